@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/hull/hull.hpp"
+#include "core/planking/plan.hpp"
+#include "core/project/project.hpp"
+#include "geometry/expected.hpp"
+
+#include <string>
+
+namespace sheerlay::core {
+
+/// Why there is no plan, in words for the builder.
+struct PlanError {
+    std::string text;
+};
+
+/// Lays every strip of the boat on the lofted hull: rows as parallels of the start line, toward the keel and toward the sheer,
+/// trimmed at centreplane, sheer and transom. A pure function of its arguments.
+/// @accuracy  tests/core/planking_test.cpp: formula canoe's rows; tests/geometry: exact surfaces
+[[nodiscard]] Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull);
+
+}  // namespace sheerlay::core

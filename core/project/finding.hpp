@@ -1,0 +1,27 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+namespace sheerlay::core {
+
+/// note: good to know; caution: will be hard or wasteful; stop: can't be built as planned.
+enum class Level { Note, Caution, Stop };
+
+/// One thing the builder should know about the table, the loft or the plan.
+struct Finding {
+    Level level = Level::Note;
+    std::string code;                   ///< kebab-case, stable
+    std::optional<std::string> strip;   ///< id as in Strip::id
+    std::optional<double> x;            ///< mm from the bow
+    std::string text;                   ///< one sentence: what, where, what to do
+
+    friend bool operator==(const Finding&, const Finding&) = default;
+};
+
+[[nodiscard]] const char* toText(Level level) noexcept;
+
+/// `LEVEL CODE [STRIP] [x=…]: text`
+[[nodiscard]] std::string toText(const Finding& finding);
+
+}  // namespace sheerlay::core

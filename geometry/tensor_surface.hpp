@@ -1,0 +1,58 @@
+#pragma once
+
+#include "geometry/surface.hpp"
+
+#include <Eigen/Core>
+
+#include <array>
+#include <vector>
+
+namespace sheerlay::geometry {
+
+/// One direction of a uniform quintic spline: equal spans, simple knots that run five spans past both ends.
+struct UniformKnots {
+    double first = 0.0;   ///< start of the domain
+    double step = 1.0;    ///< length of a span; > 0
+    int spans = 1;        ///< number of spans; >= 1
+
+    [[nodiscard]] int poles() const noexcept { return spans + 5; }
+    [[nodiscard]] double last() const noexcept { return first + step * spans; }
+    [[nodiscard]] double greville(int i) const noexcept { return first + step * (i - 2); }
+    [[nodiscard]] std::vector<double> fullVector() const;   ///< poles() + 6 knots
+};
+
+/// The six quintic basis functions that are not zero at one parameter, with two derivatives.
+struct QuinticBasis {
+    int span = 0;   ///< first pole they belong to
+    std::array<double, 6> value, first, second;
+};
+
+/// Basis at t, which may lie outside the domain: the end spans' polynomials go on.
+[[nodiscard]] QuinticBasis quinticBasis(const UniformKnots& knots, double t) noexcept;
+
+/// A tensor-product B-spline surface, quintic in both directions, uniform knots, not rational.
+/// @complexity  jet: 36 poles, no allocation; see tests/bench
+class TensorSurface final : public Surface {
+public:
+    static constexpr int degree = 5;
+
+    TensorSurface() = default;
+    /// @param poles  mm, u-major: poles[i * v.poles() + j]
+    /// @throws std::invalid_argument  the number of poles does not fit the knots
+    TensorSurface(UniformKnots u, UniformKnots v, std::vector<Eigen::Vector3d> poles);
+
+    [[nodiscard]] SurfaceJet jet(double u, double v) const override;
+    [[nodiscard]] Eigen::Vector3d point(double u, double v) const;
+
+    [[nodiscard]] const UniformKnots& knotsU() const noexcept { return m_u; }
+    [[nodiscard]] const UniformKnots& knotsV() const noexcept { return m_v; }
+    [[nodiscard]] const Eigen::Vector3d& pole(int i, int j) const {
+        return m_poles[static_cast<std::size_t>(i) * static_cast<std::size_t>(m_v.poles()) + static_cast<std::size_t>(j)];
+    }
+
+private:
+    UniformKnots m_u, m_v;
+    std::vector<Eigen::Vector3d> m_poles;
+};
+
+}  // namespace sheerlay::geometry

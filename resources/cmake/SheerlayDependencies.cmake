@@ -1,0 +1,28 @@
+# Every library comes from a Debian 12 package; app/run and tests/run install what is missing.
+
+find_package(Eigen3 3.4 REQUIRED NO_MODULE)
+find_package(spdlog REQUIRED)
+find_package(nlohmann_json REQUIRED)
+find_package(tomlplusplus REQUIRED)
+
+if(SHEERLAY_UI)
+    find_package(CLI11 REQUIRED)
+    find_package(Qt6 6.4 REQUIRED COMPONENTS Widgets OpenGL OpenGLWidgets PrintSupport Svg Concurrent Test)
+
+    # Debian's OpenCASCADE: the version file only accepts the exact version, the targets name libtbb by absolute path
+    # and carry no include directory. All three are mended here, once.
+    find_package(OpenCASCADE CONFIG REQUIRED)
+    foreach(target IN LISTS OpenCASCADE_LIBRARIES)
+        if(TARGET ${target})
+            get_target_property(links ${target} INTERFACE_LINK_LIBRARIES)
+            if(links)
+                list(FILTER links EXCLUDE REGEX "libtbb|stdc\\+\\+")
+                set_target_properties(${target} PROPERTIES INTERFACE_LINK_LIBRARIES "${links}")
+            endif()
+            set_target_properties(${target} PROPERTIES
+                INTERFACE_INCLUDE_DIRECTORIES "${OpenCASCADE_INCLUDE_DIR}"
+                MAP_IMPORTED_CONFIG_DEBUG RelWithDebInfo
+                MAP_IMPORTED_CONFIG_RELEASE RelWithDebInfo)
+        endif()
+    endforeach()
+endif()

@@ -1,0 +1,34 @@
+# The one way our targets are made: a static library per folder, warnings private to us, each header able to stand alone.
+
+find_program(SHEERLAY_CCACHE ccache)
+if(SHEERLAY_CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
+    set(CMAKE_CXX_COMPILER_LAUNCHER "${SHEERLAY_CCACHE}")
+endif()
+find_program(SHEERLAY_LLD NAMES ld.lld)
+if(SHEERLAY_LLD)
+    add_link_options(-fuse-ld=lld)
+endif()
+
+add_library(sheerlay_flags INTERFACE)
+target_compile_options(sheerlay_flags INTERFACE
+    -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wold-style-cast -Wnon-virtual-dtor -Woverloaded-virtual
+    $<$<BOOL:${SHEERLAY_WERROR}>:-Werror>)
+target_compile_definitions(sheerlay_flags INTERFACE QT_NO_KEYWORDS QT_NO_CAST_FROM_ASCII)
+if(SHEERLAY_SANITIZE)
+    add_compile_options(-fsanitize=address,undefined -fno-omit-frame-pointer)
+    add_link_options(-fsanitize=address,undefined)
+endif()
+
+# sheerlay_library(core_units FOLDER core/units HEADERS a.hpp SOURCES a.cpp PUBLIC sheerlay::x PRIVATE spdlog::spdlog)
+# makes target core_units with alias sheerlay::core_units; headers are included as "core/units/a.hpp".
+function(sheerlay_library name)
+    cmake_parse_arguments(ARG "" "" "HEADERS;SOURCES;PUBLIC;PRIVATE" ${ARGN})
+    add_library(${name} STATIC)
+    add_library(sheerlay::${name} ALIAS ${name})
+    target_sources(${name}
+        PUBLIC FILE_SET HEADERS BASE_DIRS "${PROJECT_SOURCE_DIR}" FILES ${ARG_HEADERS}
+        PRIVATE ${ARG_SOURCES})
+    target_compile_features(${name} PUBLIC cxx_std_20)
+    target_link_libraries(${name} PUBLIC ${ARG_PUBLIC} PRIVATE ${ARG_PRIVATE} sheerlay_flags)
+    set_target_properties(${name} PROPERTIES LINKER_LANGUAGE CXX POSITION_INDEPENDENT_CODE ON)
+endfunction()
