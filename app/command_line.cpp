@@ -1,0 +1,148 @@
+#include "app/command_line.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <filesystem>
+#include <map>
+#include <sstream>
+#include <string_view>
+
+namespace sheerlay::app {
+
+namespace {
+
+const std::map<std::string, core::Units> unitNames{{"in", core::Units::Inches},
+                                                   {"mm", core::Units::Millimetres}};
+const std::map<std::string, core::PageSize> pageNames{{"A4", core::PageSize::A4},
+                                                      {"Letter", core::PageSize::Letter},
+                                                      {"A3", core::PageSize::A3},
+                                                      {"Tabloid", core::PageSize::Tabloid}};
+
+/// One value out of few; writes them down as `in|mm` in the help and in the complaint.
+template <class T> CLI::Validator oneOf(const std::map<std::string, T>& names) {
+    std::string list;
+    for (const auto& [name, value] : names)
+        list += (list.empty() ? "" : "|") + name;
+    return CLI::Validator(
+        [&names, list](std::string& text) {
+            return names.contains(text) ? std::string() : "\"" + text + "\" is none of " + list;
+        },
+        list);
+}
+
+/// The values CLI11 writes into before they become a Request.
+struct Fields {
+    std::string project, json, out, name, units, page;
+};
+
+CLI::App* addCommand(CLI::App& app, const std::string& name, const std::string& text, Fields& fields) {
+    CLI::App* command = app.add_subcommand(name, text);
+    command->add_option("--units", fields.units, "Units of what is printed; the project's own when left out")
+        ->check(oneOf(unitNames))
+        ->type_name("");
+    return command;
+}
+
+void addProject(CLI::App* command, Fields& fields) {
+    command->add_option("PROJECT", fields.project, "A .sheerlay file")->required()->type_name("");
+}
+
+void addJson(CLI::App* command, const std::string& what, Fields& fields) {
+    command
+        ->add_option("--json", fields.json, what + "; - is standard output, which then holds the JSON alone")
+        ->type_name("FILE");
+}
+
+Answer wrongUsage(const std::string& text, const std::string& help) {
+    return {exitWrongUsage, "", text + "\n\n" + help};
+}
+
+/// A lone word that is neither a command nor a file: most likely a command misspelt.
+bool looksLikeNoProject(const std::string& text) {
+    const std::filesystem::path path(text);
+    std::error_code ignored;
+    return path.extension() != ".sheerlay" && !std::filesystem::exists(path, ignored);
+}
+
+} // namespace
+
+std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& arguments) {
+    Fields fields;
+    CLI::App app("Sheerlay plans the planking of strip-built boats, strip by strip.\n"
+                 "Without a command it opens the window.",
+                 "sheerlay");
+    app.set_version_flag("--version", "sheerlay " SHEERLAY_VERSION);
+    app.require_subcommand(0, 1);
+    std::string windowProject;
+    app.add_option("PROJECT", windowProject, "A .sheerlay file to open in the window")->type_name("");
+
+    CLI::App* check =
+        addCommand(app, "check", "Says what was found on the file, the table and the loft", fields);
+    addProject(check, fields);
+    addJson(check, "Write the findings as JSON", fields);
+
+    CLI::App* plan = addCommand(app, "plan", "Lays the strips; prints a summary and the findings", fields);
+    addProject(plan, fields);
+    addJson(plan, "Write the whole plan as JSON", fields);
+
+    CLI::App* sheets = addCommand(app, "sheets", "Writes the PDF sheets for the shop", fields);
+    addProject(sheets, fields);
+    sheets->add_option("--out", fields.out, "Folder for the sheets; made when it is not there")
+        ->required()
+        ->type_name("DIR");
+    sheets->add_option("--page", fields.page, "Paper; Letter when units are inches, A4 otherwise")
+        ->check(oneOf(pageNames))
+        ->type_name("");
+
+    CLI::App* starter =
+        addCommand(app, "new", "Writes a starter project to edit, which plans as it is", fields);
+    starter->add_option("NAME", fields.name, "What the boat is called")->required()->type_name("");
+    starter->add_option("--out", fields.out, "File to write; never one that is there already")
+        ->required()
+        ->type_name("FILE");
+
+    try {
+        // CLI11 takes the arguments from the back.
+        app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+    } catch (const CLI::ParseError& problem) {
+        std::ostringstream out;
+        std::ostringstream err;
+        const bool answered = app.exit(problem, out, err) == 0;
+        if (answered)
+            return Answer{exitDone, out.str(), err.str()};
+        const auto given = app.get_subcommands();
+        return wrongUsage(problem.what(), given.empty() ? app.help() : given.front()->help());
+    }
+
+    Request request;
+    const auto given = app.get_subcommands();
+    if (given.empty()) {
+        if (!windowProject.empty() && looksLikeNoProject(windowProject))
+            return wrongUsage("There is no command and no project file called \"" + windowProject + "\".",
+                              app.help());
+        request.project = windowProject;
+        return request;
+    }
+    if (!windowProject.empty())
+        return wrongUsage("\"" + windowProject + "\" stands before the command; a command comes first.",
+                          app.help());
+
+    const CLI::App* command = given.front();
+    request.command = command == check    ? Command::Check
+                      : command == plan   ? Command::Plan
+                      : command == sheets ? Command::Sheets
+                                          : Command::New;
+    request.project = fields.project;
+    request.out = fields.out;
+    request.name = fields.name;
+    if (!fields.json.empty())
+        request.json = fields.json;
+    if (!fields.units.empty())
+        request.units = unitNames.at(fields.units);
+    if (!fields.page.empty())
+        request.page = pageNames.at(fields.page);
+    return request;
+}
+
+} // namespace sheerlay::app

@@ -1,0 +1,224 @@
+#include "app/commands.hpp"
+
+#include "app/file_output.hpp"
+#include "app/sheets_command.hpp"
+#include "app/starter.hpp"
+#include "core/hull/hull.hpp"
+#include "core/planking/plan_json.hpp"
+#include "core/planking/planking.hpp"
+#include "core/project/project_file.hpp"
+#include "core/summary/plan_summary.hpp"
+
+#include <spdlog/fmt/fmt.h>
+
+#include <cmath>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace sheerlay::app {
+
+namespace {
+
+using core::Finding;
+using core::LoftedHull;
+using core::Plan;
+using core::Project;
+
+void progress(const Console& console, std::string_view text) {
+    if (console.terminal)
+        console.err << text << " …\n" << std::flush;
+}
+
+/// Flushes what was said on standard output. @return exitDone, or exitUnusable with a message
+int finishOutput(const Console& console) {
+    console.out.flush();
+    if (console.out)
+        return exitDone;
+    console.err << "Standard output can't be written; is the disk full, or the reader gone?\n";
+    return exitUnusable;
+}
+
+/// Reads the project; what is odd or wrong about its file goes to standard error.
+std::optional<core::ReadProject> readProject(const Request& request, const Console& console) {
+    auto read = core::readProject(request.project);
+    if (!read) {
+        for (const core::FileMessage& message : read.error())
+            console.err << toText(message) << '\n';
+        return std::nullopt;
+    }
+    for (const core::FileMessage& message : read->warnings)
+        console.err << toText(message) << '\n';
+    if (request.units)
+        read->project.units = *request.units;
+    return std::move(read).value();
+}
+
+std::optional<LoftedHull> loft(const Request& request, const Project& project, const Console& console) {
+    progress(console, "Lofting the table");
+    auto hull = core::loft(project);
+    if (hull)
+        return std::move(hull).value();
+    console.err << request.project << ": " << hull.error().text << '\n';
+    return std::nullopt;
+}
+
+void print(const std::vector<Finding>& findings, const Console& console) {
+    for (const Finding& finding : findings)
+        console.out << toText(finding) << '\n';
+}
+
+/// Writes JSON where the request wants it. @return an exit code
+int writeJson(const std::string& path,
+              const std::string& json,
+              const Console& console,
+              std::string_view what) {
+    if (path == "-") {
+        console.out << json << '\n';
+        return finishOutput(console);
+    }
+    if (const auto problem = writeFile(path, json + "\n")) {
+        console.err << *problem << '\n';
+        return exitUnusable;
+    }
+    console.err << what << ' ' << path << ".\n";
+    return exitDone;
+}
+
+/// How well the loft meets the table, in one sentence.
+std::string loftText(const LoftedHull& hull) {
+    const core::StationResidual* worst = nullptr;
+    for (const core::StationResidual& station : hull.residuals) {
+        if (worst == nullptr || std::abs(station.max) > std::abs(worst->max))
+            worst = &station;
+    }
+    std::string text =
+        fmt::format("The loft passes the table's points by {:.1f} mm in the mean", hull.residualRms);
+    if (worst != nullptr)
+        text += fmt::format(" and by {:.1f} mm at most, at station {}", std::abs(worst->max), worst->station);
+    return text + ".";
+}
+
+int check(const Request& request, const Console& console) {
+    const auto read = readProject(request, console);
+    if (!read)
+        return exitUnusable;
+    const auto hull = loft(request, read->project, console);
+    if (!hull)
+        return exitUnusable;
+
+    std::vector<Finding> findings = hull->findings;
+    if (request.json == "-")
+        progress(console, loftText(*hull));
+    else {
+        console.err << loftText(*hull) << '\n';
+        if (findings.empty())
+            console.err << "Nothing was found on the table and the loft.\n";
+        print(core::heaviestFirst(findings), console);
+        if (const int code = finishOutput(console); code != exitDone)
+            return code;
+    }
+    if (!request.json)
+        return exitDone;
+    for (const core::FileMessage& message : read->warnings)
+        findings.push_back({core::Level::Note, "project-file", std::nullopt, std::nullopt, toText(message)});
+    return writeJson(*request.json,
+                     core::findingsToJson(core::heaviestFirst(std::move(findings))),
+                     console,
+                     "The findings are in");
+}
+
+/// A project that went all the way.
+struct Planned {
+    Project project;
+    LoftedHull hull;
+    Plan plan;
+};
+
+std::optional<Planned> planProject(const Request& request, const Console& console) {
+    auto read = readProject(request, console);
+    if (!read)
+        return std::nullopt;
+    auto hull = loft(request, read->project, console);
+    if (!hull)
+        return std::nullopt;
+    progress(console, "Laying the strips");
+    auto plan = core::plank(read->project, *hull);
+    if (!plan) {
+        console.err << request.project << ": " << plan.error().text << '\n';
+        return std::nullopt;
+    }
+    return Planned{std::move(read->project), std::move(*hull), std::move(plan).value()};
+}
+
+int plan(const Request& request, const Console& console) {
+    const auto planned = planProject(request, console);
+    if (!planned)
+        return exitUnusable;
+    if (request.json != "-") {
+        const auto summary = core::summarize(planned->project, planned->hull, planned->plan);
+        console.out << core::toText(summary, planned->project.units);
+        print(core::allFindings(planned->hull, planned->plan), console);
+        if (const int code = finishOutput(console); code != exitDone)
+            return code;
+    }
+    if (!request.json)
+        return exitDone;
+    return writeJson(*request.json,
+                     core::planToJson(planned->project, planned->hull, planned->plan),
+                     console,
+                     "The plan is in");
+}
+
+int sheets(const Request& request, const Console& console) {
+    const auto planned = planProject(request, console);
+    if (!planned)
+        return exitUnusable;
+    progress(console, "Drawing the sheets");
+    const auto written = writeSheets(request, planned->project, planned->hull, planned->plan);
+    if (!written) {
+        console.err << written.error() << '\n';
+        return exitUnusable;
+    }
+    for (const std::string& path : *written)
+        console.out << path << '\n';
+    return finishOutput(console);
+}
+
+int starter(const Request& request, const Console& console) {
+    const std::string text = starterProject(request.name);
+    // The name comes from outside; the file must be one that this program reads.
+    const auto read = core::parseProject(text, request.out);
+    if (!read) {
+        console.err << "The name can't stand in a project file; plain text in UTF-8 would do.\n";
+        return exitUnusable;
+    }
+    if (const auto problem = writeNewFile(request.out, text)) {
+        console.err << *problem << '\n';
+        return exitUnusable;
+    }
+    console.err << "The project is in " << request.out << ".\n";
+    return exitDone;
+}
+
+} // namespace
+
+int runCommand(const Request& request, const Console& console) {
+    switch (request.command) {
+    case Command::Check:
+        return check(request, console);
+    case Command::Plan:
+        return plan(request, console);
+    case Command::Sheets:
+        return sheets(request, console);
+    case Command::New:
+        return starter(request, console);
+    case Command::Window:
+        break;
+    }
+    return exitWrongUsage; // the window is not a command; main opens it
+}
+
+} // namespace sheerlay::app

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/project/project.hpp"
+#include "core/sheets/page.hpp"
+
+#include <optional>
+#include <string>
+
+namespace sheerlay::app {
+
+/// What the program was asked to do.
+enum class Command { Window, Check, Plan, Sheets, New };
+
+/// One call of the program, as read from its command line.
+struct Request {
+    Command command = Command::Window;
+    std::string project;                ///< path as given; empty: none (window only)
+    std::optional<std::string> json;    ///< path as given; "-" is standard output
+    std::string out;                    ///< folder (sheets) or file (new), as given
+    std::string name;                   ///< of a new project
+    std::optional<core::Units> units;   ///< of what is printed; none: the project's
+    std::optional<core::PageSize> page; ///< none: Letter for inches, A4 for millimetres
+};
+
+/// Exit codes of the contract.
+inline constexpr int exitDone = 0;
+inline constexpr int exitUnusable = 1; ///< the input can't be used; nothing was written
+inline constexpr int exitWrongUsage = 2;
+
+} // namespace sheerlay::app

@@ -1,0 +1,223 @@
+#include "core/summary/plan_summary.hpp"
+
+#include "core/planking/difficulty.hpp"
+#include "core/units/length.hpp"
+
+#include <spdlog/fmt/fmt.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <string_view>
+#include <utility>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr double newtonsPerPound = 4.4482216152605; // exact by definition
+constexpr double sagSpanMetric = 2000.0;            // mm, a straight-edge most shops have
+constexpr double sagSpanInches = 8 * mmPerFoot;
+
+double roundTo(double value, double step) {
+    return std::round(value / step) * step;
+}
+
+/// Two significant digits.
+double roughly(double value) {
+    if (value <= 0.0)
+        return 0.0;
+    return roundTo(value, std::pow(10.0, std::floor(std::log10(value)) - 1.0));
+}
+
+/// A length the plan predicts: to 5 mm or 1/4 in.
+std::string predicted(double mm, Units units) {
+    return units == Units::Inches ? formatLength(mm, units, 4) : formatLength(roundTo(mm, 5.0), units);
+}
+
+/// A size the table gives: to 1 mm or 1/8 in.
+std::string measured(double mm, Units units) {
+    return formatLength(mm, units, 8);
+}
+
+/// Where something is along the boat: to 10 mm or 1 in.
+std::string place(double mm, Units units) {
+    return units == Units::Inches ? formatLength(mm, units, 1) : formatLength(roundTo(mm, 10.0), units);
+}
+
+/// A stock size: 6.35 mm is no 6 mm.
+std::string size(double mm, Units units) {
+    if (units == Units::Inches)
+        return formatLength(mm, units, 32);
+    const bool whole = std::abs(mm - std::round(mm)) < 0.05;
+    return formatLength(mm, units, 16, whole ? 0 : 1);
+}
+
+std::string count(int n, std::string_view one, std::string_view many) {
+    return fmt::format("{} {}", n, n == 1 ? one : many);
+}
+
+std::string line(std::string_view label, std::string_view text) {
+    return fmt::format("  {:<11}{}\n", label, text);
+}
+
+std::string rowsText(const PlanSummary& s) {
+    const int rows = s.rowsBelow + s.rowsAbove;
+    std::string text = count(rows, "row a side", "rows a side");
+    if (s.rowsAbove > 0)
+        text += fmt::format(" ({} from the start down, {} above it)", s.rowsBelow, s.rowsAbove);
+    return text + ", " + count(s.pieces, "piece", "pieces") + " in all";
+}
+
+std::string lineal(double mm, Units units) {
+    const double total = units == Units::Inches ? mm / mmPerFoot : mm / 1000.0;
+    return fmt::format("about {:.0f} {} to cut, laps and trim included, spare not",
+                       total,
+                       units == Units::Inches ? "ft" : "m");
+}
+
+std::string bendText(const WorstEdgeBend& worst, Units units) {
+    const bool inches = units == Units::Inches;
+    const double radius = 1.0 / worst.edgeBend;
+    const double sag = sagOver(worst.edgeBend, inches ? sagBaseInches : sagBaseMillimetres);
+    std::string text = fmt::format(
+        "hardest in {}, {} from the bow ({}): a sag of {} over {}, radius {:.1f} {}, {:.2f} per metre",
+        worst.strip,
+        place(worst.atX, units),
+        toText(classify(worst.edgeBend)),
+        predicted(sag, units),
+        inches ? "8 ft" : "2 m",
+        inches ? radius / mmPerFoot : radius / 1000.0,
+        inches ? "ft" : "m",
+        worst.edgeBend * 1000.0);
+    if (worst.force > 0.0)
+        text += fmt::format("; {:.0f} N ({:.0f} lb) hold it over one mould bay",
+                            roughly(worst.force),
+                            roughly(worst.force / newtonsPerPound));
+    return text;
+}
+
+/// "bow rows 1 to 21, stern rows 1 to 20", "nothing at the bow, …".
+std::string weaveText(const Marks& marks) {
+    const auto end = [](std::string_view name, const std::optional<RowRange>& rows) {
+        if (!rows)
+            return fmt::format("none at the {}", name);
+        if (rows->first == rows->last)
+            return fmt::format("row {} at the {}", rows->first, name);
+        return fmt::format("rows {} to {} at the {}", rows->first, rows->last, name);
+    };
+    if (!marks.weaveBow && !marks.weaveStern)
+        return "no ends are woven";
+    return end("bow", marks.weaveBow) + ", " + end("stern", marks.weaveStern);
+}
+
+std::string closingText(const Marks& marks) {
+    const auto end = [](std::string_view name, const std::optional<int>& row) {
+        return row ? fmt::format("from row {} at the {}", *row, name)
+                   : fmt::format("not reached at the {}", name);
+    };
+    if (!marks.closingBow && !marks.closingStern)
+        return "no strip ends on the keel";
+    return end("bow", marks.closingBow) + ", " + end("stern", marks.closingStern);
+}
+
+std::string shutterText(const std::vector<ShutterSummary>& shutters, Units units) {
+    std::string text;
+    for (const ShutterSummary& shutter : shutters) {
+        if (!text.empty())
+            text += "; ";
+        text +=
+            fmt::format("{}, {} at its widest, {} long",
+                        shutter.strip,
+                        size(roundTo(shutter.widest, units == Units::Inches ? mmPerInch / 16 : 0.5), units),
+                        predicted(shutter.length, units));
+    }
+    return text;
+}
+
+std::string findingsText(const std::array<int, 3>& findings) {
+    const auto [notes, cautions, stops] = findings;
+    if (notes + cautions + stops == 0)
+        return "none";
+    std::string text;
+    const auto add = [&text](int n, std::string_view one, std::string_view many) {
+        if (n > 0)
+            text += (text.empty() ? "" : ", ") + count(n, one, many);
+    };
+    add(stops, "stop", "stops");
+    add(cautions, "caution", "cautions");
+    add(notes, "note", "notes");
+    return text;
+}
+
+} // namespace
+
+std::vector<Finding> heaviestFirst(std::vector<Finding> findings) {
+    std::ranges::stable_sort(findings, [](const Finding& a, const Finding& b) { return a.level > b.level; });
+    return findings;
+}
+
+std::vector<Finding> allFindings(const LoftedHull& hull, const Plan& plan) {
+    std::vector<Finding> all = hull.findings;
+    all.insert(all.end(), plan.findings.begin(), plan.findings.end());
+    return heaviestFirst(std::move(all));
+}
+
+PlanSummary summarize(const Project& project, const LoftedHull& hull, const Plan& plan) {
+    PlanSummary s;
+    s.name = project.name;
+    s.stock = project.strips;
+    s.length = hull.laid.length;
+    s.beam = hull.laid.beam;
+    s.halfGirthMax = hull.laid.halfGirthMax;
+    s.halfGirthMaxX = hull.laid.halfGirthMaxX;
+    s.rowsBelow = std::max(plan.lastRow, 0);
+    s.rowsAbove = std::max(-plan.firstRow, 0);
+    s.pieces = static_cast<int>(plan.strips.size());
+    s.marks = plan.marks;
+    for (const Strip& strip : plan.strips) {
+        s.cutLength += strip.cutLength;
+        if (strip.edgeBend.maxAbs > (s.worst ? s.worst->edgeBend : 0.0))
+            s.worst =
+                WorstEdgeBend{strip.id, strip.edgeBend.maxAbs, strip.edgeBend.atX, strip.edgeBend.force};
+        if (strip.kind == StripKind::Shutter) {
+            ShutterSummary shutter{strip.id, 0.0, strip.length};
+            for (const auto& width : strip.widths)
+                shutter.widest = std::max(shutter.widest, width[1]);
+            s.shutters.push_back(std::move(shutter));
+        }
+    }
+    for (const Finding& finding : allFindings(hull, plan))
+        ++s.findings[static_cast<std::size_t>(finding.level)];
+    return s;
+}
+
+std::string toText(const PlanSummary& s, Units units) {
+    std::string wood = s.stock.wood;
+    std::ranges::replace(wood, '-', ' ');
+
+    std::string text = s.name + "\n";
+    text += line("hull",
+                 fmt::format("{} long, {} wide; half girth {} at most, {} from the bow",
+                             measured(s.length, units),
+                             measured(s.beam, units),
+                             measured(s.halfGirthMax, units),
+                             place(s.halfGirthMaxX, units)));
+    text += line("strips",
+                 fmt::format("{} by {} {}, each covering {}",
+                             size(s.stock.thickness, units),
+                             size(s.stock.width, units),
+                             wood,
+                             size(s.stock.coverWidth, units)));
+    text += line("rows", rowsText(s));
+    text += line("length", lineal(s.cutLength, units));
+    text += line("edge bend", s.worst ? bendText(*s.worst, units) : "none: every strip lies straight");
+    text += line("weave", weaveText(s.marks));
+    text += line("closing", closingText(s.marks));
+    if (!s.shutters.empty())
+        text += line("shutter", shutterText(s.shutters, units));
+    text += line("findings", findingsText(s.findings));
+    return text;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,441 @@
+"""The program as a person or a script meets it: exit codes, streams, files. Python's standard library only.
+
+Run by ctest with SHEERLAY_PROGRAM (the built binary) and SHEERLAY_ROOT (the repository) set; `cli_test.py Plan` runs one class."""
+import json
+import os
+import pathlib
+import re
+import shutil
+import stat
+import subprocess
+import tempfile
+import unittest
+
+PROGRAM = os.environ["SHEERLAY_PROGRAM"]
+ROOT = pathlib.Path(os.environ["SHEERLAY_ROOT"])
+EXAMPLE = sorted(ROOT.glob("examples/*/*.sheerlay"))[0]
+BAD = ROOT / "tests" / "cli" / "bad"
+
+# What the checks below may rely on: a command never waits for a display or for input.
+ENVIRONMENT = {k: v for k, v in os.environ.items() if k not in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")}
+
+FINDING = re.compile(r"(note|caution|stop) [a-z0-9]+(-[a-z0-9]+)*( [SPC]-?\d+(\.\d+)?)?( x=\S+( (mm|in))?)?: .+")
+
+
+class Case(unittest.TestCase):
+    def setUp(self):
+        holder = tempfile.TemporaryDirectory()
+        self.addCleanup(holder.cleanup)
+        self.folder = pathlib.Path(holder.name)
+
+    def call(self, *arguments, code=0, stdout=subprocess.PIPE, **more):
+        """Runs the program and insists on its exit code."""
+        done = subprocess.run([PROGRAM, *map(str, arguments)], stdin=subprocess.DEVNULL, stdout=stdout,
+                              stderr=subprocess.PIPE, env=ENVIRONMENT, timeout=120, **more)
+        done.stdout = (done.stdout or b"").decode("utf-8")
+        done.stderr = done.stderr.decode("utf-8")
+        self.assertEqual(done.returncode, code, done.stdout[-500:] + done.stderr[-2000:])
+        return done
+
+    def call_without_rights(self, *arguments, code):
+        """Same as call, as somebody who may not write into the folders made here."""
+        if os.geteuid() != 0:
+            return self.call(*arguments, code=code)
+        self.folder.chmod(0o755)
+        nobody = dict(user=65534, group=65534, extra_groups=[], cwd="/")
+        try:
+            subprocess.run([PROGRAM, "--version"], check=True, capture_output=True, env=ENVIRONMENT, **nobody)
+        except (PermissionError, subprocess.CalledProcessError):
+            self.skipTest("only root can reach the program here, and root may write anywhere")
+        return self.call(*arguments, code=code, **nobody)
+
+    def locked_folder(self):
+        locked = self.folder / "locked"
+        locked.mkdir()
+        locked.chmod(0o555)
+        self.addCleanup(locked.chmod, 0o755)
+        return locked
+
+    def example(self, name="boat.sheerlay", change=lambda text: text):
+        """A copy of the example in the scratch folder."""
+        path = self.folder / name
+        path.parent.mkdir(parents=True, exist_ok=True)
+        text = EXAMPLE.read_text(encoding="utf-8")
+        changed = change(text)
+        path.write_text(changed, encoding="utf-8")
+        return path
+
+    def files(self):
+        return sorted(str(p.relative_to(self.folder)) for p in self.folder.rglob("*") if p.is_file())
+
+    def assertFindings(self, findings):
+        levels = ["stop", "caution", "note"]
+        for finding in findings:
+            self.assertLessEqual({"level", "code", "strip", "x", "text"}, set(finding))
+            self.assertIn(finding["level"], levels)
+            self.assertRegex(finding["code"], r"^[a-z0-9]+(-[a-z0-9]+)*$")
+            self.assertTrue(finding["text"].strip())
+        weights = [levels.index(finding["level"]) for finding in findings]
+        self.assertEqual(weights, sorted(weights), "heaviest first")
+
+
+def finite(text):
+    """json.loads that refuses NaN and Infinity."""
+    def refuse(word):
+        raise ValueError(word + " in JSON")
+    return json.loads(text, parse_constant=refuse)
+
+
+def drop_key(text, key):
+    return re.sub(r"(?m)^%s\s*=.*\n" % key, "", text, count=1)
+
+
+class Usage(Case):
+    def test_version_and_help(self):
+        self.assertRegex(self.call("--version").stdout, r"^sheerlay \d+\.\d+\.\d+\n$")
+        text = self.call("--help")
+        self.assertEqual(text.stderr, "")
+        for word in ("check", "plan", "sheets", "new"):
+            self.assertIn(word, text.stdout)
+            help_ = self.call(word, "--help")
+            self.assertIn("--units", help_.stdout)
+            self.assertEqual(help_.stderr, "")
+        self.assertIn("--json", self.call("plan", "--help").stdout)
+        self.assertIn("--json", self.call("check", "--help").stdout)
+        self.assertIn("--page", self.call("sheets", "--help").stdout)
+        self.assertIn("--out", self.call("new", "--help").stdout)
+
+    def test_wrong_usage(self):
+        boat = self.example()
+        for arguments in (
+                ["frobnicate"], ["frobnicate", boat], ["frobnicate", boat, "--out", "x"],
+                ["plan"], ["check"], ["sheets", boat], ["new", "Boat"], ["new", "--out", "x.sheerlay"],
+                ["plan", boat, "--frob"], ["plan", boat, boat], ["plan", boat, "--json"],
+                ["plan", boat, "--units", "furlong"], ["sheets", boat, "--out", "x", "--page", "A7"],
+                ["--units"], [boat, "plan"], ["--frob"], ["check", boat, "plan", boat]):
+            with self.subTest(arguments=[str(a) for a in arguments]):
+                done = self.call(*arguments, code=2, cwd=self.folder)
+                self.assertEqual(done.stdout, "")
+                self.assertIn("sheerlay", done.stderr)   # the usage
+                self.assertEqual(self.files(), ["boat.sheerlay"])
+
+    def test_a_project_may_be_called_like_a_command(self):
+        self.example("plan")
+        self.call("check", "plan", cwd=self.folder)
+
+    def test_project_that_is_not_there(self):
+        for command in (["check"], ["plan"], ["sheets", "--out", "sheets"]):
+            with self.subTest(command=command):
+                done = self.call(command[0], "missing.sheerlay", *command[1:], code=1, cwd=self.folder)
+                self.assertIn("missing.sheerlay", done.stderr)
+                self.assertEqual(done.stdout, "")
+                self.assertEqual(self.files(), [])
+                self.assertEqual(list(self.folder.iterdir()), [])
+
+    def test_project_that_is_a_folder(self):
+        done = self.call("plan", self.folder, code=1)
+        self.assertIn(str(self.folder), done.stderr)
+
+
+class Check(Case):
+    def test_text_is_findings_alone(self):
+        done = self.call("check", EXAMPLE)
+        for line in done.stdout.splitlines():
+            self.assertRegex(line, FINDING)
+
+    def test_json_alone(self):
+        done = self.call("check", EXAMPLE, "--json", "-")
+        data = finite(done.stdout)
+        self.assertEqual((data["format"], data["version"]), ("sheerlay-check", 1))
+        self.assertFindings(data["findings"])
+        self.assertEqual(done.stderr, "")
+
+    def test_json_file_and_text_agree(self):
+        out = self.folder / "found.json"
+        done = self.call("check", EXAMPLE, "--json", out)
+        data = finite(out.read_text(encoding="utf-8"))
+        self.assertEqual(len(data["findings"]), len(done.stdout.splitlines()))
+        self.assertEqual(self.files(), ["found.json"])
+
+    def test_unknown_keys_are_named_and_left_out(self):
+        boat = self.example(change=lambda text: text + "\n[frobnication]\nspeed = 3\n")
+        line = boat.read_text(encoding="utf-8").splitlines().index("[frobnication]") + 1
+        done = self.call("check", boat, "--json", "-")
+        self.assertRegex(done.stderr, r"boat\.sheerlay:%d: .*frobnication" % line)
+        noted = [f for f in finite(done.stdout)["findings"] if "frobnication" in f["text"]]
+        self.assertEqual([f["level"] for f in noted], ["note"])
+        self.call("plan", boat)
+
+    def test_required_keys(self):
+        for key in ("format", "units"):
+            with self.subTest(key=key):
+                boat = self.example(change=lambda text: drop_key(text, key))
+                done = self.call("check", boat, "--json", self.folder / "found.json", code=1)
+                self.assertRegex(done.stderr, r"(?m)^\S*boat\.sheerlay:\d+: %s: .+; .+" % key)
+                self.assertEqual(done.stdout, "")
+                self.assertEqual(self.files(), ["boat.sheerlay"])
+
+    def test_all_errors_of_one_run(self):
+        def spoil(text):
+            text = re.sub(r'(?m)^thickness\s*=.*$', 'thickness = "a thumb"', text)
+            return re.sub(r'(?m)^units\s*=.*$', 'units = "cubit"', text)
+        boat = self.example(change=spoil)
+        done = self.call("plan", boat, "--json", "-", code=1)
+        self.assertIn("a thumb", done.stderr)
+        self.assertIn("cubit", done.stderr)
+        self.assertEqual(done.stdout, "")
+
+
+class Plan(Case):
+    def test_summary_fits_one_screen_and_findings_follow(self):
+        done = self.call("plan", EXAMPLE)
+        lines = done.stdout.splitlines()
+        findings = [line for line in lines if re.match(FINDING, line)]
+        self.assertLessEqual(len(lines) - len(findings), 20)
+        self.assertEqual(lines[len(lines) - len(findings):], findings, "findings stand at the end")
+        for word in ("rows a side", "edge bend", "weave", "closing", "shutter"):
+            self.assertIn(word, done.stdout)
+
+    def test_json_alone_and_whole(self):
+        done = self.call("plan", EXAMPLE, "--json", "-")
+        data = finite(done.stdout)
+        self.assertEqual((data["format"], data["version"]), ("sheerlay-plan", 1))
+        for key in ("project", "program", "stock", "hull", "strips", "marks", "coverage", "findings", "timing_ms"):
+            self.assertIn(key, data)
+        self.assertFindings(data["findings"])
+        ids = [strip["id"] for strip in data["strips"]]
+        self.assertEqual(len(ids), len(set(ids)))
+        self.assertEqual(sorted(strip["order"] for strip in data["strips"]), list(range(1, len(ids) + 1)))
+        version = self.call("--version").stdout.split()[1]
+        self.assertEqual(data["program"].split()[-1], version)
+        self.assertEqual(done.stderr, "")
+
+    def test_summary_and_json_agree(self):
+        out = self.folder / "plan.json"
+        done = self.call("plan", EXAMPLE, "--json", out, "--units", "mm")
+        data = finite(out.read_text(encoding="utf-8"))
+        rows = {strip["row"] for strip in data["strips"]}
+        self.assertRegex(done.stdout, r"\b%d rows a side\b" % len(rows))
+        self.assertIn("%d pieces" % len(data["strips"]), done.stdout)
+        self.assertIn("%.0f mm long" % data["hull"]["length"], done.stdout)
+        metres = sum(strip["cut_length"] for strip in data["strips"]) / 1000
+        self.assertIn("about %.0f m to cut" % metres, done.stdout)
+        worst = max(strip["edge_bend"]["max_abs"] for strip in data["strips"])
+        self.assertIn("%.2f per metre" % (1000 * worst), done.stdout)
+        self.assertEqual(done.stdout.count("\n") - len(data["findings"]),
+                         len([l for l in done.stdout.splitlines() if not re.match(FINDING, l)]))
+
+    def test_units_change_the_text_and_not_the_plan(self):
+        plans = {}
+        for units in ("mm", "in"):
+            out = self.folder / (units + ".json")
+            text = self.call("plan", EXAMPLE, "--units", units, "--json", out).stdout
+            self.assertIn('"' if units == "in" else " mm", text.splitlines()[1])
+            plans[units] = finite(out.read_text(encoding="utf-8"))
+        self.assertEqual(plans["mm"]["strips"], plans["in"]["strips"])
+
+    def test_same_input_same_plan(self):
+        first, second = (finite(self.call("plan", EXAMPLE, "--json", "-").stdout) for _ in range(2))
+        for plan in (first, second):
+            del plan["timing_ms"]
+        self.assertEqual(first, second)
+
+    def test_paths_with_spaces_and_other_letters(self):
+        boat = self.example("Große Bøte ≈ 船/mein Boot.sheerlay")
+        out = boat.parent / "der Plan ü.json"
+        self.call("plan", boat, "--json", out)
+        finite(out.read_text(encoding="utf-8"))
+        self.call("plan", boat.name, "--json", "relative plan.json", cwd=boat.parent)
+        self.assertTrue((boat.parent / "relative plan.json").exists())
+
+    def test_a_file_that_stands_there_is_replaced_whole(self):
+        out = self.folder / "plan.json"
+        out.write_text("x" * 10_000_000)
+        out.chmod(0o640)
+        self.call("plan", EXAMPLE, "--json", out)
+        finite(out.read_text(encoding="utf-8"))
+        self.assertEqual(stat.S_IMODE(out.stat().st_mode), 0o640)
+        self.assertEqual(self.files(), ["plan.json"], "no half-written file stays behind")
+
+    def test_a_write_protected_file_stays(self):
+        out = self.folder / "plan.json"
+        out.write_text("keep me")
+        out.chmod(0o444)
+        self.call_without_rights("plan", EXAMPLE, "--json", out, code=1)
+        self.assertEqual(out.read_text(), "keep me")
+
+    def test_a_symbolic_link_is_followed(self):
+        real = self.folder / "real.json"
+        real.write_text("old")
+        link = self.folder / "link.json"
+        link.symlink_to(real)
+        self.call("plan", EXAMPLE, "--json", link)
+        self.assertTrue(link.is_symlink())
+        finite(real.read_text(encoding="utf-8"))
+
+    def test_nowhere_to_write(self):
+        for path in (self.folder / "no such folder" / "plan.json", self.folder):
+            with self.subTest(path=str(path)):
+                done = self.call("plan", EXAMPLE, "--json", path, code=1)
+                self.assertIn(str(path), done.stderr)
+                self.assertEqual(self.files(), [])
+
+    def test_full_device(self):
+        with open("/dev/full", "wb") as full:
+            for arguments in (["plan", EXAMPLE], ["plan", EXAMPLE, "--json", "-"], ["check", EXAMPLE, "--json", "-"],
+                              ["--version"]):
+                with self.subTest(arguments=[str(a) for a in arguments]):
+                    self.call(*arguments, code=1, stdout=full)
+        done = self.call("plan", EXAMPLE, "--json", "/dev/full", code=1)
+        self.assertIn("/dev/full", done.stderr)
+        self.assertTrue(stat.S_ISCHR(os.stat("/dev/full").st_mode), "a device is never replaced by a file")
+
+    def test_a_pipe_by_its_path(self):
+        done = self.call("plan", EXAMPLE, "--json", "/dev/stdout")
+        self.assertIn('"sheerlay-plan"', done.stdout)
+
+    def test_folder_that_may_not_be_written(self):
+        locked = self.locked_folder()
+        done = self.call_without_rights("plan", EXAMPLE, "--json", locked / "plan.json", code=1)
+        self.assertIn("plan.json", done.stderr)
+
+    def test_no_progress_in_a_pipe(self):
+        self.assertNotIn("…", self.call("plan", EXAMPLE).stderr)
+
+    def test_nothing_is_written_for_a_hull_that_cannot_be(self):
+        def flatten(text):   # every half-breadth of the table nought
+            return re.sub(r'half-breadth\s*=\s*("[^"]*"|[\d.]+)', 'half-breadth = 0', text)
+        boat = self.example(change=flatten)
+        done = self.call("plan", boat, "--json", self.folder / "plan.json", code=1)
+        self.assertIn("boat.sheerlay", done.stderr)
+        self.assertEqual(done.stdout, "")
+        self.assertEqual(self.files(), ["boat.sheerlay"])
+
+
+class Sheets(Case):
+    def test_sheets_are_written_and_named(self):
+        out = self.folder / "new folder" / "sheets ü"
+        done = self.call("sheets", EXAMPLE, "--out", out)
+        written = [pathlib.Path(line) for line in done.stdout.splitlines()]
+        self.assertIn("cut-sheets.pdf", [path.name for path in written])
+        for path in written:
+            self.assertEqual(path.read_bytes()[:5], b"%PDF-")
+        self.assertEqual(sorted(path.name for path in written), sorted(path.name for path in out.iterdir()))
+
+    def test_page_sizes(self):
+        if not shutil.which("pdfinfo"):
+            self.skipTest("poppler-utils is not there")
+        points = {"A4": (595, 842), "Letter": (612, 792), "A3": (842, 1191), "Tabloid": (792, 1224)}
+        for page, (short, long) in points.items():
+            with self.subTest(page=page):
+                self.call("sheets", EXAMPLE, "--out", self.folder / page, "--page", page)
+                info = subprocess.run(["pdfinfo", self.folder / page / "cut-sheets.pdf"], capture_output=True, text=True)
+                width, height = map(float, re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info.stdout).groups())
+                self.assertAlmostEqual(min(width, height), short, delta=1.5)
+                self.assertAlmostEqual(max(width, height), long, delta=1.5)
+
+    def test_paper_follows_the_units(self):
+        if not shutil.which("pdfinfo"):
+            self.skipTest("poppler-utils is not there")
+        for units, long in (("mm", 842), ("in", 792)):
+            self.call("sheets", EXAMPLE, "--out", self.folder / units, "--units", units)
+            info = subprocess.run(["pdfinfo", self.folder / units / "cut-sheets.pdf"], capture_output=True, text=True)
+            sides = map(float, re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info.stdout).groups())
+            self.assertAlmostEqual(max(sides), long, delta=1.5)
+
+    def test_out_is_a_file(self):
+        (self.folder / "taken").write_text("mine")
+        done = self.call("sheets", EXAMPLE, "--out", self.folder / "taken", code=1)
+        self.assertIn("taken", done.stderr)
+        self.assertEqual(done.stdout, "")
+        self.assertEqual((self.folder / "taken").read_text(), "mine")
+
+    def test_read_only_folder(self):
+        locked = self.locked_folder()
+        done = self.call_without_rights("sheets", EXAMPLE, "--out", locked, code=1)
+        self.assertEqual(list(locked.iterdir()), [])
+        self.assertIn("locked", done.stderr)
+
+    def test_folder_that_cannot_be_made(self):
+        done = self.call("sheets", EXAMPLE, "--out", "/proc/sheets", code=1)   # even root can't
+        self.assertIn("/proc/sheets", done.stderr)
+        self.assertEqual(done.stdout, "")
+
+
+class New(Case):
+    def test_starter_plans_as_it_is(self):
+        out = self.folder / "my boat.sheerlay"
+        self.assertEqual(self.call("new", "Grey Teal", "--out", out).stdout, "")
+        self.assertEqual(self.files(), ["my boat.sheerlay"])
+        done = self.call("plan", out, "--json", "-")
+        self.assertEqual(done.stderr, "", "no warnings")
+        mine, example = finite(done.stdout), finite(self.call("plan", EXAMPLE, "--json", "-").stdout)
+        self.assertEqual(mine["project"], "Grey Teal")
+        self.assertEqual(mine["strips"], example["strips"])
+
+    def test_any_name(self):
+        for number, name in enumerate(['Anna "the Otter"', "back\\slash", "Große Ente ½", "a\tb", "x = 1 # no comment"]):
+            with self.subTest(name=name):
+                out = self.folder / ("%d.sheerlay" % number)
+                self.call("new", name, "--out", out)
+                self.assertEqual(finite(self.call("plan", out, "--json", "-").stdout)["project"], name)
+
+    def test_never_over_a_file_that_is_there(self):
+        out = self.folder / "mine.sheerlay"
+        out.write_text("my own work")
+        done = self.call("new", "Grey Teal", "--out", out, code=1)
+        self.assertIn("mine.sheerlay", done.stderr)
+        self.assertEqual(out.read_text(), "my own work")
+        self.assertEqual(self.files(), ["mine.sheerlay"])
+
+    def test_no_folder(self):
+        self.call("new", "Grey Teal", "--out", self.folder / "no" / "x.sheerlay", code=1)
+        self.assertEqual(self.files(), [])
+
+    def test_name_that_is_no_text(self):
+        done = subprocess.run([PROGRAM.encode(), b"new", b"\xff\xfe", b"--out", os.fsencode(self.folder / "x.sheerlay")],
+                              capture_output=True, env=ENVIRONMENT)
+        self.assertEqual(done.returncode, 1, done.stderr)
+        self.assertEqual(self.files(), [])
+
+
+class Window(Case):
+    def test_without_a_display_it_says_so(self):
+        for arguments in ([], [self.example()]):
+            done = self.call(*arguments, code=1)
+            self.assertIn("display", done.stderr)
+            self.assertEqual(done.stdout, "")
+
+    def test_project_that_is_not_there(self):
+        done = self.call("missing.sheerlay", code=1)
+        self.assertIn("missing.sheerlay", done.stderr)
+
+
+class BadFiles(Case):
+    """Each file of tests/cli/bad must be refused with the message its row in the README asks for."""
+
+    def rows(self):
+        """(file, line or None, key) of the README's table."""
+        found = []
+        for line in (BAD / "README.md").read_text(encoding="utf-8").splitlines():
+            cells = [cell.strip().strip("`") for cell in line.strip().strip("|").split("|")]
+            if cells[0].endswith(".sheerlay"):
+                found.append((cells[0], cells[1], cells[2]))
+        return found
+
+    def test_the_table_names_every_file(self):
+        self.assertEqual(sorted({row[0] for row in self.rows()}), sorted(path.name for path in BAD.glob("*.sheerlay")))
+        self.assertGreater(len(self.rows()), 10)
+
+    def test_each_is_refused_by_file_line_and_key(self):
+        for name, line, key in self.rows():
+            with self.subTest(name=name):
+                for command in (["check", "--json"], ["plan", "--json"], ["sheets", "--out"]):
+                    done = self.call(command[0], BAD / name, command[1], self.folder / "out", code=1)
+                    self.assertEqual(done.stdout, "")
+                    self.assertIn("%s:%s: %s: " % (name, line, key), done.stderr)
+                    self.assertEqual(list(self.folder.iterdir()), [], "nothing is written")
+
+
+if __name__ == "__main__":
+    unittest.main(verbosity=2)
