@@ -7,9 +7,7 @@
 namespace sheerlay {
 
 /// Wraps an error on its way into an Expected: `return unexpected(FitError::TooFewPoints);`
-template <class E> struct Unexpected {
-    E error;
-};
+template <class E> struct Unexpected { E error; };
 
 template <class E> [[nodiscard]] Unexpected<std::decay_t<E>> unexpected(E&& error) {
     return {std::forward<E>(error)};
@@ -19,8 +17,8 @@ template <class E> [[nodiscard]] Unexpected<std::decay_t<E>> unexpected(E&& erro
 /// @throws std::logic_error  value() without a value, error() without an error: the caller did not look
 template <class T, class E> class [[nodiscard]] Expected {
 public:
-    Expected(T value) : m_content(std::in_place_index<0>, std::move(value)) {}                      // NOLINT
-    Expected(Unexpected<E> error) : m_content(std::in_place_index<1>, std::move(error.error)) {}    // NOLINT
+    Expected(T value) : m_content(std::in_place_index<0>, std::move(value)) {}                   // NOLINT
+    Expected(Unexpected<E> error) : m_content(std::in_place_index<1>, std::move(error.error)) {} // NOLINT
 
     [[nodiscard]] bool has_value() const noexcept { return m_content.index() == 0; }
     explicit operator bool() const noexcept { return has_value(); }
@@ -55,4 +53,4 @@ private:
     std::variant<T, E> m_content;
 };
 
-}  // namespace sheerlay
+} // namespace sheerlay

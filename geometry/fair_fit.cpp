@@ -7,7 +7,8 @@
 namespace sheerlay::geometry {
 namespace {
 
-/// m-th derivative (0 to 3) of the six basis functions on a span, by differentiating the second derivative's cubics once more.
+/// m-th derivative (0 to 3) of the six basis functions on a span, by differentiating the second derivative's
+/// cubics once more.
 std::array<double, 6> derivative(const UniformKnots& k, double t, int m) {
     const QuinticBasis b = quinticBasis(k, t);
     if (m == 0)
@@ -18,8 +19,12 @@ std::array<double, 6> derivative(const UniformKnots& k, double t, int m) {
         return b.second;
     const double x = (t - k.first) / k.step - b.span;
     const double s = 1.0 / (120.0 * k.step * k.step * k.step);
-    return {-s * 60 * (1 - x) * (1 - x), s * (120 - 480 * x + 300 * x * x), s * (720 * x - 600 * x * x),
-            s * (-120 - 480 * x + 600 * x * x), s * (60 + 120 * x - 300 * x * x), s * 60 * x * x};
+    return {-s * 60 * (1 - x) * (1 - x),
+            s * (120 - 480 * x + 300 * x * x),
+            s * (720 * x - 600 * x * x),
+            s * (-120 - 480 * x + 600 * x * x),
+            s * (60 + 120 * x - 300 * x * x),
+            s * 60 * x * x};
 }
 
 /// Gram matrix of m-th derivatives over the whole domain, as its bands 0 to 5 above the diagonal.
@@ -41,7 +46,7 @@ std::vector<std::array<double, 6>> gramBands(const UniformKnots& k, int m) {
     return bands;
 }
 
-}  // namespace
+} // namespace
 
 FairFit::FairFit(UniformKnots u, UniformKnots v, double alpha) : m_u(u), m_v(v) {
     const int nu = u.poles();
@@ -56,7 +61,8 @@ FairFit::FairFit(UniformKnots u, UniformKnots v, double alpha) : m_u(u), m_v(v) 
     std::array<double, 4> factor{};
     constexpr std::array<double, 4> binomial = {1, 3, 3, 1};
     for (int k = 0; k < 4; ++k)
-        factor[static_cast<std::size_t>(k)] = binomial[static_cast<std::size_t>(k)] * std::pow(alpha, 2 * (3 - k) - 1);
+        factor[static_cast<std::size_t>(k)] =
+            binomial[static_cast<std::size_t>(k)] * std::pow(alpha, 2 * (3 - k) - 1);
 
     std::vector<Eigen::Triplet<double>> entries;
     entries.reserve(static_cast<std::size_t>(nu * nv) * 66);
@@ -69,7 +75,8 @@ FairFit::FairFit(UniformKnots u, UniformKnots v, double alpha) : m_u(u), m_v(v) 
                     double e = 0;
                     const auto lowJ = static_cast<std::size_t>(std::min(j, j + dj));
                     for (std::size_t k = 0; k < 4; ++k)
-                        e += factor[k] * gu[3 - k][static_cast<std::size_t>(i)][static_cast<std::size_t>(di)] *
+                        e += factor[k] *
+                             gu[3 - k][static_cast<std::size_t>(i)][static_cast<std::size_t>(di)] *
                              gv[k][lowJ][static_cast<std::size_t>(std::abs(dj))];
                     entries.emplace_back((i + di) * nv + j + dj, i * nv + j, e);
                 }
@@ -121,4 +128,4 @@ std::vector<double> FairFit::solve(const std::vector<FieldRow>& rows, double lam
     return {x.data(), x.data() + x.size()};
 }
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

@@ -12,14 +12,15 @@ namespace sheerlay::geometry {
 /// One linear condition on a scalar spline field f(u, v).
 struct FieldRow {
     double u = 0.0, v = 0.0;
-    double value = 0.0;        ///< what f (or df/dv) should be there
-    double weight = 1.0;       ///< 1 / spread of `value`
-    bool derivativeV = false;  ///< the condition is on df/dv
+    double value = 0.0;       ///< what f (or df/dv) should be there
+    double weight = 1.0;      ///< 1 / spread of `value`
+    bool derivativeV = false; ///< the condition is on df/dv
 };
 
-/// Fair fitting of scalar fields over one uniform quintic net: least squares plus lambda times the integral of the squared third
-/// derivatives over the whole rectangle, with u shrunk by `alpha` (minimum variation in the shrunk frame).
-/// The energy and the factor's pattern are made once; each solve is one sparse Cholesky factorisation.
+/// Fair fitting of scalar fields over one uniform quintic net: least squares plus lambda times the integral
+/// of the squared third derivatives over the whole rectangle, with u shrunk by `alpha` (minimum variation in
+/// the shrunk frame). The energy and the factor's pattern are made once; each solve is one sparse Cholesky
+/// factorisation.
 /// @source shared reasoning: planking.md section 2; minimum-variation fairing in general
 class FairFit {
 public:
@@ -34,9 +35,9 @@ public:
 
 private:
     UniformKnots m_u, m_v;
-    Eigen::SparseMatrix<double> m_energy;   // lower triangle
+    Eigen::SparseMatrix<double> m_energy; // lower triangle
     Eigen::SimplicialLLT<Eigen::SparseMatrix<double>, Eigen::Lower, Eigen::NaturalOrdering<int>> m_solver;
     bool m_analysed = false;
 };
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

@@ -14,7 +14,8 @@ struct Acceleration {
     double gauss = 0.0;
 };
 
-/// Geodesic acceleration without Christoffel symbols: Q = X_uu u'^2 + 2 X_uv u'v' + X_vv v'^2, (u'', v'') = -I^-1 (X_u.Q, X_v.Q).
+/// Geodesic acceleration without Christoffel symbols: Q = X_uu u'^2 + 2 X_uv u'v' + X_vv v'^2, (u'', v'') =
+/// -I^-1 (X_u.Q, X_v.Q).
 Acceleration accelerate(const SurfaceJet& j, const Eigen::Vector2d& w) {
     const Eigen::Vector3d q = j.uu * (w.x() * w.x()) + j.uv * (2 * w.x() * w.y()) + j.vv * (w.y() * w.y());
     const Eigen::Vector3d m = j.cross();
@@ -31,7 +32,7 @@ Acceleration accelerate(const SurfaceJet& j, const Eigen::Vector2d& w) {
     return {{-(G * a - F * b) / det, -(E * b - F * a) / det}, (L * N - M * M) / (det * det)};
 }
 
-}  // namespace
+} // namespace
 
 GeodesicState geodesicStep(const Surface& surface, const SurfaceJet& here, const GeodesicState& s, double h) {
     const Acceleration a1 = accelerate(here, s.velocity);
@@ -77,13 +78,18 @@ Eigen::Vector2d bentAcceleration(const SurfaceJet& j, const Eigen::Vector2d& w, 
     return a;
 }
 
-}  // namespace
+} // namespace
 
-std::vector<BentLineNode> traceBentLine(const Surface& surface, const Eigen::Vector2d& start,
-                                        const Eigen::Vector3d& direction, const EdgeBendProfile& profile,
-                                        const ParameterBox& box, double spacing, double maxLength) {
+std::vector<BentLineNode> traceBentLine(const Surface& surface,
+                                        const Eigen::Vector2d& start,
+                                        const Eigen::Vector3d& direction,
+                                        const EdgeBendProfile& profile,
+                                        const ParameterBox& box,
+                                        double spacing,
+                                        double maxLength) {
     if (!(spacing > 0))
-        throw std::invalid_argument("traceBentLine: spacing " + std::to_string(spacing) + " must be positive");
+        throw std::invalid_argument("traceBentLine: spacing " + std::to_string(spacing) +
+                                    " must be positive");
     const SurfaceJet first = surface.jet(start.x(), start.y());
     const Eigen::Vector2d w0 = parameterComponents(first, frameAlong(first, direction).tangent);
     const auto run = [&](double h) {
@@ -91,7 +97,7 @@ std::vector<BentLineNode> traceBentLine(const Surface& surface, const Eigen::Vec
         Eigen::Vector2d uv = start;
         Eigen::Vector2d w = w0;
         double s = 0;
-        const int substeps = 2;   // the nodes lie farther apart than one accurate step
+        const int substeps = 2; // the nodes lie farther apart than one accurate step
         while (std::abs(s) < maxLength) {
             for (int k = 0; k < substeps; ++k) {
                 const double d = h / substeps;
@@ -123,4 +129,4 @@ std::vector<BentLineNode> traceBentLine(const Surface& surface, const Eigen::Vec
     return line;
 }
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

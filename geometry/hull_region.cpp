@@ -19,7 +19,8 @@ HullRegion::HullRegion(std::vector<Eigen::Vector2d> boundary) : m_boundary(std::
     m_step = std::max((hi - lo) / bins, 1e-9);
     m_bins.resize(bins);
     const auto bin = [&](double u) {
-        return static_cast<std::size_t>(std::clamp((u - m_first) / m_step, 0.0, static_cast<double>(bins - 1)));
+        return static_cast<std::size_t>(
+            std::clamp((u - m_first) / m_step, 0.0, static_cast<double>(bins - 1)));
     };
     for (std::size_t i = 0; i < m_boundary.size(); ++i) {
         const auto& a = m_boundary[i];
@@ -46,4 +47,4 @@ bool HullRegion::contains(double u, double v) const noexcept {
     return inside;
 }
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

@@ -29,7 +29,7 @@ std::vector<double> sitesOf(const UniformKnots& knots) {
     return sites;
 }
 
-}  // namespace
+} // namespace
 
 TensorSurface offsetSurface(const TensorSurface& surface, double distance, int refine) {
     UniformKnots ku = surface.knotsU();
@@ -48,7 +48,8 @@ TensorSurface offsetSurface(const TensorSurface& surface, double distance, int r
             const SurfaceJet jet = surface.jet(su[i], sv[j]);
             const Eigen::Vector3d p = jet.p + distance * jet.normal();
             for (std::size_t c = 0; c < 3; ++c)
-                samples[c](static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) = p[static_cast<Eigen::Index>(c)];
+                samples[c](static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) =
+                    p[static_cast<Eigen::Index>(c)];
         }
     const Eigen::MatrixXd mu = samplesToPoles(ku, su);
     const Eigen::MatrixXd mv = samplesToPoles(kv, sv);
@@ -63,4 +64,4 @@ TensorSurface offsetSurface(const TensorSurface& surface, double distance, int r
     return {ku, kv, std::move(flat)};
 }
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

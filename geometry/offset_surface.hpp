@@ -4,10 +4,10 @@
 
 namespace sheerlay::geometry {
 
-/// The surface at `distance` mm along the normal (outward positive), as a spline over the same parameters, fitted by least
-/// squares through a fine grid of exact offset points.
+/// The surface at `distance` mm along the normal (outward positive), as a spline over the same parameters,
+/// fitted by least squares through a fine grid of exact offset points.
 /// @param refine  the result has `refine` times the spans of the original in each direction
 /// @accuracy      tests/geometry/offset_surface_test.cpp
 [[nodiscard]] TensorSurface offsetSurface(const TensorSurface& surface, double distance, int refine = 2);
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

@@ -1,14 +1,15 @@
 #pragma once
 
 #include <Eigen/Core>
+#include <Eigen/Geometry>
 
 namespace sheerlay::geometry {
 
 /// Point and derivatives of a surface at one parameter pair, mm.
 struct SurfaceJet {
-    Eigen::Vector3d p;             ///< point
-    Eigen::Vector3d u, v;          ///< first derivatives
-    Eigen::Vector3d uu, uv, vv;    ///< second derivatives
+    Eigen::Vector3d p;          ///< point
+    Eigen::Vector3d u, v;       ///< first derivatives
+    Eigen::Vector3d uu, uv, vv; ///< second derivatives
 
     /// Not normalised; outward on a starboard half hull (u aft, v toward the keel).
     [[nodiscard]] Eigen::Vector3d cross() const { return u.cross(v); }
@@ -29,4 +30,4 @@ protected:
     Surface& operator=(Surface&&) = default;
 };
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

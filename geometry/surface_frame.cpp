@@ -4,7 +4,12 @@ namespace sheerlay::geometry {
 
 FundamentalForms fundamentalForms(const SurfaceJet& jet) {
     const Eigen::Vector3d n = jet.normal();
-    return {jet.u.squaredNorm(), jet.u.dot(jet.v), jet.v.squaredNorm(), jet.uu.dot(n), jet.uv.dot(n), jet.vv.dot(n)};
+    return {jet.u.squaredNorm(),
+            jet.u.dot(jet.v),
+            jet.v.squaredNorm(),
+            jet.uu.dot(n),
+            jet.uv.dot(n),
+            jet.vv.dot(n)};
 }
 
 Eigen::Vector2d parameterComponents(const SurfaceJet& jet, const Eigen::Vector3d& tangent) {
@@ -40,4 +45,4 @@ double edgeBendOfULine(const SurfaceJet& jet) {
     return jet.uu.dot(f.across) / jet.u.squaredNorm();
 }
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

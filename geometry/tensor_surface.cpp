@@ -85,7 +85,7 @@ SurfaceJet TensorSurface::jet(double u, double v) const {
             dvv[c] += bu.value[i] * r2[c];
         }
     }
-    const auto vec = [](const double (&a)[3]) { return Eigen::Vector3d(a[0], a[1], a[2]); };
+    const auto vec = [](const double(&a)[3]) { return Eigen::Vector3d(a[0], a[1], a[2]); };
     return {vec(p), vec(du), vec(dv), vec(duu), vec(duv), vec(dvv)};
 }
 
@@ -104,4 +104,4 @@ Eigen::Vector3d TensorSurface::point(double u, double v) const {
     return p;
 }
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

@@ -11,19 +11,19 @@ namespace sheerlay::geometry {
 
 /// One direction of a uniform quintic spline: equal spans, simple knots that run five spans past both ends.
 struct UniformKnots {
-    double first = 0.0;   ///< start of the domain
-    double step = 1.0;    ///< length of a span; > 0
-    int spans = 1;        ///< number of spans; >= 1
+    double first = 0.0; ///< start of the domain
+    double step = 1.0;  ///< length of a span; > 0
+    int spans = 1;      ///< number of spans; >= 1
 
     [[nodiscard]] int poles() const noexcept { return spans + 5; }
     [[nodiscard]] double last() const noexcept { return first + step * spans; }
     [[nodiscard]] double greville(int i) const noexcept { return first + step * (i - 2); }
-    [[nodiscard]] std::vector<double> fullVector() const;   ///< poles() + 6 knots
+    [[nodiscard]] std::vector<double> fullVector() const; ///< poles() + 6 knots
 };
 
 /// The six quintic basis functions that are not zero at one parameter, with two derivatives.
 struct QuinticBasis {
-    int span = 0;   ///< first pole they belong to
+    int span = 0; ///< first pole they belong to
     std::array<double, 6> value, first, second;
 };
 
@@ -47,7 +47,8 @@ public:
     [[nodiscard]] const UniformKnots& knotsU() const noexcept { return m_u; }
     [[nodiscard]] const UniformKnots& knotsV() const noexcept { return m_v; }
     [[nodiscard]] const Eigen::Vector3d& pole(int i, int j) const {
-        return m_poles[static_cast<std::size_t>(i) * static_cast<std::size_t>(m_v.poles()) + static_cast<std::size_t>(j)];
+        return m_poles[static_cast<std::size_t>(i) * static_cast<std::size_t>(m_v.poles()) +
+                       static_cast<std::size_t>(j)];
     }
 
 private:
@@ -55,4 +56,4 @@ private:
     std::vector<Eigen::Vector3d> m_poles;
 };
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

@@ -29,8 +29,8 @@ double HalfSiding::at(double x) const noexcept {
         return m_points.front()[1];
     if (x >= m_points.back()[0])
         return m_points.back()[1];
-    const auto it = std::upper_bound(m_points.begin(), m_points.end(), x,
-                                     [](double value, const auto& p) { return value < p[0]; });
+    const auto it = std::upper_bound(
+        m_points.begin(), m_points.end(), x, [](double value, const auto& p) { return value < p[0]; });
     const auto i = static_cast<std::size_t>(it - m_points.begin()) - 1;
     const double h = m_points[i + 1][0] - m_points[i][0];
     const double t = (x - m_points[i][0]) / h;
@@ -47,13 +47,25 @@ double HalfSiding::slopeAt(double x) const noexcept {
     return (at(x + h) - at(x - h)) / (2 * h);
 }
 
+HalfSiding HalfSiding::shifted(double dx) const {
+    HalfSiding moved = *this;
+    for (auto& p : moved.m_points)
+        p[0] += dx;
+    return moved;
+}
+
 double Trims::value(Trim trim, double v, const Eigen::Vector3d& p) const noexcept {
     switch (trim) {
-    case Trim::Sheer: return v;
-    case Trim::Centre: return p.y() - siding.at(p.x());
-    case Trim::BowPlane: return bow ? p.x() - bow->xAt(p.z()) : 1e9;
-    case Trim::SternPlane: return stern ? stern->xAt(p.z()) - p.x() : 1e9;
-    case Trim::None: break;
+    case Trim::Sheer:
+        return v;
+    case Trim::Centre:
+        return p.y() - siding.at(p.x());
+    case Trim::BowPlane:
+        return bow ? p.x() - bow->xAt(p.z()) : 1e9;
+    case Trim::SternPlane:
+        return stern ? stern->xAt(p.z()) - p.x() : 1e9;
+    case Trim::None:
+        break;
     }
     return 1e9;
 }
@@ -71,7 +83,7 @@ Trim Trims::violated(double v, const Eigen::Vector3d& p) const noexcept {
 
 namespace {
 
-constexpr double marchStep = 5.0;   // mm; chord error under 0.02 mm on a 200 mm radius
+constexpr double marchStep = 5.0; // mm; chord error under 0.02 mm on a 200 mm radius
 
 struct Contour {
     const TensorSurface& surface;
@@ -171,7 +183,7 @@ std::vector<Eigen::Vector2d> planeLine(const Contour& c, Trim which, const Eigen
     return line;
 }
 
-}  // namespace
+} // namespace
 
 Expected<HullOutline, std::string> traceOutline(const TensorSurface& surface, const Trims& trims) {
     const Contour c{surface, trims};
@@ -186,8 +198,8 @@ Expected<HullOutline, std::string> traceOutline(const TensorSurface& surface, co
     std::vector<Eigen::Vector2d> bow = march(c, foot, -1, trims.bow.has_value());
     const std::vector<Eigen::Vector2d> stern = march(c, foot, +1, trims.stern.has_value());
     if (bow.empty() || stern.empty())
-        return unexpected(std::string("the planking does not close at the ") + (bow.empty() ? "bow" : "stern") +
-                          ": the keel line never meets the sheer there");
+        return unexpected(std::string("the planking does not close at the ") +
+                          (bow.empty() ? "bow" : "stern") + ": the keel line never meets the sheer there");
     HullOutline o;
     o.bowClosed = !trims.bow;
     o.sternClosed = !trims.stern;
@@ -217,12 +229,22 @@ Expected<HullOutline, std::string> traceOutline(const TensorSurface& surface, co
 }
 
 double areaInside(const TensorSurface& surface, const HullRegion& region) {
-    constexpr std::array<double, 8> node = {0.0950125098376374, 0.2816035507792589, 0.4580167776572274,
-                                            0.6178762444026438, 0.7554044083550030, 0.8656312023878318,
-                                            0.9445750230732326, 0.9894009349916499};
-    constexpr std::array<double, 8> weight = {0.1894506104550685, 0.1826034150449236, 0.1691565193950025,
-                                              0.1495959888165767, 0.1246289712555339, 0.0951585116824928,
-                                              0.0622535239386479, 0.0271524594117541};
+    constexpr std::array<double, 8> node = {0.0950125098376374,
+                                            0.2816035507792589,
+                                            0.4580167776572274,
+                                            0.6178762444026438,
+                                            0.7554044083550030,
+                                            0.8656312023878318,
+                                            0.9445750230732326,
+                                            0.9894009349916499};
+    constexpr std::array<double, 8> weight = {0.1894506104550685,
+                                              0.1826034150449236,
+                                              0.1691565193950025,
+                                              0.1495959888165767,
+                                              0.1246289712555339,
+                                              0.0951585116824928,
+                                              0.0622535239386479,
+                                              0.0271524594117541};
     const auto& b = region.boundary();
     double total = 0;
     for (std::size_t i = 0; i < b.size(); ++i) {
@@ -242,4 +264,4 @@ double areaInside(const TensorSurface& surface, const HullRegion& region) {
     return std::abs(total);
 }
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

@@ -16,11 +16,12 @@ namespace sheerlay::geometry {
 /// What cuts a line off at the edge of the hull.
 enum class Trim { None, Sheer, Centre, BowPlane, SternPlane };
 
-/// A plane square to the centreplane: x = at + slope (z - level); the hull lies on the far side of it from its own end.
+/// A plane square to the centreplane: x = at + slope (z - level); the hull lies on the far side of it from
+/// its own end.
 struct TransomPlane {
-    double at = 0.0;      ///< mm
-    double slope = 0.0;   ///< dx/dz
-    double level = 0.0;   ///< mm
+    double at = 0.0;    ///< mm
+    double slope = 0.0; ///< dx/dz
+    double level = 0.0; ///< mm
 
     [[nodiscard]] double xAt(double z) const noexcept { return at + slope * (z - level); }
 };
@@ -35,6 +36,8 @@ public:
 
     [[nodiscard]] double at(double x) const noexcept;
     [[nodiscard]] double slopeAt(double x) const noexcept;
+    /// The same function moved by dx along x.
+    [[nodiscard]] HalfSiding shifted(double dx) const;
 
 private:
     double m_constant = 0.0;
@@ -53,20 +56,21 @@ public:
     [[nodiscard]] Trim violated(double v, const Eigen::Vector3d& p) const noexcept;
 };
 
-/// The edge of the hull on its surface, found by marching along the zero lines from amidships outward, so that the surface's
-/// extension, which may come back to the centreplane far outside, is never taken for hull.
+/// The edge of the hull on its surface, found by marching along the zero lines from amidships outward, so
+/// that the surface's extension, which may come back to the centreplane far outside, is never taken for hull.
 struct HullOutline {
-    std::vector<Eigen::Vector2d> sheer;     ///< (u, 0) bow to stern, u increasing
-    std::vector<Eigen::Vector2d> profile;   ///< (u, v) along the centreplane contour, bow to stern
+    std::vector<Eigen::Vector2d> sheer;   ///< (u, 0) bow to stern, u increasing
+    std::vector<Eigen::Vector2d> profile; ///< (u, v) along the centreplane contour, bow to stern
     HullRegion region;
-    bool bowClosed = true;     ///< the contour meets the sheer there (no transom)
+    bool bowClosed = true; ///< the contour meets the sheer there (no transom)
     bool sternClosed = true;
 };
 
 /// @return the outline, or in words why the surface has none (the contour does not close inside the domain)
-[[nodiscard]] Expected<HullOutline, std::string> traceOutline(const TensorSurface& surface, const Trims& trims);
+[[nodiscard]] Expected<HullOutline, std::string> traceOutline(const TensorSurface& surface,
+                                                              const Trims& trims);
 
 /// Area of the hull inside its outline, mm2, by Green's theorem on the parameter polygon.
 [[nodiscard]] double areaInside(const TensorSurface& surface, const HullRegion& region);
 
-}  // namespace sheerlay::geometry
+} // namespace sheerlay::geometry

@@ -1,1 +1,223 @@
-// being written
+#include "core/hull/loft_data.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace sheerlay::core {
+namespace {
+
+constexpr double onCentreSpread = 0.1; // mm: a stem or keel point is on the centreplane by definition
+
+/// Half-breadth of the keel cell, or the siding where the table leaves it out.
+double keelHalfBreadth(const TablePoint& keel, double siding) {
+    return keel.printedHalfBreadth.empty() ? std::max(siding, keel.halfBreadth) : keel.halfBreadth;
+}
+
+/// A station that stands on the stem itself: no keel, and no breadth beyond the stem's own thickness.
+bool standsOnStem(const Station& s, const HullTable& t) {
+    if (s.keel)
+        return false;
+    const double thin = std::max(2 * t.roundedTo, t.halfSiding + t.roundedTo);
+    return s.sheer.halfBreadth <= thin;
+}
+
+geometry::HalfSiding sidingOf(const HullTable& table) {
+    std::vector<std::array<double, 2>> points;
+    for (const ProfilePoint& p : table.profile)
+        if (p.halfSiding)
+            points.push_back({p.x, *p.halfSiding});
+    for (const Station& s : table.stations) {
+        if (s.keel)
+            points.push_back({s.x, keelHalfBreadth(*s.keel, table.halfSiding)});
+        else if (standsOnStem(s, table))
+            points.push_back({s.x, std::min(table.halfSiding, s.sheer.halfBreadth)});
+    }
+    std::sort(points.begin(), points.end());
+    points.erase(
+        std::unique(points.begin(), points.end(), [](const auto& a, const auto& b) { return a[0] == b[0]; }),
+        points.end());
+    const bool constant =
+        std::all_of(points.begin(), points.end(), [&](const auto& p) { return p[1] == points.front()[1]; });
+    if (points.empty() || (constant && points.front()[1] == table.halfSiding))
+        return geometry::HalfSiding(table.halfSiding);
+    return geometry::HalfSiding(std::move(points));
+}
+
+/// Section points from sheer to keel; waterline and buttock points of one station mix.
+std::vector<const TablePoint*> ordered(const Station& s) {
+    std::vector<const TablePoint*> list;
+    for (const TablePoint& p : s.points)
+        list.push_back(&p);
+    std::stable_sort(list.begin(), list.end(), [](const TablePoint* a, const TablePoint* b) {
+        return a->height != b->height ? a->height > b->height : a->halfBreadth > b->halfBreadth;
+    });
+    return list;
+}
+
+double median(std::vector<double> values) {
+    if (values.empty())
+        return 0.0;
+    std::nth_element(
+        values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2), values.end());
+    return values[values.size() / 2];
+}
+
+struct Known {
+    double x, y, z, girth;
+};
+
+/// Linear between the known places; the nearest one beyond.
+Known between(const std::vector<Known>& known, double x) {
+    if (x <= known.front().x)
+        return known.front();
+    for (std::size_t i = 1; i < known.size(); ++i)
+        if (x <= known[i].x) {
+            const Known& a = known[i - 1];
+            const Known& b = known[i];
+            const double f = (x - a.x) / (b.x - a.x);
+            return {x, a.y + f * (b.y - a.y), a.z + f * (b.z - a.z), a.girth + f * (b.girth - a.girth)};
+        }
+    return known.back();
+}
+
+/// The printed stem is straight between its cells; without points there the surface bulges between them.
+void addStemHelpers(LoftData& data, const Station& s, int index, double weight) {
+    std::vector<const TablePoint*> cells = ordered(s);
+    cells.insert(cells.begin(), &s.sheer);
+    for (std::size_t i = 1; i < cells.size(); ++i) {
+        const TablePoint& a = *cells[i - 1];
+        const TablePoint& b = *cells[i];
+        constexpr int helpers = 6;
+        for (int k = 1; k <= helpers; ++k) {
+            const double z = a.height + (b.height - a.height) * k / (helpers + 1);
+            data.points.push_back({LoftPoint::Kind::Helper,
+                                   index,
+                                   nullptr,
+                                   s.x,
+                                   std::min(a.halfBreadth, b.halfBreadth),
+                                   z,
+                                   s.sheer.height - z,
+                                   weight,
+                                   weight});
+        }
+    }
+}
+
+} // namespace
+
+Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
+    if (table.stations.size() < 3)
+        return unexpected(std::string("at least three stations are needed"));
+    LoftData data;
+    data.sigma = table.roundedTo / std::sqrt(12.0);
+    const double w = 1 / data.sigma;
+    data.trims.siding = sidingOf(table);
+
+    std::vector<double> gaps;
+    for (std::size_t i = 1; i < table.stations.size(); ++i)
+        gaps.push_back(table.stations[i].x - table.stations[i - 1].x);
+    data.stationGap = median(gaps);
+
+    std::vector<Known> sheer;
+    std::vector<Known> keel;
+    std::vector<Known> profile; // by x, the lowest where a stem turns back
+    for (const ProfilePoint& p : table.profile)
+        profile.push_back({p.x, 0, p.height, 0});
+    std::stable_sort(
+        profile.begin(), profile.end(), [](const Known& a, const Known& b) { return a.x < b.x; });
+
+    for (std::size_t i = 0; i < table.stations.size(); ++i) {
+        const Station& s = table.stations[i];
+        const auto index = static_cast<int>(i);
+        data.points.push_back(
+            {LoftPoint::Kind::Sheer, index, &s.sheer, s.x, s.sheer.halfBreadth, s.sheer.height, 0, w, w});
+        sheer.push_back({s.x, s.sheer.halfBreadth, s.sheer.height, 0});
+        double girth = 0;
+        double y = s.sheer.halfBreadth;
+        double z = s.sheer.height;
+        const auto walk = [&](double toY, double toZ) {
+            girth += std::hypot(toY - y, toZ - z);
+            y = toY;
+            z = toZ;
+            return girth;
+        };
+        for (const TablePoint* p : ordered(s)) {
+            const double g = walk(p->halfBreadth, p->height);
+            data.points.push_back(
+                {LoftPoint::Kind::Section, index, p, s.x, p->halfBreadth, p->height, g, w, w});
+        }
+        if (s.keel) {
+            const double half = keelHalfBreadth(*s.keel, table.halfSiding);
+            const double g = walk(half, s.keel->height);
+            data.points.push_back({LoftPoint::Kind::Keel,
+                                   index,
+                                   &*s.keel,
+                                   s.x,
+                                   half,
+                                   s.keel->height,
+                                   g,
+                                   1 / onCentreSpread,
+                                   w});
+            keel.push_back({s.x, half, s.keel->height, g});
+        } else if (standsOnStem(s, table)) {
+            addStemHelpers(data, s, index, w);
+        } else if (profile.size() >= 2 && s.x >= profile.front().x && s.x <= profile.back().x) {
+            const double zk = between(profile, s.x).z;
+            keel.push_back({s.x, 0, zk, walk(data.trims.siding.at(s.x), zk)});
+        }
+        data.girthMax = std::max(data.girthMax, girth);
+    }
+    if (keel.empty())
+        return unexpected(std::string("no keel or profile heights are given: without them the bottom is "
+                                      "anybody's guess; give a keel height at the "
+                                      "stations or profile points along stem and keel"));
+
+    // the profile's topmost point at an open end closes the sheer
+    std::vector<const ProfilePoint*> heads;
+    for (const End end : {End::Bow, End::Stern}) {
+        const bool cut = std::any_of(
+            table.transoms.begin(), table.transoms.end(), [&](const Transom& t) { return t.end == end; });
+        const Known& outer = end == End::Bow ? sheer.front() : sheer.back();
+        const ProfilePoint* head = nullptr;
+        for (const ProfilePoint& p : table.profile)
+            if ((end == End::Bow ? p.x < outer.x : p.x > outer.x) && (!head || p.height > head->height))
+                head = &p;
+        if (cut || !head || std::abs(head->height - outer.z) > std::abs(head->x - outer.x) + 0.35 * outer.z)
+            continue;
+        (end == End::Bow ? data.bowHead : data.sternHead) = true;
+        heads.push_back(head);
+    }
+    for (const ProfilePoint* head : heads) {
+        const double y = head->halfSiding.value_or(data.trims.siding.at(head->x));
+        data.points.push_back(
+            {LoftPoint::Kind::Profile, -1, nullptr, head->x, y, head->height, 0, 1 / onCentreSpread, w});
+        sheer.push_back({head->x, y, head->height, 0});
+    }
+    std::sort(sheer.begin(), sheer.end(), [](const Known& a, const Known& b) { return a.x < b.x; });
+
+    for (const ProfilePoint& p : table.profile) {
+        if (std::find(heads.begin(), heads.end(), &p) != heads.end())
+            continue;
+        const double y = p.halfSiding.value_or(data.trims.siding.at(p.x));
+        const Known top = between(sheer, p.x);
+        double girth = std::hypot(std::hypot(top.y - y, top.z - p.height), top.x - p.x);
+        if (p.x > keel.front().x && p.x < keel.back().x)
+            girth = std::max(girth, between(keel, p.x).girth);
+        data.points.push_back(
+            {LoftPoint::Kind::Profile, -1, nullptr, p.x, y, p.height, girth, 1 / onCentreSpread, w});
+    }
+
+    data.x0 = data.x1 = data.points.front().x;
+    for (const LoftPoint& p : data.points) {
+        data.x0 = std::min(data.x0, p.x);
+        data.x1 = std::max(data.x1, p.x);
+    }
+    for (const Transom& t : table.transoms) {
+        data.x0 = std::min({data.x0, t.xAtSheer, t.xAtKeel});
+        data.x1 = std::max({data.x1, t.xAtSheer, t.xAtKeel});
+    }
+    return data;
+}
+
+} // namespace sheerlay::core

@@ -16,14 +16,15 @@ enum class Side { Port, Starboard, Centre };
 enum class StripKind { Full, Tapered, Stealer, Filler, Shutter };
 enum class EndsOn { Stem, Keel, Transom, Sheer, Strip, Nib };
 
-/// Edge bend: bending across the strip's width, in the surface. 1/mm, + when the centre of the bend is on the keel side.
+/// Edge bend: bending across the strip's width, in the surface. 1/mm, + when the centre of the bend is on the
+/// keel side.
 struct EdgeBend {
     double maxAbs = 0.0;
     double signedMin = 0.0;
     double signedMax = 0.0;
-    std::optional<double> minRadius;   ///< mm; none when straight
-    double atX = 0.0;                  ///< mm from the bow, where maxAbs stands
-    double force = 0.0;                ///< N, to hold maxAbs over one mould bay
+    std::optional<double> minRadius; ///< mm; none when straight
+    double atX = 0.0;                ///< mm from the bow, where maxAbs stands
+    double force = 0.0;              ///< N, to hold maxAbs over one mould bay
 };
 
 /// Where and how a strip ends. x and z are of the middle line's end, mm.
@@ -32,51 +33,54 @@ struct StripEnd {
     EndsOn on = EndsOn::Stem;
     double x = 0.0;
     double z = 0.0;
-    double cut = 0.0;        ///< rad, 0 to pi/2: angle between strip and the line it ends on, in the surface
-    double bevel = 0.0;      ///< rad, of the end face from square to the strip's face
-    double dihedral = 0.0;   ///< rad, interior angle of the two sides there
-    double lapInner = 0.0;   ///< mm past the centreplane, inner face; 0 where not woven
-    double lapOuter = 0.0;   ///< mm past the centreplane, outer face; 0 where not woven
-    double lap = 0.0;        ///< mm, the larger of the two
+    double cut = 0.0;      ///< rad, 0 to pi/2: angle between strip and the line it ends on, in the surface
+    double bevel = 0.0;    ///< rad, of the end face from square to the strip's face
+    double dihedral = 0.0; ///< rad, interior angle of the two sides there
+    double lapInner = 0.0; ///< mm past the centreplane, inner face; 0 where not woven
+    double lapOuter = 0.0; ///< mm past the centreplane, outer face; 0 where not woven
+    double lap = 0.0;      ///< mm, the larger of the two
 };
 
 /// What the strip does at one place of its middle line.
 struct StripSample {
-    double s = 0.0;          ///< mm along the middle from its bow end
-    double x = 0.0;          ///< mm from the bow
-    double width = 0.0;      ///< mm, square to the middle
-    double edgeBend = 0.0;   ///< 1/mm, signed as in EdgeBend
-    double twist = 0.0;      ///< rad/mm, signed
-    double bend = 0.0;       ///< 1/mm over the moulds, + where the hull is convex
+    double s = 0.0;        ///< mm along the middle from its bow end
+    double x = 0.0;        ///< mm from the bow
+    double width = 0.0;    ///< mm, square to the middle
+    double edgeBend = 0.0; ///< 1/mm, signed as in EdgeBend
+    double twist = 0.0;    ///< rad/mm, signed
+    double bend = 0.0;     ///< 1/mm over the moulds, + where the hull is convex
 };
 
 /// One piece of planking as laid. A value; port mirrors starboard.
 struct Strip {
-    std::string id;    ///< "S07", "P07"; "S-03.2" above the start where a row has several pieces; "C36" over both sides
+    std::string
+        id; ///< "S07", "P07"; "S-03.2" above the start where a row has several pieces; "C36" over both sides
     Side side = Side::Starboard;
-    int row = 1;       ///< 1, 2, … from the start toward the keel; -1, -2, … above it
+    int row = 1; ///< 1, 2, … from the start toward the keel; -1, -2, … above it
     StripKind kind = StripKind::Full;
-    std::vector<Eigen::Vector3d> upperEdge;   ///< mm, bow to stern, nearer the sheer; of a centre piece the starboard edge
-    std::vector<Eigen::Vector3d> lowerEdge;   ///< mm, bow to stern; of a centre piece the port edge
-    std::vector<Eigen::Vector3d> middle;      ///< mm, bow to stern, inside the trims
-    std::vector<Eigen::Vector3d> middleNormal;   ///< unit outward surface normals at `middle`
-    std::vector<StripSample> samples;         ///< one per point of `middle`
-    double length = 0.0;                      ///< mm along the middle inside the trims
-    double cutLength = 0.0;                   ///< mm to cut, laps and trim at both ends included
-    std::vector<std::array<double, 2>> widths;   ///< [mm along the middle from the bow end, mm width]
+    std::vector<Eigen::Vector3d>
+        upperEdge; ///< mm, bow to stern, nearer the sheer; of a centre piece the starboard edge
+    std::vector<Eigen::Vector3d> lowerEdge;    ///< mm, bow to stern; of a centre piece the port edge
+    std::vector<Eigen::Vector3d> middle;       ///< mm, bow to stern, inside the trims
+    std::vector<Eigen::Vector3d> middleNormal; ///< unit outward surface normals at `middle`
+    std::vector<StripSample> samples;          ///< one per point of `middle`
+    double length = 0.0;                       ///< mm along the middle inside the trims
+    double cutLength = 0.0;                    ///< mm to cut, laps and trim at both ends included
+    std::vector<std::array<double, 2>> widths; ///< [mm along the middle from the bow end, mm width]
     EdgeBend edgeBend;
-    double twistMax = 0.0;   ///< rad/mm, absolute
-    double twistAtX = 0.0;   ///< mm
-    std::optional<double> bendMinRadius;   ///< mm; none when straight
-    double bendAtX = 0.0;                  ///< mm
-    double strainMax = 0.0;   ///< part of the wood's allowed strain
-    double strainAtX = 0.0;   ///< mm
-    std::array<StripEnd, 2> ends;   ///< bow, stern
+    double twistMax = 0.0;               ///< rad/mm, absolute
+    double twistAtX = 0.0;               ///< mm
+    std::optional<double> bendMinRadius; ///< mm; none when straight
+    double bendAtX = 0.0;                ///< mm
+    double strainMax = 0.0;              ///< part of the wood's allowed strain
+    double strainAtX = 0.0;              ///< mm
+    std::array<StripEnd, 2> ends;        ///< bow, stern
     /// Flattened: from the bow end of the upper edge along it to the stern and back along the lower edge, mm.
-    /// First coordinate along the chord of the middle line from the bow; second toward the keel on starboard, mirrored on port.
+    /// First coordinate along the chord of the middle line from the bow; second toward the keel on starboard,
+    /// mirrored on port.
     std::vector<Eigen::Vector2d> outline;
-    std::size_t outlineUpperCount = 0;   ///< how many of the outline's first points belong to the upper edge
-    int order = 0;                       ///< 1, 2, … in the laying order, over all pieces
+    std::size_t outlineUpperCount = 0; ///< how many of the outline's first points belong to the upper edge
+    int order = 0;                     ///< 1, 2, … in the laying order, over all pieces
 };
 
 /// Rows from first to last, both included.
@@ -87,29 +91,29 @@ struct RowRange {
 
 /// Landmarks of the work.
 struct Marks {
-    std::optional<RowRange> weaveBow, weaveStern;       ///< rows whose ends are woven
-    std::optional<int> closingBow, closingStern;        ///< first row whose middle ends on the keel
+    std::optional<RowRange> weaveBow, weaveStern; ///< rows whose ends are woven
+    std::optional<int> closingBow, closingStern;  ///< first row whose middle ends on the keel
 };
 
 /// How well the strips cover the hull; areas of one side (starboard, and half of a centre piece).
 struct Coverage {
-    double stripsArea = 0.0;       ///< mm2
-    double hullArea = 0.0;         ///< mm2
-    double largestGap = 0.0;       ///< mm, >= 0
-    double largestOverlap = 0.0;   ///< mm, >= 0
+    double stripsArea = 0.0;     ///< mm2
+    double hullArea = 0.0;       ///< mm2
+    double largestGap = 0.0;     ///< mm, >= 0
+    double largestOverlap = 0.0; ///< mm, >= 0
 };
 
 /// Every strip of the boat: what the whole program is for.
 struct Plan {
-    std::vector<Strip> strips;   ///< by row from the top, starboard before port
-    int firstRow = 1;            ///< -n when there are n rows above the start
+    std::vector<Strip> strips; ///< by row from the top, starboard before port
+    int firstRow = 1;          ///< -n when there are n rows above the start
     int lastRow = 0;
     Marks marks;
     Coverage coverage;
-    std::vector<Finding> findings;   ///< heaviest first; the loft's are in LoftedHull
-    double edgeBendLimit = 0.0;      ///< 1/mm, allowed by wood and strip or by the project
-    double mouldBay = 0.0;           ///< mm, station spacing that forces are reckoned over
-    double milliseconds = 0.0;       ///< time the planking took
+    std::vector<Finding> findings; ///< heaviest first; the loft's are in LoftedHull
+    double edgeBendLimit = 0.0;    ///< 1/mm, allowed by wood and strip or by the project
+    double mouldBay = 0.0;         ///< mm, station spacing that forces are reckoned over
+    double milliseconds = 0.0;     ///< time the planking took
 };
 
-}  // namespace sheerlay::core
+} // namespace sheerlay::core

@@ -15,4 +15,4 @@ namespace sheerlay::core {
 /// `{ "format": "sheerlay-check", "version": 1, "findings": […] }`
 [[nodiscard]] std::string findingsToJson(const std::vector<Finding>& findings);
 
-}  // namespace sheerlay::core
+} // namespace sheerlay::core

@@ -14,9 +14,9 @@ struct PlanError {
     std::string text;
 };
 
-/// Lays every strip of the boat on the lofted hull: rows as parallels of the start line, toward the keel and toward the sheer,
-/// trimmed at centreplane, sheer and transom. A pure function of its arguments.
+/// Lays every strip of the boat on the lofted hull: rows as parallels of the start line, toward the keel and
+/// toward the sheer, trimmed at centreplane, sheer and transom. A pure function of its arguments.
 /// @accuracy  tests/core/planking_test.cpp: formula canoe's rows; tests/geometry: exact surfaces
 [[nodiscard]] Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull);
 
-}  // namespace sheerlay::core
+} // namespace sheerlay::core

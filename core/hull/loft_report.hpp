@@ -1,0 +1,12 @@
+#pragma once
+
+#include "core/hull/hull.hpp"
+#include "core/hull/loft_data.hpp"
+#include "core/hull/surface_fit.hpp"
+
+namespace sheerlay::core {
+
+/// Fills in the hull's residuals per station and the findings on table and loft, heaviest first.
+void reportLoft(const HullTable& table, const LoftData& data, const SurfaceFit& fit, LoftedHull& hull);
+
+} // namespace sheerlay::core

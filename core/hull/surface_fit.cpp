@@ -1,0 +1,227 @@
+#include "core/hull/surface_fit.hpp"
+
+#include "geometry/fair_fit.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace sheerlay::core {
+namespace {
+
+constexpr double endPad = 150.0;  // mm the surface goes on past the ends
+constexpr double sheerPad = 80.0; // mm above the sheer
+constexpr double keelPad = 145.0; // mm of girth past the keel
+constexpr double stretch = 3.0;   // x is shrunk by this in the fairness integral
+constexpr int spansAlong = 36;
+constexpr int spansAround = 20;
+constexpr double wantedResidual = 0.8; // of sigma
+constexpr double levelSpread = 0.005;  // spread of a level-keel slope
+
+class Fitter {
+public:
+    explicit Fitter(LoftData& data)
+        : m_data(data), m_fit(knots(data.x0 - endPad, data.x1 + endPad, spansAlong),
+                              knots(-sheerPad, data.girthMax + keelPad, spansAround),
+                              stretch) {}
+
+    static geometry::UniformKnots knots(double a, double b, int spans) { return {a, (b - a) / spans, spans}; }
+
+    bool solve(double lambda) {
+        std::vector<geometry::FieldRow> rowsY;
+        std::vector<geometry::FieldRow> rowsZ;
+        rowsY.reserve(m_data.points.size());
+        for (const LoftPoint& p : m_data.points) {
+            rowsY.push_back({p.x, p.girth, p.y, p.weightY});
+            rowsZ.push_back({p.x, p.girth, p.z, p.weightZ});
+            if (p.kind == LoftPoint::Kind::Keel && m_level.contains(p.station))
+                rowsZ.push_back({p.x, p.girth, 0.0, 1 / levelSpread, true});
+        }
+        const std::vector<double> y = m_fit.solve(rowsY, lambda);
+        const std::vector<double> z = m_fit.solve(rowsZ, lambda);
+        if (y.empty() || z.empty())
+            return false;
+        std::vector<Eigen::Vector3d> poles(y.size());
+        const auto nv = static_cast<std::size_t>(m_fit.knotsV().poles());
+        for (std::size_t i = 0; i < y.size(); ++i)
+            poles[i] = {m_fit.knotsU().greville(static_cast<int>(i / nv)), y[i], z[i]};
+        m_surface = geometry::TensorSurface(m_fit.knotsU(), m_fit.knotsV(), std::move(poles));
+        return true;
+    }
+
+    /// Moves each free point's girth to its foot on the section; returns the largest move, mm.
+    double reproject() {
+        double largest = 0;
+        for (LoftPoint& p : m_data.points) {
+            if (fixedGirth(p))
+                continue;
+            double v = p.girth;
+            for (int i = 0; i < 6; ++i) {
+                const geometry::SurfaceJet j = m_surface.jet(p.x, v);
+                const double ey = p.y - j.p.y();
+                const double ez = p.z - j.p.z();
+                const double slope = j.v.y() * j.v.y() + j.v.z() * j.v.z();
+                const double curve = j.vv.y() * ey + j.vv.z() * ez;
+                // full Newton where it is safe, Gauss-Newton near a centre of curvature
+                const double den = slope - curve > 0.3 * slope ? slope - curve : slope;
+                const double step = std::clamp((j.v.y() * ey + j.v.z() * ez) / den, -20.0, 20.0);
+                v = std::clamp(v + step, m_fit.knotsV().first, m_fit.knotsV().last());
+                if (std::abs(step) < 1e-7)
+                    break;
+            }
+            largest = std::max(largest, std::abs(v - p.girth));
+            p.girth = v;
+        }
+        return largest;
+    }
+
+    [[nodiscard]] static bool fixedGirth(const LoftPoint& p) {
+        return p.kind == LoftPoint::Kind::Sheer || (p.kind == LoftPoint::Kind::Profile && p.girth == 0.0);
+    }
+
+    [[nodiscard]] std::vector<PointResidual> residuals() const {
+        std::vector<PointResidual> list;
+        list.reserve(m_data.points.size());
+        for (const LoftPoint& p : m_data.points) {
+            const geometry::SurfaceJet j = m_surface.jet(p.x, p.girth);
+            const double ry = p.y - j.p.y();
+            const double rz = p.z - j.p.z();
+            const double len = std::hypot(j.v.y(), j.v.z());
+            const double ny = -j.v.z() / len; // e_x x X_v points outward
+            const double nz = j.v.y() / len;
+            list.push_back({ny * ry + nz * rz, ry, rz, p.girth, ny, nz, 0.0});
+        }
+        return list;
+    }
+
+    struct Spread {
+        double rms = 0, robust = 0, clean = 0;
+    };
+    /// Sheer points count in both directions, all others along the section's normal; helpers are no data.
+    [[nodiscard]] Spread spread() const {
+        std::vector<double> e;
+        const auto list = residuals();
+        for (std::size_t i = 0; i < list.size(); ++i) {
+            const LoftPoint& p = m_data.points[i];
+            if (p.kind == LoftPoint::Kind::Helper)
+                continue;
+            if (fixedGirth(p)) {
+                e.push_back(std::abs(list[i].y));
+                e.push_back(std::abs(list[i].z));
+            } else
+                e.push_back(std::abs(list[i].normal));
+        }
+        Spread s;
+        std::vector<double> sorted = e;
+        std::nth_element(
+            sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2), sorted.end());
+        s.robust = 1.4826 * sorted[sorted.size() / 2];
+        double sum = 0;
+        double sumClean = 0;
+        std::size_t n = 0;
+        // a misprint must not set the weight: what lies far outside the rest is left out of the sum
+        const double far = std::max(6 * s.robust, 8 * m_data.sigma);
+        for (const double x : e) {
+            sum += x * x;
+            if (x <= far) {
+                sumClean += x * x;
+                ++n;
+            }
+        }
+        s.rms = std::sqrt(sum / static_cast<double>(e.size()));
+        s.clean = std::sqrt(sumClean / static_cast<double>(std::max<std::size_t>(n, 1)));
+        return s;
+    }
+
+    /// Stations whose section hangs below its own keel point are held level there; V sections near the ends
+    /// are left alone.
+    bool holdLevelKeels() {
+        std::vector<int> withKeel;
+        for (const LoftPoint& p : m_data.points)
+            if (p.kind == LoftPoint::Kind::Keel)
+                withKeel.push_back(p.station);
+        if (withKeel.size() < 5)
+            return false;
+        bool added = false;
+        for (const LoftPoint& p : m_data.points) {
+            if (p.kind != LoftPoint::Kind::Keel || p.station < withKeel[2] - 1 ||
+                p.station > withKeel[withKeel.size() - 3] + 1 || m_level.contains(p.station))
+                continue;
+            double lowest = 1e300;
+            for (double v = 0; v < p.girth; v += 5)
+                lowest = std::min(lowest, m_surface.point(p.x, v).z());
+            if (lowest < m_surface.point(p.x, p.girth).z() - 0.4) {
+                m_level.insert(p.station);
+                added = true;
+            }
+        }
+        return added;
+    }
+
+    LoftData& m_data;
+    geometry::FairFit m_fit;
+    geometry::TensorSurface m_surface;
+    std::set<int> m_level;
+};
+
+} // namespace
+
+Expected<SurfaceFit, std::string> fitSurface(LoftData& data) {
+    Fitter fitter(data);
+    // residuals grow with the fairness weight; a bracketed secant in log lambda runs together with the
+    // re-projection
+    double logLambda = std::log(3e5);
+    double below = std::log(1e2);
+    double above = std::log(1e9);
+    bool haveBelow = false;
+    bool haveAbove = false;
+    double rmsBelow = 0;
+    double rmsAbove = 0;
+    SurfaceFit fit;
+    constexpr int most = 24;
+    for (fit.iterations = 1; fit.iterations <= most; ++fit.iterations) {
+        if (!fitter.solve(std::exp(logLambda)))
+            return unexpected(
+                std::string("the points do not determine a surface: too few of them, or all on one line"));
+        double moved = fitter.reproject();
+        moved = std::max(moved, 0.0);
+        if (fit.iterations == 1)
+            continue; // the start girths are only chord sums
+        const auto s = fitter.spread();
+        const double ratio = s.clean / data.sigma;
+        const bool level = fitter.holdLevelKeels();
+        if (std::abs(ratio - wantedResidual) < 0.02 && moved < 0.3 && !level)
+            break;
+        if (moved > 2.0)
+            continue; // let the points settle before the weight is judged
+        (ratio < wantedResidual ? below : above) = logLambda;
+        (ratio < wantedResidual ? rmsBelow : rmsAbove) = ratio;
+        (ratio < wantedResidual ? haveBelow : haveAbove) = true;
+        if (haveBelow && haveAbove) {
+            const double f = std::clamp((wantedResidual - rmsBelow) / (rmsAbove - rmsBelow), 0.15, 0.85);
+            logLambda = below + f * (above - below);
+            if (above - below < 0.02) { // points moved under the bracket: open it again
+                haveBelow = haveAbove = false;
+                below = std::log(1e2);
+                above = std::log(1e9);
+            }
+        } else {
+            // residual goes about as lambda to the 0.3
+            const double step = std::clamp(std::log(wantedResidual / std::max(ratio, 1e-3)) / 0.3, -2.5, 2.5);
+            logLambda = std::clamp(logLambda + step, std::log(1e2), std::log(1e9));
+            if (logLambda <= std::log(1e2) + 1e-9 || logLambda >= std::log(1e9) - 1e-9)
+                if (moved < 0.3)
+                    break;
+        }
+    }
+    fit.lambda = std::exp(logLambda);
+    fit.surface = fitter.m_surface;
+    fit.residuals = fitter.residuals();
+    const auto s = fitter.spread();
+    fit.rms = s.rms;
+    fit.robust = s.robust;
+    fit.levelKeel.assign(fitter.m_level.begin(), fitter.m_level.end());
+    return fit;
+}
+
+} // namespace sheerlay::core
