@@ -49,13 +49,17 @@ std::string place(double mm, Units units) {
 std::string size(double mm, Units units) {
     if (units == Units::Inches)
         return formatLength(mm, units, 32);
-    const bool whole = std::abs(mm - std::round(mm)) < 0.05;
-    return formatLength(mm, units, 16, whole ? 0 : 1);
+    int decimals = 0;
+    for (double step = 1.0; decimals < 2 && std::abs(mm - roundTo(mm, step)) > 1e-6; step /= 10.0)
+        ++decimals;
+    return formatLength(mm, units, 16, decimals);
 }
 
 std::string count(int n, std::string_view one, std::string_view many) {
     return fmt::format("{} {}", n, n == 1 ? one : many);
 }
+
+const std::string continuation = "\n" + std::string(13, ' ');
 
 std::string line(std::string_view label, std::string_view text) {
     return fmt::format("  {:<11}{}\n", label, text);
@@ -80,18 +84,18 @@ std::string bendText(const WorstEdgeBend& worst, Units units) {
     const bool inches = units == Units::Inches;
     const double radius = 1.0 / worst.edgeBend;
     const double sag = sagOver(worst.edgeBend, inches ? sagBaseInches : sagBaseMillimetres);
-    std::string text = fmt::format(
-        "hardest in {}, {} from the bow ({}): a sag of {} over {}, radius {:.1f} {}, {:.2f} per metre",
-        worst.strip,
-        place(worst.atX, units),
-        toText(classify(worst.edgeBend)),
-        predicted(sag, units),
-        inches ? "8 ft" : "2 m",
-        inches ? radius / mmPerFoot : radius / 1000.0,
-        inches ? "ft" : "m",
-        worst.edgeBend * 1000.0);
+    std::string text = fmt::format("hardest in {}, {} from the bow ({}): a sag of {} over {}",
+                                   worst.strip,
+                                   place(worst.atX, units),
+                                   toText(classify(worst.edgeBend)),
+                                   predicted(sag, units),
+                                   inches ? "8 ft" : "2 m");
+    text += continuation + fmt::format("radius {:.1f} {}, {:.2f} per metre",
+                                       inches ? radius / mmPerFoot : radius / 1000.0,
+                                       inches ? "ft" : "m",
+                                       worst.edgeBend * 1000.0);
     if (worst.force > 0.0)
-        text += fmt::format("; {:.0f} N ({:.0f} lb) hold it over one mould bay",
+        text += fmt::format("; about {:.0f} N ({:.0f} lb) hold it over one mould bay",
                             roughly(worst.force),
                             roughly(worst.force / newtonsPerPound));
     return text;
@@ -101,24 +105,24 @@ std::string bendText(const WorstEdgeBend& worst, Units units) {
 std::string weaveText(const Marks& marks) {
     const auto end = [](std::string_view name, const std::optional<RowRange>& rows) {
         if (!rows)
-            return fmt::format("none at the {}", name);
+            return fmt::format("no row at the {}", name);
         if (rows->first == rows->last)
             return fmt::format("row {} at the {}", rows->first, name);
         return fmt::format("rows {} to {} at the {}", rows->first, rows->last, name);
     };
     if (!marks.weaveBow && !marks.weaveStern)
         return "no ends are woven";
-    return end("bow", marks.weaveBow) + ", " + end("stern", marks.weaveStern);
+    return "ends lap in " + end("bow", marks.weaveBow) + ", in " + end("stern", marks.weaveStern);
 }
 
 std::string closingText(const Marks& marks) {
     const auto end = [](std::string_view name, const std::optional<int>& row) {
         return row ? fmt::format("from row {} at the {}", *row, name)
-                   : fmt::format("not reached at the {}", name);
+                   : fmt::format("nowhere at the {}", name);
     };
     if (!marks.closingBow && !marks.closingStern)
         return "no strip ends on the keel";
-    return end("bow", marks.closingBow) + ", " + end("stern", marks.closingStern);
+    return "strips end on the keel " + end("bow", marks.closingBow) + ", " + end("stern", marks.closingStern);
 }
 
 std::string shutterText(const std::vector<ShutterSummary>& shutters, Units units) {
@@ -203,15 +207,16 @@ std::string toText(const PlanSummary& s, Units units) {
                              measured(s.beam, units),
                              measured(s.halfGirthMax, units),
                              place(s.halfGirthMaxX, units)));
-    text += line("strips",
+    text += line("stock",
                  fmt::format("{} by {} {}, each covering {}",
                              size(s.stock.thickness, units),
                              size(s.stock.width, units),
                              wood,
                              size(s.stock.coverWidth, units)));
     text += line("rows", rowsText(s));
-    text += line("length", lineal(s.cutLength, units));
-    text += line("edge bend", s.worst ? bendText(*s.worst, units) : "none: every strip lies straight");
+    text += line("strip", lineal(s.cutLength, units));
+    text +=
+        line("edge bend", s.worst ? bendText(*s.worst, units) : "none: no strip is bent across its width");
     text += line("weave", weaveText(s.marks));
     text += line("closing", closingText(s.marks));
     if (!s.shutters.empty())
