@@ -1,0 +1,170 @@
+#include "core/project/check_hull.hpp"
+
+#include "core/units/length_text.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <optional>
+
+namespace sheerlay::core {
+
+namespace {
+
+// Two lengths of the same table that differ by less than this are the same cell; below any digit one writes.
+constexpr double sameLength = 1e-6; // mm
+
+bool same(double a, double b) {
+    return std::abs(a - b) < sameLength;
+}
+
+const ReadStation* previousWithX(const std::vector<ReadStation>& stations, std::size_t index) {
+    while (index-- > 0)
+        if (stations[index].hasX)
+            return &stations[index];
+    return nullptr;
+}
+
+void checkOrder(const std::vector<ReadStation>& stations, Messages& messages) {
+    for (std::size_t i = 0; i < stations.size(); ++i) {
+        const ReadStation& read = stations[i];
+        const ReadStation* before = previousWithX(stations, i);
+        if (before == nullptr || !read.hasX || read.station.x > before->station.x)
+            continue;
+        messages.error(read.xLine,
+                       read.path + ".x",
+                       quoted(read.station.printedX) + " after " + quoted(before->station.printedX),
+                       "stations in order, each x larger than the one before");
+    }
+}
+
+std::string at(const ReadStation& read) {
+    return " at station " + quoted(read.station.printedX);
+}
+
+void checkWaterlines(const ReadStation& read, Messages& messages) {
+    const auto& points = read.station.points;
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        for (std::size_t j = 0; j < i; ++j) {
+            const bool sameHeight = same(points[i].height, points[j].height);
+            const bool sameBreadth = same(points[i].halfBreadth, points[j].halfBreadth);
+            if (sameHeight && sameBreadth) {
+                messages.warning(points[i].line,
+                                 read.pointKeys[i],
+                                 "the same point as " + read.pointKeys[j],
+                                 "each point once; the second one tells nothing new");
+            } else if (sameHeight && points[i].kind == PointKind::Waterline &&
+                       points[j].kind == PointKind::Waterline) {
+                messages.error(points[i].line,
+                               read.pointKeys[i],
+                               "half-breadth " + quoted(points[i].printedHalfBreadth) +
+                                   " on the waterline at " + quoted(points[i].printedHeight) +
+                                   ", which has " + quoted(points[j].printedHalfBreadth) + " already" +
+                                   at(read),
+                               "one half-breadth for each waterline");
+                break;
+            }
+        }
+    }
+}
+
+void checkHeights(const ReadStation& read, Messages& messages) {
+    const Station& station = read.station;
+    for (std::size_t i = 0; i < station.points.size(); ++i) {
+        const TablePoint& point = station.points[i];
+        if (!read.hasSheer || point.height < station.sheer.height - sameLength)
+            continue;
+        if (same(point.height, station.sheer.height) && same(point.halfBreadth, station.sheer.halfBreadth))
+            continue; // the sheer itself, written twice: common where a waterline meets it
+        messages.warning(point.line,
+                         read.pointKeys[i],
+                         "height " + quoted(point.printedHeight) + " is at or above the sheer at " +
+                             quoted(station.sheer.printedHeight) + at(read),
+                         "heights below the sheer, or a higher sheer; one of the two may be a misprint");
+    }
+    if (!station.keel)
+        return;
+    double lowest = read.hasSheer ? station.sheer.height : std::numeric_limits<double>::infinity();
+    std::string printed = station.sheer.printedHeight;
+    for (const TablePoint& point : station.points) {
+        if (point.height < lowest) {
+            lowest = point.height;
+            printed = point.printedHeight;
+        }
+    }
+    if (station.keel->height > lowest + sameLength)
+        messages.warning(station.keel->line,
+                         read.path + ".keel.height",
+                         quoted(station.keel->printedHeight) + " is above the lowest point, " +
+                             quoted(printed) + at(read),
+                         "a keel below every point of the section; one of the two may be a misprint");
+}
+
+/// Height of the profile's low side over x, straight between its nearest points; none outside it.
+std::optional<double> profileHeight(const std::vector<ProfilePoint>& profile, double x) {
+    const ProfilePoint* before = nullptr;
+    const ProfilePoint* after = nullptr;
+    for (const ProfilePoint& point : profile) {
+        if (point.x <= x && (before == nullptr || point.x > before->x ||
+                             (same(point.x, before->x) && point.height < before->height)))
+            before = &point;
+        if (point.x >= x && (after == nullptr || point.x < after->x ||
+                             (same(point.x, after->x) && point.height < after->height)))
+            after = &point;
+    }
+    if (before == nullptr || after == nullptr)
+        return std::nullopt;
+    if (same(before->x, after->x))
+        return std::min(before->height, after->height);
+    return before->height + (after->height - before->height) * (x - before->x) / (after->x - before->x);
+}
+
+void checkKeels(const std::vector<ReadStation>& stations, const HullTable& hull, Messages& messages) {
+    double siding = hull.halfSiding;
+    for (const ProfilePoint& point : hull.profile)
+        siding = std::max(siding, point.halfSiding.value_or(0.0));
+    for (const ReadStation& read : stations) {
+        if (read.keelWritten || !read.hasX || !read.hasSheer)
+            continue;
+        const bool onStem = read.station.sheer.halfBreadth <= siding + hull.roundedTo + sameLength;
+        const auto height =
+            hull.profile.size() >= 2 ? profileHeight(hull.profile, read.station.x) : std::nullopt;
+        // A profile that has only the stem heads passes above the hull between them and gives no keel.
+        if (onStem || (height && *height < read.station.sheer.height))
+            continue;
+        messages.error(read.station.line,
+                       read.path + ".keel",
+                       "no keel height" + at(read),
+                       "keel = { height = … }, which is 0 where the keel is on the base line, or profile "
+                       "points that pass under "
+                       "this station");
+    }
+}
+
+void checkLength(const std::vector<ReadStation>& stations, Messages& messages) {
+    constexpr double shortest = 500.0;   // mm; a model is still that long
+    constexpr double longest = 30'000.0; // mm
+    if (stations.size() < 3 || !stations.front().hasX || !stations.back().hasX)
+        return;
+    const double length = stations.back().station.x - stations.front().station.x;
+    if (length > 0.0 && (length < shortest || length > longest))
+        messages.warning(stations.back().xLine,
+                         stations.back().path + ".x",
+                         "a table " + std::to_string(std::llround(length)) +
+                             " mm long from first to last station",
+                         "a look at units: inches and millimetres may have been mixed up");
+}
+
+} // namespace
+
+void checkHull(const std::vector<ReadStation>& stations, const HullTable& hull, Messages& messages) {
+    checkOrder(stations, messages);
+    for (const ReadStation& read : stations) {
+        checkWaterlines(read, messages);
+        checkHeights(read, messages);
+    }
+    checkKeels(stations, hull, messages);
+    checkLength(stations, messages);
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,33 @@
+#include "core/project/finding.hpp"
+
+#include <array>
+#include <cstdio>
+
+namespace sheerlay::core {
+
+const char* toText(Level level) noexcept {
+    switch (level) {
+    case Level::Note:
+        return "note";
+    case Level::Caution:
+        return "caution";
+    case Level::Stop:
+        return "stop";
+    }
+    return "note";
+}
+
+std::string toText(const Finding& finding) {
+    std::string text = toText(finding.level);
+    text += " " + finding.code;
+    if (finding.strip)
+        text += " " + *finding.strip;
+    if (finding.x) {
+        std::array<char, 64> place{};
+        std::snprintf(place.data(), place.size(), " x=%.0f", *finding.x);
+        text += place.data();
+    }
+    return text + ": " + finding.text;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,13 @@
+#pragma once
+
+#include "core/project/table_view.hpp"
+
+namespace sheerlay::core {
+
+/// Reads [strips]; what can't be is reported.
+[[nodiscard]] StripStock readStrips(TableView& file, Reading& reading);
+
+/// Reads [planking], which may be left out as a whole or in parts.
+[[nodiscard]] Planking readPlanking(TableView& file, const StripStock& strips, Reading& reading);
+
+} // namespace sheerlay::core

@@ -1,0 +1,106 @@
+#include "core/project/read_station.hpp"
+
+#include <algorithm>
+
+namespace sheerlay::core {
+
+namespace {
+
+/// Which of a point's two lengths was lifted off the lines; the other one only names the waterline or
+/// buttock.
+struct Lifted {
+    bool height = true;
+    bool halfBreadth = true;
+};
+
+class StationReader {
+public:
+    StationReader(ReadStation& read, Reading& reading) : m_read(read), m_reading(reading) {}
+
+    std::optional<TablePoint> point(TableView view, PointKind kind, Lifted lifted) {
+        const Need breadthNeed = kind == PointKind::Keel ? Need::Optional : Need::Required;
+        const auto height = view.length("height", Need::Required, Sign::Any);
+        const auto halfBreadth = view.length("half-breadth", breadthNeed, Sign::NotNegative);
+        const bool breadthBroken = !halfBreadth && view.has("half-breadth");
+        view.reportUnknown();
+        if (lifted.height)
+            note(height);
+        if (lifted.halfBreadth)
+            note(halfBreadth);
+        if (!height || breadthBroken || (!halfBreadth && breadthNeed == Need::Required))
+            return std::nullopt;
+        TablePoint point;
+        point.kind = kind;
+        point.height = height->value;
+        point.printedHeight = height->printed;
+        point.line = view.line();
+        if (halfBreadth) {
+            point.halfBreadth = halfBreadth->value;
+            point.printedHalfBreadth = halfBreadth->printed;
+        }
+        return point;
+    }
+
+    void list(TableView& station, std::string_view key, PointKind kind, Lifted lifted) {
+        constexpr std::string_view form = "a list of { height = …, half-breadth = … }";
+        const toml::array* points = station.array(key, Need::Optional, form);
+        if (points == nullptr)
+            return;
+        int number = 0;
+        for (const toml::node& node : *points) {
+            const std::string path = station.keyOf(key) + "[" + std::to_string(++number) + "]";
+            const toml::table* inner = node.as_table();
+            if (inner == nullptr) {
+                m_reading.messages.error(
+                    lineOf(node), path, describe(node, m_reading.source), std::string(form));
+                continue;
+            }
+            if (const auto read = point(TableView(*inner, path, lineOf(node), m_reading), kind, lifted)) {
+                m_read.station.points.push_back(*read);
+                m_read.pointKeys.push_back(path);
+            }
+        }
+    }
+
+private:
+    void note(const std::optional<Cell>& cell) {
+        if (cell && cell->resolution > 0.0)
+            m_read.finest = std::min(m_read.finest, cell->resolution);
+    }
+
+    ReadStation& m_read;
+    Reading& m_reading;
+};
+
+} // namespace
+
+ReadStation readStation(TableView view, Reading& reading) {
+    ReadStation read;
+    read.path = view.path();
+    read.station.line = view.line();
+    StationReader reader(read, reading);
+
+    if (const auto x = view.length("x", Need::Required, Sign::Any)) {
+        read.station.x = x->value;
+        read.station.printedX = x->printed;
+        read.xLine = x->line;
+        read.hasX = true;
+    }
+    constexpr std::string_view sheerForm = "sheer = { height = …, half-breadth = … }";
+    if (auto sheer = view.table("sheer", Need::Required, sheerForm)) {
+        if (const auto point = reader.point(*std::move(sheer), PointKind::Sheer, {})) {
+            read.station.sheer = *point;
+            read.hasSheer = true;
+        }
+    }
+    read.keelWritten = view.has("keel");
+    if (auto keel = view.table("keel", Need::Optional, "keel = { height = … }"))
+        read.station.keel = reader.point(*std::move(keel), PointKind::Keel, {});
+    reader.list(view, "waterlines", PointKind::Waterline, {.height = false, .halfBreadth = true});
+    reader.list(view, "buttocks", PointKind::Buttock, {.height = true, .halfBreadth = false});
+    reader.list(view, "points", PointKind::Point, {});
+    view.reportUnknown();
+    return read;
+}
+
+} // namespace sheerlay::core
