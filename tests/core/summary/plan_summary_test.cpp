@@ -2,6 +2,7 @@
 #include "tests/support/catch.hpp"
 
 #include <algorithm>
+#include <cstdlib>
 #include <string>
 #include <utility>
 
@@ -24,9 +25,10 @@ Plan smallPlan() {
     plan.firstRow = -1;
     plan.lastRow = 3;
     for (const int row : {-1, 1, 2}) {
-        const std::string number = row < 0 ? "-01" : "0" + std::to_string(row);
+        const std::string number = std::string(row < 0 ? "-0" : "0") + std::to_string(std::abs(row));
         for (const Side side : {Side::Starboard, Side::Port}) {
-            Strip strip = piece((side == Side::Starboard ? "S" : "P") + number, side, row, StripKind::Full);
+            Strip strip =
+                piece(std::string(side == Side::Starboard ? "S" : "P") + number, side, row, StripKind::Full);
             strip.cutLength = 4000.0;
             strip.edgeBend.maxAbs = 0.0001 * (row + 2);
             strip.edgeBend.atX = 1000.0;
