@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <filesystem>
 #include <map>
-#include <sstream>
 #include <string_view>
 
 namespace sheerlay::app {
@@ -19,16 +18,22 @@ const std::map<std::string, core::PageSize> pageNames{{"A4", core::PageSize::A4}
                                                       {"A3", core::PageSize::A3},
                                                       {"Tabloid", core::PageSize::Tabloid}};
 
-/// One value out of few; writes them down as `in|mm` in the help and in the complaint.
-template <class T> CLI::Validator oneOf(const std::map<std::string, T>& names) {
+/// `in|mm`, for the help and for complaints.
+template <class T> std::string listOf(const std::map<std::string, T>& names) {
     std::string list;
     for (const auto& [name, value] : names)
         list += (list.empty() ? "" : "|") + name;
+    return list;
+}
+
+/// One value out of few.
+template <class T> CLI::Validator oneOf(const std::map<std::string, T>& names) {
+    const std::string list = listOf(names);
     return CLI::Validator(
         [&names, list](std::string& text) {
             return names.contains(text) ? std::string() : "\"" + text + "\" is none of " + list;
         },
-        list);
+        "");
 }
 
 /// The values CLI11 writes into before they become a Request.
@@ -40,7 +45,7 @@ CLI::App* addCommand(CLI::App& app, const std::string& name, const std::string& 
     CLI::App* command = app.add_subcommand(name, text);
     command->add_option("--units", fields.units, "Units of what is printed; the project's own when left out")
         ->check(oneOf(unitNames))
-        ->type_name("");
+        ->type_name(listOf(unitNames));
     return command;
 }
 
@@ -65,6 +70,10 @@ bool looksLikeNoProject(const std::string& text) {
     return path.extension() != ".sheerlay" && !std::filesystem::exists(path, ignored);
 }
 
+std::string noSuchThing(const std::string& word) {
+    return "There is no command and no project file called \"" + word + "\".";
+}
+
 } // namespace
 
 std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& arguments) {
@@ -72,7 +81,8 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     CLI::App app("Sheerlay plans the planking of strip-built boats, strip by strip.\n"
                  "Without a command it opens the window.",
                  "sheerlay");
-    app.set_version_flag("--version", "sheerlay " SHEERLAY_VERSION);
+    app.set_help_flag("-h,--help", "Shows this text"); // the commands take it over
+    app.set_version_flag("--version", "sheerlay " SHEERLAY_VERSION, "Shows the version");
     app.require_subcommand(0, 1);
     std::string windowProject;
     app.add_option("PROJECT", windowProject, "A .sheerlay file to open in the window")->type_name("");
@@ -93,7 +103,7 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
         ->type_name("DIR");
     sheets->add_option("--page", fields.page, "Paper; Letter when units are inches, A4 otherwise")
         ->check(oneOf(pageNames))
-        ->type_name("");
+        ->type_name(listOf(pageNames));
 
     CLI::App* starter =
         addCommand(app, "new", "Writes a starter project to edit, which plans as it is", fields);
@@ -106,13 +116,15 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
         // CLI11 takes the arguments from the back.
         app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
     } catch (const CLI::ParseError& problem) {
-        std::ostringstream out;
-        std::ostringstream err;
-        const bool answered = app.exit(problem, out, err) == 0;
-        if (answered)
-            return Answer{exitDone, out.str(), err.str()};
         const auto given = app.get_subcommands();
-        return wrongUsage(problem.what(), given.empty() ? app.help() : given.front()->help());
+        const std::string help = given.empty() ? app.help() : given.front()->help("sheerlay");
+        if (dynamic_cast<const CLI::CallForVersion*>(&problem) != nullptr)
+            return Answer{exitDone, std::string(problem.what()) + "\n", ""};
+        if (problem.get_exit_code() == 0)
+            return Answer{exitDone, help, ""};
+        if (given.empty() && !windowProject.empty() && looksLikeNoProject(windowProject))
+            return wrongUsage(noSuchThing(windowProject), help);
+        return wrongUsage(problem.what(), help);
     }
 
     Request request;

@@ -8,9 +8,11 @@
 #include "core/planking/planking.hpp"
 #include "core/project/project_file.hpp"
 #include "core/summary/plan_summary.hpp"
+#include "core/units/length.hpp"
 
 #include <spdlog/fmt/fmt.h>
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <string>
@@ -88,16 +90,16 @@ int writeJson(const std::string& path,
 }
 
 /// How well the loft meets the table, in one sentence.
-std::string loftText(const LoftedHull& hull) {
-    const core::StationResidual* worst = nullptr;
-    for (const core::StationResidual& station : hull.residuals) {
-        if (worst == nullptr || std::abs(station.max) > std::abs(worst->max))
-            worst = &station;
-    }
+std::string loftText(const LoftedHull& hull, core::Units units) {
+    const auto distance = [units](double mm) {
+        return units == core::Units::Inches ? fmt::format("{:.2f} in", mm / core::mmPerInch)
+                                            : fmt::format("{:.1f} mm", mm);
+    };
     std::string text =
-        fmt::format("The loft passes the table's points by {:.1f} mm in the mean", hull.residualRms);
-    if (worst != nullptr)
-        text += fmt::format(" and by {:.1f} mm at most, at station {}", std::abs(worst->max), worst->station);
+        fmt::format("The loft misses the table's points by {} in the mean", distance(hull.residualRms));
+    const auto size = [](const core::StationResidual& station) { return std::abs(station.max); };
+    if (const auto worst = std::ranges::max_element(hull.residuals, {}, size); worst != hull.residuals.end())
+        text += fmt::format(", by {} at most, at station {}", distance(size(*worst)), worst->station);
     return text + ".";
 }
 
@@ -111,9 +113,9 @@ int check(const Request& request, const Console& console) {
 
     std::vector<Finding> findings = hull->findings;
     if (request.json == "-")
-        progress(console, loftText(*hull));
+        progress(console, loftText(*hull, read->project.units));
     else {
-        console.err << loftText(*hull) << '\n';
+        console.err << loftText(*hull, read->project.units) << '\n';
         if (findings.empty())
             console.err << "Nothing was found on the table and the loft.\n";
         print(core::heaviestFirst(findings), console);
