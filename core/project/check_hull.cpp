@@ -42,30 +42,31 @@ std::string at(const ReadStation& read) {
     return " at station " + quoted(read.station.printedX);
 }
 
-void checkWaterlines(const ReadStation& read, Messages& messages) {
-    const auto& points = read.station.points;
-    for (std::size_t i = 0; i < points.size(); ++i) {
-        for (std::size_t j = 0; j < i; ++j) {
-            const bool sameHeight = same(points[i].height, points[j].height);
-            const bool sameBreadth = same(points[i].halfBreadth, points[j].halfBreadth);
-            if (sameHeight && sameBreadth) {
-                messages.warning(points[i].line,
-                                 read.pointKeys[i],
-                                 "the same point as " + read.pointKeys[j],
-                                 "each point once; the second one tells nothing new");
-            } else if (sameHeight && points[i].kind == PointKind::Waterline &&
-                       points[j].kind == PointKind::Waterline) {
-                messages.error(points[i].line,
-                               read.pointKeys[i],
-                               "half-breadth " + quoted(points[i].printedHalfBreadth) +
-                                   " on the waterline at " + quoted(points[i].printedHeight) +
-                                   ", which has " + quoted(points[j].printedHalfBreadth) + " already" +
-                                   at(read),
-                               "one half-breadth for each waterline");
-                break;
-            }
-        }
-    }
+/// Whether a point agrees with an earlier one of its own list. Two lists may meet: a waterline crosses a
+/// buttock.
+void checkAgainst(const ReadStation& read, std::size_t i, std::size_t j, Messages& messages) {
+    const TablePoint& point = read.station.points[i];
+    const TablePoint& earlier = read.station.points[j];
+    if (point.kind != earlier.kind || !same(point.height, earlier.height))
+        return;
+    if (same(point.halfBreadth, earlier.halfBreadth))
+        messages.warning(point.line,
+                         read.pointKeys[i],
+                         "the same point as " + read.pointKeys[j] + at(read),
+                         "each point once; the second one tells nothing new");
+    else if (point.kind == PointKind::Waterline)
+        messages.error(point.line,
+                       read.pointKeys[i],
+                       "half-breadth " + quoted(point.printedHalfBreadth) + " on the waterline at " +
+                           quoted(point.printedHeight) + ", which has " + quoted(earlier.printedHalfBreadth) +
+                           " already" + at(read),
+                       "one half-breadth for each waterline");
+}
+
+void checkPairs(const ReadStation& read, Messages& messages) {
+    for (std::size_t i = 0; i < read.station.points.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+            checkAgainst(read, i, j, messages);
 }
 
 void checkHeights(const ReadStation& read, Messages& messages) {
@@ -160,7 +161,7 @@ void checkLength(const std::vector<ReadStation>& stations, Messages& messages) {
 void checkHull(const std::vector<ReadStation>& stations, const HullTable& hull, Messages& messages) {
     checkOrder(stations, messages);
     for (const ReadStation& read : stations) {
-        checkWaterlines(read, messages);
+        checkPairs(read, messages);
         checkHeights(read, messages);
     }
     checkKeels(stations, hull, messages);

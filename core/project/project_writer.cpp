@@ -1,0 +1,190 @@
+#include "core/project/project_writer.hpp"
+
+#include "core/units/length.hpp"
+
+#include <array>
+#include <charconv>
+#include <cstdio>
+#include <initializer_list>
+#include <string_view>
+
+namespace sheerlay::core {
+
+namespace {
+
+std::string inQuotes(std::string_view text) {
+    std::string quoted = "\"";
+    for (const char c : text) {
+        if (c == '"' || c == '\\') {
+            quoted += '\\';
+            quoted += c;
+        } else if (static_cast<unsigned char>(c) < 0x20U || c == 0x7F) {
+            std::array<char, 8> escaped{};
+            std::snprintf(escaped.data(), escaped.size(), "\\u%04X", static_cast<unsigned>(c));
+            quoted += escaped.data();
+        } else {
+            quoted += c;
+        }
+    }
+    return quoted + "\"";
+}
+
+/// The shortest digits that read back to the same number.
+std::string digits(double value) {
+    std::array<char, 40> buffer{};
+    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value).ptr;
+    return {buffer.data(), end};
+}
+
+/// "12.50", "-3": what TOML takes as a number, so that it stays one.
+bool isPlainNumber(std::string_view text) {
+    if (text.starts_with('-'))
+        text.remove_prefix(1);
+    const std::string_view whole = text.substr(0, text.find('.'));
+    const std::string_view rest = text.substr(whole.size());
+    const auto allDigits = [](std::string_view part) {
+        return !part.empty() && part.find_first_not_of("0123456789") == std::string_view::npos;
+    };
+    return allDigits(whole) && (whole.size() == 1 || whole.front() != '0') &&
+           (rest.empty() || allDigits(rest.substr(1)));
+}
+
+class Writer {
+public:
+    explicit Writer(Units units) : m_units(units) {}
+
+    [[nodiscard]] std::string length(double mm) const {
+        if (m_units == Units::Millimetres)
+            return digits(mm);
+        // 12 digits read back and written again give the same 12 digits; 17 need not, after times 25.4 and
+        // back.
+        std::array<char, 40> buffer{};
+        std::snprintf(buffer.data(), buffer.size(), "%.12g", mm / mmPerInch);
+        return buffer.data();
+    }
+
+    /// In the builder's own notation as long as it says this value.
+    [[nodiscard]] std::string length(double mm, const std::string& printed) const {
+        const auto read = parseLength(printed, m_units);
+        if (!read || read->millimetres != mm)
+            return length(mm);
+        return isPlainNumber(printed) ? printed : inQuotes(printed);
+    }
+
+    [[nodiscard]] std::string point(const TablePoint& p) const {
+        std::string text = "{ height = " + length(p.height, p.printedHeight);
+        if (p.kind != PointKind::Keel || p.halfBreadth != 0.0)
+            text += ", half-breadth = " + length(p.halfBreadth, p.printedHalfBreadth);
+        return text + " }";
+    }
+
+    void line(std::string_view key, std::string_view value) {
+        m_text += std::string(key) + " = " + std::string(value) + "\n";
+    }
+    void heading(std::string_view name) { m_text += "\n" + std::string(name) + "\n"; }
+    void points(std::string_view key, const std::vector<TablePoint>& all, PointKind kind) {
+        std::string rows;
+        for (const TablePoint& p : all)
+            if (p.kind == kind)
+                rows += "    " + point(p) + ",\n";
+        if (!rows.empty())
+            line(key, "[\n" + rows + "]");
+    }
+    void station(const Station& s) {
+        heading("[[hull.station]]");
+        line("x", length(s.x, s.printedX));
+        line("sheer", point(s.sheer));
+        if (s.keel)
+            line("keel", point(*s.keel));
+        points("waterlines", s.points, PointKind::Waterline);
+        points("buttocks", s.points, PointKind::Buttock);
+        points("points", s.points, PointKind::Point);
+    }
+    void profile(const HullTable& hull) {
+        if (hull.profile.empty() && hull.halfSiding == 0.0)
+            return;
+        heading("[hull.profile]");
+        line("half-siding", length(hull.halfSiding));
+        std::string rows;
+        for (const ProfilePoint& p : hull.profile)
+            rows += "    [" + length(p.x) + ", " + length(p.height) +
+                    (p.halfSiding ? ", " + length(*p.halfSiding) : "") + "],\n";
+        if (!rows.empty())
+            line("points", "[\n" + rows + "]");
+    }
+    void planking(const Planking& planking);
+
+    [[nodiscard]] std::string text() && { return std::move(m_text); }
+    void comment(std::string_view words) { m_text += "# " + std::string(words) + "\n"; }
+
+private:
+    Units m_units;
+    std::string m_text;
+};
+
+/// The word for a choice, in quotes; `words` in the order of the enumeration.
+template <class E> std::string word(E value, std::initializer_list<const char*> words) {
+    return inQuotes(words.begin()[static_cast<std::size_t>(value)]);
+}
+
+void Writer::planking(const Planking& planking) {
+    heading("[planking]");
+    line("lay-on", word(planking.layOn, {"moulds", "mid-thickness", "outside"}));
+    const StartLine& start = planking.start;
+    std::string startText = "{ line = " + word(start.kind, {"sheer", "geodesic", "bent", "easiest"});
+    if (start.kind == StartLine::Kind::Geodesic || start.kind == StartLine::Kind::Bent)
+        startText += ", girth = " + length(start.girth);
+    if (start.kind == StartLine::Kind::Bent)
+        startText += ", edge-bend = [" + digits(start.edgeBend[0]) + ", " + digits(start.edgeBend[1]) + ", " +
+                     digits(start.edgeBend[2]) + "]";
+    line("start", startText + " }");
+    std::string limits;
+    if (planking.edgeBendRadius)
+        limits = "edge-bend-radius = " + length(*planking.edgeBendRadius);
+    if (planking.narrowest)
+        limits += (limits.empty() ? "" : ", ") + std::string("narrowest = ") + length(*planking.narrowest);
+    if (!limits.empty())
+        line("limits", "{ " + limits + " }");
+    line("taper", word(planking.taper, {"none", "ends", "anywhere"}));
+    line("ends",
+         "{ bow = " + word(planking.bowEnds, {"weave", "mitre", "stem"}) +
+             ", stern = " + word(planking.sternEnds, {"weave", "mitre", "stem"}) + " }");
+    std::string closing =
+        "{ method = " + word(planking.closing, {"both-sides", "run-over", "herringbone", "split-bottom"});
+    if (planking.shutter)
+        closing +=
+            ", shutter = [" + digits((*planking.shutter)[0]) + ", " + digits((*planking.shutter)[1]) + "]";
+    line("closing", closing + " }");
+}
+
+} // namespace
+
+std::string writeProject(const Project& project) {
+    Writer out(project.units);
+    out.comment("A Sheerlay project. Plain numbers are in the file's units; lengths may also be written as "
+                "\"1-3-4+\" or \"15 3/4 in\".");
+    out.line("format", "1");
+    out.line("name", inQuotes(project.name));
+    out.line("units", project.units == Units::Inches ? "\"in\"" : "\"mm\"");
+    out.heading("[hull]");
+    out.line("drawn-to", project.hull.drawnTo == DrawnTo::Outside ? "\"outside\"" : "\"moulds\"");
+    out.line("rounded-to", out.length(project.hull.roundedTo));
+    out.profile(project.hull);
+    for (const Station& station : project.hull.stations)
+        out.station(station);
+    for (const Transom& transom : project.hull.transoms) {
+        out.heading("[[hull.transom]]");
+        out.line("end", transom.end == End::Bow ? "\"bow\"" : "\"stern\"");
+        out.line("x-at-sheer", out.length(transom.xAtSheer));
+        out.line("x-at-keel", out.length(transom.xAtKeel));
+    }
+    out.heading("[strips]");
+    out.line("thickness", out.length(project.strips.thickness));
+    out.line("width", out.length(project.strips.width));
+    out.line("cover-width", out.length(project.strips.coverWidth));
+    out.line("wood", inQuotes(project.strips.wood));
+    out.planking(project.planking);
+    return std::move(out).text();
+}
+
+} // namespace sheerlay::core
