@@ -1,0 +1,234 @@
+#include "core/sheets/cover.hpp"
+
+#include "core/sheets/compose.hpp"
+#include "core/sheets/page_frame.hpp"
+#include "core/sheets/pieces.hpp"
+#include "core/sheets/strip_notes.hpp"
+#include "core/sheets/words.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlay::core {
+
+namespace {
+
+struct Fact {
+    std::string label, value;
+};
+
+std::vector<Fact> factsOf(const Project& project, const LoftedHull& hull, const Plan& plan, Units units) {
+    double total = 0.0;
+    const Strip* worst = nullptr;
+    for (const Strip& strip : plan.strips) {
+        total += strip.cutLength;
+        if (worst == nullptr || strip.edgeBend.maxAbs > worst->edgeBend.maxAbs)
+            worst = &strip;
+    }
+    int rows = 0;
+    for (int row = plan.firstRow; row <= plan.lastRow; ++row)
+        rows += row != 0 ? 1 : 0;
+    std::vector<Fact> facts{
+        {"Length, beam", placeText(hull.laid.length, units) + " by " + placeText(hull.laid.beam, units)},
+        {"Strip",
+         widthText(project.strips.width, units) + " by " + widthText(project.strips.thickness, units) +
+             ", covers " + widthText(project.strips.coverWidth, units)},
+        {"Rows, pieces",
+         countText(static_cast<std::size_t>(rows), "row", "rows") + " a side, " +
+             countText(plan.strips.size(), "piece", "pieces")},
+        {"Strip to cut", runText(total, units) + " in all, without spares"}};
+    if (worst != nullptr) {
+        const Places places(project, hull);
+        facts.push_back({"Worst edge bend",
+                         std::string(toText(classify(worst->edgeBend.maxAbs))) + ": " + worst->id +
+                             ", about " + sagText(worst->edgeBend.maxAbs, units)});
+        facts.push_back({"", places.at(worst->edgeBend.atX)});
+    }
+    return facts;
+}
+
+std::vector<std::string> landmarksOf(const Plan& plan, Units units) {
+    std::vector<std::string> texts;
+    const auto rows = [](const RowRange& range) {
+        return range.first == range.last
+                   ? "row " + std::to_string(range.first)
+                   : "rows " + std::to_string(range.first) + " to " + std::to_string(range.last);
+    };
+    if (plan.marks.weaveBow)
+        texts.push_back("At the bow the ends of " + rows(*plan.marks.weaveBow) + " are woven.");
+    if (plan.marks.weaveStern)
+        texts.push_back("At the stern the ends of " + rows(*plan.marks.weaveStern) + " are woven.");
+    if (plan.marks.closingBow)
+        texts.push_back("From row " + std::to_string(*plan.marks.closingBow) +
+                        " on, bow ends land on the bottom's centreline.");
+    if (plan.marks.closingStern)
+        texts.push_back("From row " + std::to_string(*plan.marks.closingStern) +
+                        " on, stern ends land on the bottom's centreline.");
+    for (const Strip& strip : plan.strips) {
+        if (strip.kind != StripKind::Shutter || strip.widths.empty())
+            continue;
+        double widest = 0.0;
+        for (const std::array<double, 2>& width : strip.widths)
+            widest = std::max(widest, width[1]);
+        texts.push_back("The closing plank " + strip.id + " is about " + placeText(strip.length, units) +
+                        " long and " + lapText(widest, units) +
+                        " wide at its widest. Measure the gap before you cut it.");
+    }
+    return texts;
+}
+
+std::vector<std::string> findingsOf(const LoftedHull& hull, const Plan& plan) {
+    std::vector<Finding> all = plan.findings;
+    all.insert(all.end(), hull.findings.begin(), hull.findings.end());
+    std::stable_sort(
+        all.begin(), all.end(), [](const Finding& a, const Finding& b) { return a.level > b.level; });
+    std::vector<std::string> texts;
+    for (const Finding& finding : all) {
+        const std::string text = toSentence(finding);
+        const bool named = finding.strip && text.find(*finding.strip) == std::string::npos;
+        texts.push_back(named ? *finding.strip + ". " + text : text);
+    }
+    texts.erase(std::unique(texts.begin(), texts.end()), texts.end());
+    return texts;
+}
+
+/// Lays out the cover and the laying order.
+class Cover {
+public:
+    Cover(const Page& page, Units units)
+        : m_page(page), m_units(units), m_room(roomOf(page)), m_k(page.scale) {}
+
+    std::vector<Sheet> make(const Project& project, const LoftedHull& hull, const Plan& plan) {
+        m_sheets.push_back(blankSheet(m_page, project.name));
+        double y = title(project);
+        y = table(factsOf(project, hull, plan, m_units), y + size(4.0));
+        Flow flow(m_sheets, {{m_room.left, y + size(3.0), m_room.right, m_room.bottom}}, [&] {
+            return std::vector<Box>{newPage(project.name + ", findings continued")};
+        });
+        list(flow, "Landmarks", landmarksOf(plan, m_units));
+        std::vector<std::string> findings = findingsOf(hull, plan);
+        if (findings.empty())
+            findings.emplace_back("Nothing that asks for care was found.");
+        list(flow, "Findings, heaviest first", findings);
+        order(plan);
+        return std::move(m_sheets);
+    }
+
+private:
+    [[nodiscard]] double size(double atA4) const { return atA4 * m_k; }
+
+    double title(const Project& project) {
+        std::vector<Item>& items = m_sheets.back().items;
+        const double width = m_room.right - m_room.left;
+        const double wanted = sizeForCapitals(size(typeSize::length));
+        const std::string name = shortened(project.name, width * 1.6, wanted, Weight::Bold);
+        const double type = sizeToFit(name, width, wanted, Weight::Bold);
+        double y = m_room.top + size(typeSize::length);
+        items.emplace_back(makeText({m_room.left, y}, name, {.size = type, .weight = Weight::Bold}));
+        y += size(9.0);
+        items.emplace_back(makeText({m_room.left, y},
+                                    "Cut sheets, strip by strip, in the order of laying",
+                                    {.size = size(typeSize::table)}));
+        y += size(4.0);
+        items.emplace_back(makeLine({m_room.left, y}, {m_room.right, y}, LineKind::Visible));
+        return y;
+    }
+
+    double table(const std::vector<Fact>& facts, double top) {
+        const double type = size(typeSize::table), pitch = size(8.6);
+        double labels = 0.0;
+        for (const Fact& fact : facts)
+            labels = std::max(labels, textWidth(fact.label, type));
+        const double valuesAt = m_room.left + labels + size(5.0);
+        double base = top + pitch / 2 + type * capHeight / 2;
+        for (const Fact& fact : facts) {
+            std::vector<Item>& items = m_sheets.back().items;
+            if (!fact.label.empty())
+                items.emplace_back(
+                    makeText({m_room.left, base}, fact.label, {.size = type, .colour = colours::pencil}));
+            const double fits = sizeToFit(fact.value, m_room.right - valuesAt, type, Weight::SemiBold);
+            items.emplace_back(
+                makeText({valuesAt, base}, fact.value, {.size = fits, .weight = Weight::SemiBold}));
+            base += pitch;
+        }
+        return base;
+    }
+
+    void list(Flow& flow, const std::string& heading, const std::vector<std::string>& texts) {
+        if (texts.empty())
+            return;
+        const double type = size(typeSize::note);
+        Slice head{size(8.0), {}, true};
+        head.items.emplace_back(
+            makeText({0.0, size(5.0)}, heading, {.size = size(typeSize::table), .weight = Weight::Bold}));
+        std::vector<Slice> slices{head};
+        for (const std::string& text : texts) {
+            for (Slice& slice : paragraph(text, flow.width(), {.size = type}, size(5.8)))
+                slices.push_back(std::move(slice));
+            slices.push_back({size(1.6), {}, false});
+        }
+        flow.add(slices);
+        flow.gap(size(4.0));
+    }
+
+    Box newPage(const std::string& heading) {
+        m_sheets.push_back(blankSheet(m_page, heading));
+        const double wanted = size(8.0), base = m_room.top + wanted * capHeight;
+        const double type = sizeToFit(heading, m_room.right - m_room.left, wanted, Weight::Bold);
+        m_sheets.back().items.emplace_back(
+            makeText({m_room.left, base}, heading, {.size = type, .weight = Weight::Bold}));
+        return {m_room.left, base + size(6.0), m_room.right, m_room.bottom};
+    }
+
+    std::vector<Box> orderColumns(const std::string& heading) {
+        const Box all = newPage(heading);
+        const double gap = size(8.0), width = (all.right - all.left - gap) / 2;
+        return {{all.left, all.top, all.left + width, all.bottom},
+                {all.right - width, all.top, all.right, all.bottom}};
+    }
+
+    // One line a piece of planking: when, which, how long, how hard, and a box to tick.
+    void order(const Plan& plan) {
+        std::vector<const Strip*> strips;
+        for (const Strip& strip : plan.strips)
+            strips.push_back(&strip);
+        std::stable_sort(
+            strips.begin(), strips.end(), [](const Strip* a, const Strip* b) { return a->order < b->order; });
+        std::vector<Box> columns = orderColumns("Laying order and lengths to cut");
+        Flow flow(m_sheets, std::move(columns), [this] { return orderColumns("Laying order, continued"); });
+        const double type = size(typeSize::note), pitch = size(6.2), base = pitch / 2 + type * capHeight / 2;
+        const double box = size(3.4);
+        for (const Strip* strip : strips) {
+            Slice slice{pitch, {}, false};
+            slice.items.emplace_back(makeBox({0.2, base - box, box, base}, LineKind::Thin));
+            slice.items.emplace_back(makeText(
+                {size(14.0), base}, std::to_string(strip->order), {.size = type, .anchor = Anchor::Right}));
+            slice.items.emplace_back(
+                makeText({size(17.0), base}, strip->id, {.size = type, .weight = Weight::SemiBold}));
+            slice.items.emplace_back(makeText({size(60.0), base},
+                                              cutLengthText(strip->cutLength, m_units),
+                                              {.size = type, .anchor = Anchor::Right}));
+            const Difficulty difficulty = classify(strip->edgeBend.maxAbs);
+            slice.items.emplace_back(makeBox(
+                {size(64.0), base - box, size(64.0) + box, base}, LineKind::Thin, colourOf(difficulty)));
+            const std::string word = difficulty == Difficulty::Taper ? "taper" : toText(difficulty);
+            slice.items.emplace_back(makeText({size(69.0), base}, word, {.size = type}));
+            flow.add({slice});
+        }
+    }
+
+    Page m_page;
+    Units m_units;
+    Box m_room;
+    double m_k;
+    std::vector<Sheet> m_sheets;
+};
+
+} // namespace
+
+std::vector<Sheet>
+coverSheets(const Project& project, const LoftedHull& hull, const Plan& plan, Units units, PageSize size) {
+    return Cover(pageOf(size), units).make(project, hull, plan);
+}
+
+} // namespace sheerlay::core

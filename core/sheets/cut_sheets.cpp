@@ -1,0 +1,324 @@
+#include "core/sheets/cut_sheets.hpp"
+
+#include "core/sheets/compose.hpp"
+#include "core/sheets/cover.hpp"
+#include "core/sheets/page_frame.hpp"
+#include "core/sheets/pieces.hpp"
+#include "core/sheets/strip_drawing.hpp"
+#include "core/sheets/strip_notes.hpp"
+#include "core/sheets/words.hpp"
+
+#include <algorithm>
+#include <cctype>
+
+namespace sheerlay::core {
+
+namespace {
+
+/// Lays out the page or pages of one piece.
+class PieceSheet {
+public:
+    PieceSheet(const Project& project,
+               const LoftedHull& hull,
+               const Plan& plan,
+               Units units,
+               const Page& page,
+               const Piece& piece)
+        : m_project(project), m_plan(plan), m_units(units), m_page(page), m_piece(piece),
+          m_room(roomOf(page)), m_k(page.scale), m_places(project, hull),
+          m_names(stationNames(project, hull)), m_flat(layStraight(*piece.strip)),
+          m_marks(stationMarks(*piece.strip, hull.stationX)) {}
+
+    std::vector<Sheet> make() {
+        m_sheets.push_back(blankSheet(m_page, m_piece.name()));
+        double y = header();
+        y = wholeStrip(y + 2.0 * m_k);
+        const double bottom = tickBoxes();
+        const double middle = (m_room.left + m_room.right) / 2, half = 3.0 * m_k;
+        sheet().items.emplace_back(makeLine({middle, y}, {middle, bottom}, LineKind::Thin, colours::pencil));
+        Flow flow(m_sheets,
+                  {{m_room.left, y, middle - half, bottom}, {middle + half, y, m_room.right, bottom}},
+                  [this] { return goOn(); });
+        table(flow, bottom - y);
+        notes(flow);
+        return std::move(m_sheets);
+    }
+
+private:
+    Sheet& sheet() { return m_sheets.back(); }
+    [[nodiscard]] const Strip& strip() const { return *m_piece.strip; }
+    [[nodiscard]] double size(double atA4) const { return atA4 * m_k; }
+
+    double header() {
+        std::vector<Item>& items = sheet().items;
+        const double width = m_room.right - m_room.left;
+        const std::string row = "Row " + std::to_string(m_piece.row());
+        const std::string kind = kindWords();
+        const std::string order = orderWords();
+        const double noteSize = size(typeSize::note);
+        const double asideWidth = std::max({textWidth(row, size(typeSize::table), Weight::SemiBold),
+                                            textWidth(kind, noteSize),
+                                            textWidth(order, noteSize)});
+
+        const double nameBase = m_room.top + size(typeSize::name);
+        const double nameSize = sizeToFit(m_piece.name(),
+                                          width - asideWidth - size(4.0),
+                                          sizeForCapitals(size(typeSize::name)),
+                                          Weight::Bold);
+        items.emplace_back(
+            makeText({m_room.left, nameBase}, m_piece.name(), {.size = nameSize, .weight = Weight::Bold}));
+        double y = m_room.top + size(typeSize::table) * capHeight;
+        items.emplace_back(
+            makeText({m_room.right, y},
+                     row,
+                     {.size = size(typeSize::table), .weight = Weight::SemiBold, .anchor = Anchor::Right}));
+        for (const std::string& line : {kind, order}) {
+            y += size(6.6);
+            items.emplace_back(
+                makeText({m_room.right, y}, line, {.size = noteSize, .anchor = Anchor::Right}));
+        }
+
+        const double lengthBase = nameBase + size(5.0 + typeSize::length);
+        const std::string length = cutLengthText(strip().cutLength, m_units);
+        const double lengthSize = sizeForCapitals(size(typeSize::length));
+        items.emplace_back(
+            makeText({m_room.left, lengthBase}, length, {.size = lengthSize, .weight = Weight::Bold}));
+        const double after = m_room.left + textWidth(length, lengthSize, Weight::Bold) + size(5.0);
+        const std::string between = placeText(strip().length, m_units);
+        const std::vector<std::string> said =
+            wrap("to cut, with what both ends ask for; about " + between + " of it stays on the boat.",
+                 m_room.right - after,
+                 noteSize);
+        double baseline = lengthBase - size(5.6) * (static_cast<double>(said.size()) - 1.0);
+        for (const std::string& line : said) {
+            items.emplace_back(makeText({after, baseline}, line, {.size = noteSize}));
+            baseline += size(5.6);
+        }
+        const double ruled = lengthBase + size(4.0);
+        items.emplace_back(makeLine({m_room.left, ruled}, {m_room.right, ruled}, LineKind::Visible));
+        return ruled;
+    }
+
+    [[nodiscard]] std::string kindWords() const {
+        std::string sides = "port";
+        if (m_piece.mirror != nullptr)
+            sides = "one for each side";
+        else if (strip().side == Side::Starboard)
+            sides = "starboard";
+        else if (strip().side == Side::Centre)
+            sides = "one over both sides";
+        switch (strip().kind) {
+        case StripKind::Full:
+            return "full width, " + sides;
+        case StripKind::Tapered:
+            return "tapered, " + sides;
+        case StripKind::Stealer:
+            return "stealer, " + sides;
+        case StripKind::Filler:
+            return "filler, " + sides;
+        case StripKind::Shutter:
+            break;
+        }
+        return "shutter, " + sides;
+    }
+
+    [[nodiscard]] std::string orderWords() const {
+        const std::string first = std::to_string(m_piece.order());
+        if (m_piece.mirror == nullptr)
+            return "laid as number " + first;
+        const int second = std::max(strip().order, m_piece.mirror->order);
+        return "laid as " + first + " and " + std::to_string(second) +
+               (m_piece.portFirst() ? ", port first" : ", starboard first");
+    }
+
+    double wholeStrip(double top) {
+        std::vector<NamedMark> marks;
+        for (const StationMark& mark : m_marks)
+            marks.push_back({mark, m_names[mark.station]});
+        const double width = m_room.right - m_room.left, height = size(32.0), small = size(typeSize::small);
+        const Drawing drawing =
+            drawStrip(m_flat, marks, width, height, m_k, colourOf(classify(strip().edgeBend.maxAbs)));
+        for (const Item& item : drawing.items)
+            sheet().items.push_back(moved(item, {m_room.left, top}));
+        std::string caption = drawing.caption;
+        if (m_piece.mirror != nullptr)
+            caption += " " + m_piece.mirror->id + " is the mirror image.";
+        else if (strip().side == Side::Port)
+            caption += " Shown as its starboard mirror image.";
+        const double baseline = top + height + 1.3 * small;
+        sheet().items.emplace_back(
+            makeText({m_room.left, baseline},
+                     caption,
+                     {.size = sizeToFit(caption, width, small), .colour = colours::pencil}));
+        return baseline + size(3.0);
+    }
+
+    /// @return where the columns above must end
+    double tickBoxes() {
+        const double height = size(8.0), base = m_room.bottom - size(2.0), type = size(typeSize::note);
+        const double box = size(3.6);
+        double x = m_room.left;
+        std::vector<std::string> ids{strip().id};
+        if (m_piece.mirror != nullptr)
+            ids.push_back(m_piece.mirror->id);
+        for (const std::string& id : ids) {
+            sheet().items.emplace_back(makeText({x, base}, id, {.size = type, .weight = Weight::SemiBold}));
+            x += textWidth(id, type, Weight::SemiBold) + size(2.5);
+            for (const char* word : {"milled", "dry fitted", "laid"}) {
+                sheet().items.emplace_back(makeBox({x, base - box, x + box, base}, LineKind::Thin));
+                x += box + size(1.2);
+                sheet().items.emplace_back(makeText({x, base}, word, {.size = type}));
+                x += textWidth(word, type) + size(2.8);
+            }
+            x = std::max(x, (m_room.left + m_room.right) / 2 + size(3.0));
+        }
+        return m_room.bottom - height - size(1.0);
+    }
+
+    std::vector<Box> goOn() {
+        m_sheets.push_back(blankSheet(m_page, m_piece.name()));
+        const double type = size(8.0);
+        const double base = m_room.top + type * capHeight;
+        sheet().items.emplace_back(makeText(
+            {m_room.left, base}, m_piece.name() + ", continued", {.size = type, .weight = Weight::Bold}));
+        const double top = base + size(6.0), middle = (m_room.left + m_room.right) / 2, half = size(3.0);
+        return {{m_room.left, top, middle - half, m_room.bottom},
+                {middle + half, top, m_room.right, m_room.bottom}};
+    }
+
+    void table(Flow& flow, double columnHeight) {
+        struct Line {
+            std::string name, along, width;
+        };
+        std::vector<Line> lines{{"bow end", "0", widthText(widthAt(strip(), 0.0), m_units)}};
+        for (const StationMark& mark : m_marks)
+            lines.push_back(
+                {m_names[mark.station], placeText(mark.along, m_units), widthText(mark.width, m_units)});
+        lines.push_back({"stern end",
+                         placeText(strip().length, m_units),
+                         widthText(widthAt(strip(), strip().length), m_units)});
+
+        const double type = size(typeSize::table), heading = size(typeSize::note), pitch = size(7.2);
+        const double width = flow.width(), alongAt = width - size(26.0);
+        const auto headings = [&] {
+            Slice slice{size(7.0), {}, true};
+            const double base = size(4.4);
+            const auto put = [&](double x, const char* word, Anchor anchor) {
+                slice.items.emplace_back(makeText(
+                    {x, base}, word, {.size = heading, .weight = Weight::SemiBold, .anchor = anchor}));
+            };
+            put(0.0, "Station", Anchor::Left);
+            put(alongAt, "from bow end", Anchor::Right);
+            put(width, "width", Anchor::Right);
+            slice.items.emplace_back(makeLine({0.0, size(6.2)}, {width, size(6.2)}, LineKind::Thin));
+            return slice;
+        };
+        const std::string remark = tableRemark();
+        const double small = size(typeSize::small);
+        const auto perColumn = static_cast<std::size_t>(std::max(1.0, (columnHeight - size(7.0)) / pitch));
+        for (std::size_t i = 0; i < lines.size(); i += perColumn) {
+            std::vector<Slice> slices{headings()};
+            for (std::size_t j = i; j < std::min(lines.size(), i + perColumn); ++j) {
+                const double base = pitch / 2 + type * capHeight / 2;
+                Slice slice{pitch, {}, false};
+                const double nameRoom = alongAt - textWidth(lines[j].along, type) - size(2.0);
+                slice.items.emplace_back(
+                    makeText({0.0, base}, lines[j].name, {.size = sizeToFit(lines[j].name, nameRoom, type)}));
+                slice.items.emplace_back(
+                    makeText({alongAt, base}, lines[j].along, {.size = type, .anchor = Anchor::Right}));
+                slice.items.emplace_back(
+                    makeText({width, base}, lines[j].width, {.size = type, .anchor = Anchor::Right}));
+                slices.push_back(slice);
+            }
+            flow.add(slices);
+        }
+        flow.gap(size(1.0));
+        flow.add(paragraph(remark, flow.width(), {.size = small, .colour = colours::pencil}, 1.35 * small));
+        flow.gap(size(4.0));
+    }
+
+    [[nodiscard]] std::string tableRemark() const {
+        const double bead = m_project.strips.width - m_project.strips.coverWidth;
+        std::string text =
+            "Measured along the middle of the strip, from where it meets the line it ends on. ";
+        text += bead > 0.05 ? "Widths are what the strip covers, square to its middle; the bead stands " +
+                                  widthText(bead, m_units) + " beyond."
+                            : "Widths stand square to the middle of the strip.";
+        return text;
+    }
+
+    void notes(Flow& flow) {
+        std::vector<Note> all = notesOn(m_piece, m_plan, m_places, m_units);
+        write(flow, all.front());
+        for (const StripEnd& end : strip().ends)
+            writeEnd(flow, end);
+        for (std::size_t i = 1; i < all.size(); ++i)
+            write(flow, all[i]);
+    }
+
+    Slice headingSlice(const std::string& words, std::optional<Difficulty> difficulty) const {
+        const double type = size(typeSize::note), height = size(6.4), base = size(4.6);
+        Slice slice{height, {}, true};
+        double x = 0.0;
+        if (difficulty) {
+            slice.items.emplace_back(
+                makeBox({0.2, base - size(3.6), size(3.8), base}, LineKind::Thin, colourOf(*difficulty)));
+            x = size(5.4);
+        }
+        slice.items.emplace_back(makeText({x, base}, words, {.size = type, .weight = Weight::Bold}));
+        return slice;
+    }
+
+    void write(Flow& flow, const Note& note) {
+        std::vector<Slice> slices{headingSlice(note.heading, note.difficulty)};
+        for (const std::string& text : note.paragraphs)
+            for (Slice& slice : paragraph(text, flow.width(), {.size = size(typeSize::note)}, size(5.8)))
+                slices.push_back(std::move(slice));
+        flow.add(slices);
+        flow.gap(size(2.5));
+    }
+
+    void writeEnd(Flow& flow, const StripEnd& end) {
+        const Drawing drawing = drawEnd(m_flat, end, m_project.strips.thickness, flow.width(), m_k);
+        std::string name = toText(end.end);
+        name.front() = end.end == End::Bow ? 'B' : 'S';
+        std::vector<Slice> slices{headingSlice(
+            name + " end" + (drawing.caption.empty() ? "" : ", " + drawing.caption), std::nullopt)};
+        if (!drawing.items.empty())
+            slices.push_back({drawing.height, drawing.items, true});
+        std::string words = endText(end, m_units);
+        words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
+        for (Slice& slice : paragraph(words, flow.width(), {.size = size(typeSize::note)}, size(5.8)))
+            slices.push_back(std::move(slice));
+        flow.add(slices);
+        flow.gap(size(2.5));
+    }
+
+    const Project& m_project;
+    const Plan& m_plan;
+    Units m_units;
+    Page m_page;
+    Piece m_piece;
+    Box m_room;
+    double m_k;
+    Places m_places;
+    std::vector<std::string> m_names;
+    FlatStrip m_flat;
+    std::vector<StationMark> m_marks;
+    std::vector<Sheet> m_sheets;
+};
+
+} // namespace
+
+std::vector<Sheet>
+cutSheets(const Project& project, const LoftedHull& hull, const Plan& plan, Units units, PageSize size) {
+    const Page page = pageOf(size);
+    std::vector<Sheet> sheets = coverSheets(project, hull, plan, units, size);
+    for (const Piece& piece : piecesOf(plan))
+        for (Sheet& sheet : PieceSheet(project, hull, plan, units, page, piece).make())
+            sheets.push_back(std::move(sheet));
+    addFeet(sheets, project, units, page);
+    return sheets;
+}
+
+} // namespace sheerlay::core

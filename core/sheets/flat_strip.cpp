@@ -1,0 +1,168 @@
+#include "core/sheets/flat_strip.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlay::core {
+
+namespace {
+
+using Points = std::vector<Eigen::Vector2d>;
+
+// Height of a polyline over the chord; its first and last segment run on past the ends.
+double heightAt(const Points& line, double u) {
+    const auto above =
+        std::upper_bound(line.begin() + 1, line.end() - 1, u, [](double value, const Eigen::Vector2d& p) {
+            return value < p.x();
+        });
+    const Eigen::Vector2d& a = *(above - 1);
+    const Eigen::Vector2d& b = *above;
+    const double run = b.x() - a.x();
+    return run > 1e-12 ? a.y() + (b.y() - a.y()) * (u - a.x()) / run : a.y();
+}
+
+// A line over the chord must not turn back; a step back within the noise of the flattening is left out.
+Points forwardOnly(const Points& line) {
+    Points forward;
+    for (const Eigen::Vector2d& p : line)
+        if (forward.empty() || p.x() > forward.back().x() + 1e-9)
+            forward.push_back(p);
+    return forward;
+}
+
+// Middle line between two edges: half way at every vertex of either, over the stretch both reach.
+std::vector<Eigen::Vector3d> middleOf(const Points& upper, const Points& lower) {
+    const double first = std::max(upper.front().x(), lower.front().x());
+    const double last = std::min(upper.back().x(), lower.back().x());
+    std::vector<double> places{first, last};
+    for (const Points* edge : {&upper, &lower})
+        for (const Eigen::Vector2d& p : *edge)
+            if (p.x() > first && p.x() < last)
+                places.push_back(p.x());
+    std::sort(places.begin(), places.end());
+    std::vector<Eigen::Vector3d> middle;
+    for (const double u : places) {
+        const double v = (heightAt(upper, u) + heightAt(lower, u)) / 2;
+        if (!middle.empty() && u <= middle.back().x() + 1e-9)
+            continue;
+        const double s = middle.empty()
+                             ? 0.0
+                             : middle.back().z() + std::hypot(u - middle.back().x(), v - middle.back().y());
+        middle.emplace_back(u, v, s);
+    }
+    return middle;
+}
+
+// Segment of the middle that a place belongs to; the outer ones run on.
+std::size_t segmentAt(const std::vector<Eigen::Vector3d>& middle, double value, Eigen::Index coordinate) {
+    std::size_t i = 0;
+    while (i + 2 < middle.size() && middle[i + 1][coordinate] < value)
+        ++i;
+    return i;
+}
+
+Eigen::Vector2d alongAcross(const std::vector<Eigen::Vector3d>& middle, const Eigen::Vector2d& p) {
+    // square foot on the middle: start from the same place of the chord, then correct for the slope
+    double u = p.x();
+    for (int round = 0; round < 3; ++round) {
+        const std::size_t i = segmentAt(middle, u, 0);
+        const Eigen::Vector3d step = middle[i + 1] - middle[i];
+        const Eigen::Vector2d tangent = step.head<2>().normalized();
+        const double t = (p - middle[i].head<2>()).dot(tangent);
+        u = middle[i].x() + t * tangent.x();
+    }
+    const std::size_t i = segmentAt(middle, u, 0);
+    const Eigen::Vector2d tangent = (middle[i + 1] - middle[i]).head<2>().normalized();
+    const Eigen::Vector2d from = p - middle[i].head<2>();
+    return {middle[i].z() + from.dot(tangent), tangent.x() * from.y() - tangent.y() * from.x()};
+}
+
+} // namespace
+
+FlatStrip layStraight(const Strip& strip) {
+    FlatStrip flat;
+    const std::size_t upperCount = strip.outlineUpperCount;
+    if (upperCount < 2 || strip.outline.size() < upperCount + 2)
+        return flat;
+    flat.upperCount = upperCount;
+    flat.curved = strip.outline;
+    const auto split = flat.curved.begin() + static_cast<std::ptrdiff_t>(upperCount);
+    const auto meanHeight = [](auto begin, auto end) {
+        double sum = 0.0;
+        for (auto it = begin; it != end; ++it)
+            sum += it->y();
+        return sum / static_cast<double>(end - begin);
+    };
+    if (meanHeight(split, flat.curved.end()) < meanHeight(flat.curved.begin(), split))
+        for (Eigen::Vector2d& p : flat.curved)
+            p.y() = -p.y();
+
+    const Points upper = forwardOnly({flat.curved.begin(), split});
+    Points lower(split, flat.curved.end());
+    std::reverse(lower.begin(), lower.end());
+    lower = forwardOnly(lower);
+    if (upper.size() < 2 || lower.size() < 2)
+        return {};
+    flat.middle = middleOf(upper, lower);
+    if (flat.middle.size() < 2)
+        return {};
+
+    // the middle's own bow end lies half way along the end's cut
+    const Eigen::Vector2d bowEnd = (flat.curved.front() + flat.curved.back()) / 2;
+    const double first = alongAcross(flat.middle, bowEnd).x();
+    for (Eigen::Vector3d& m : flat.middle)
+        m.z() -= first;
+    for (const Eigen::Vector2d& p : flat.curved)
+        flat.straight.push_back(alongAcross(flat.middle, p));
+    return flat;
+}
+
+Eigen::Vector2d FlatStrip::curvedAt(double along, double across) const {
+    if (middle.size() < 2)
+        return {along, across};
+    const std::size_t i = segmentAt(middle, along, 2);
+    const Eigen::Vector2d tangent = (middle[i + 1] - middle[i]).head<2>().normalized();
+    return middle[i].head<2>() + tangent * (along - middle[i].z()) +
+           Eigen::Vector2d(-tangent.y(), tangent.x()) * across;
+}
+
+std::vector<StationMark> stationMarks(const Strip& strip, const std::vector<double>& stationX) {
+    std::vector<StationMark> marks;
+    const std::vector<StripSample>& samples = strip.samples;
+    for (std::size_t i = 0; i + 1 < samples.size(); ++i) {
+        const StripSample& a = samples[i];
+        const StripSample& b = samples[i + 1];
+        const bool isLast = i + 2 == samples.size();
+        for (std::size_t k = 0; k < stationX.size(); ++k) {
+            const double x = stationX[k];
+            const double before = x - a.x, after = x - b.x;
+            if (before * after > 0.0 || (after == 0.0 && !isLast) || a.x == b.x)
+                continue;
+            const double t = before / (b.x - a.x);
+            marks.push_back({k, a.s + t * (b.s - a.s), a.width + t * (b.width - a.width)});
+        }
+    }
+    std::stable_sort(marks.begin(), marks.end(), [](const StationMark& a, const StationMark& b) {
+        return a.along < b.along;
+    });
+    return marks;
+}
+
+double widthAt(const Strip& strip, double along) {
+    const std::vector<StripSample>& samples = strip.samples;
+    if (samples.empty())
+        return 0.0;
+    const auto after =
+        std::lower_bound(samples.begin(), samples.end(), along, [](const StripSample& sample, double s) {
+            return sample.s < s;
+        });
+    if (after == samples.begin())
+        return samples.front().width;
+    if (after == samples.end())
+        return samples.back().width;
+    const StripSample& a = *(after - 1);
+    const double t = (along - a.s) / (after->s - a.s);
+    return a.width + t * (after->width - a.width);
+}
+
+} // namespace sheerlay::core

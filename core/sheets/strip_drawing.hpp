@@ -1,0 +1,44 @@
+#pragma once
+
+#include "core/planking/plan.hpp"
+#include "core/sheets/compose.hpp"
+#include "core/sheets/flat_strip.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerlay::core {
+
+/// A drawing against its upper left corner, with the words that say how it is drawn.
+struct Drawing {
+    double height = 0.0; ///< mm it takes
+    std::vector<Item> items;
+    std::string caption;
+};
+
+/// A station as it is marked on the drawing.
+struct NamedMark {
+    StationMark mark;
+    std::string name;
+};
+
+/// The whole strip, unsprung, bow to the left, its length fitted to the paper and its width drawn several
+/// times wider.
+/// @param width   mm of paper
+/// @param height  mm of paper, station names included
+/// @param scale   of type
+[[nodiscard]] Drawing drawStrip(const FlatStrip& flat,
+                                const std::vector<NamedMark>& marks,
+                                double width,
+                                double height,
+                                double scale,
+                                Colour fill);
+
+/// One end of the strip as it is cut, full size where it fits: face seen from outside, with the lap dashed
+/// beyond the trim, and beside it the edge with the bevel of the end face.
+/// @param thickness  mm of the strip
+/// @param width      mm of paper
+[[nodiscard]] Drawing
+drawEnd(const FlatStrip& flat, const StripEnd& end, double thickness, double width, double scale);
+
+} // namespace sheerlay::core

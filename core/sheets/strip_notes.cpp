@@ -1,0 +1,121 @@
+#include "core/sheets/strip_notes.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr double leastEdgeBend = 0.01e-3; // 1/mm: what the plan can tell from straight
+
+Note edgeBendNote(const Strip& strip, const Places& places, Units units) {
+    Note note;
+    note.difficulty = classify(strip.edgeBend.maxAbs);
+    note.heading = std::string("Edge bend: ") + toText(*note.difficulty);
+    const EdgeBend& bend = strip.edgeBend;
+    if (bend.maxAbs < leastEdgeBend) {
+        note.paragraphs.emplace_back("Straight, as far as the plan can tell.");
+    } else {
+        const bool towardKeel = bend.signedMax >= -bend.signedMin;
+        std::string text = "About " + sagText(bend.maxAbs, units) + ", toward the " +
+                           (towardKeel ? "keel" : "sheer") + ", " + places.at(bend.atX) + " (radius about " +
+                           radiusText(1.0 / bend.maxAbs, units) + ").";
+        const double other = towardKeel ? -bend.signedMin : bend.signedMax;
+        if (other > freeEdgeBend / 2)
+            text += " Elsewhere it bends the other way, about " + sagText(other, units) + ".";
+        if (bend.force >= 1.0)
+            text += " It takes about " + forceText(bend.force, units) + " to hold it over one mould bay.";
+        note.paragraphs.push_back(text);
+    }
+    note.paragraphs.emplace_back(holdingAdvice(*note.difficulty));
+    return note;
+}
+
+Note shapeNote(const Strip& strip, const Places& places, Units units) {
+    Note note;
+    note.heading = "Twist and bend";
+    std::string text =
+        "Twists at most " + twistText(strip.twistMax, units) + ", " + places.at(strip.twistAtX) + ".";
+    if (strip.bendMinRadius)
+        text += " Bends over the moulds to a radius of about " + radiusText(*strip.bendMinRadius, units) +
+                ", " + places.at(strip.bendAtX) + ".";
+    note.paragraphs.push_back(text);
+    const int percent = static_cast<int>(std::lround(strip.strainMax * 20.0)) * 5;
+    if (percent >= 60)
+        note.paragraphs.push_back("All together that takes about " + std::to_string(percent) +
+                                  " percent of the strain the wood allows, " + places.at(strip.strainAtX) +
+                                  ". Choose straight grain without knots there.");
+    return note;
+}
+
+Note neighbourNote(const Piece& piece, const Plan& plan) {
+    const int row = piece.row();
+    const auto beside = [&](int step, const char* edge) {
+        const int next = nextRow(row, step);
+        const std::string names = namesInRow(plan, next, piece);
+        return names.empty() ? "the " + std::string(edge) : names;
+    };
+    Note note;
+    note.heading = "Neighbours";
+    std::string text = "Above it " + beside(-1, "sheer") + ", below it ";
+    text += piece.strip->side == Side::Centre ? "nothing: it closes the bottom" : beside(1, "centreline");
+    const std::string sameRow = namesInRow(plan, row, piece);
+    text += sameRow.empty() ? "." : "; in the same row " + sameRow + ".";
+    note.paragraphs.push_back(text);
+    return note;
+}
+
+const char* levelWord(Level level) noexcept {
+    switch (level) {
+    case Level::Stop:
+        return "Stop";
+    case Level::Caution:
+        return "Caution";
+    case Level::Note:
+        break;
+    }
+    return "Note";
+}
+
+} // namespace
+
+std::string toSentence(const Finding& finding) {
+    return std::string(levelWord(finding.level)) + ": " + finding.text;
+}
+
+std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units) {
+    const Strip& strip = *piece.strip;
+    std::vector<Note> notes{edgeBendNote(strip, places, units)};
+
+    Note watch;
+    watch.heading = "Watch";
+    for (const Finding& finding : plan.findings) {
+        const bool ofStrip = finding.strip && *finding.strip == strip.id;
+        const bool ofMirror = finding.strip && piece.mirror != nullptr && *finding.strip == piece.mirror->id;
+        const std::string sentence = toSentence(finding);
+        const bool told =
+            std::find(watch.paragraphs.begin(), watch.paragraphs.end(), sentence) != watch.paragraphs.end();
+        if ((ofStrip || ofMirror) && !told)
+            watch.paragraphs.push_back(sentence);
+    }
+    if (!watch.paragraphs.empty())
+        notes.push_back(watch);
+    notes.push_back(shapeNote(strip, places, units));
+    notes.push_back(neighbourNote(piece, plan));
+    return notes;
+}
+
+std::vector<std::string> cautionsFor(const Project& project) {
+    std::vector<std::string> cautions{"Ripping and routing thin strips: splitter and feather-boards in "
+                                      "place, push blocks, feed against the cutter."};
+    if (project.strips.wood.find("redcedar") != std::string::npos)
+        cautions.emplace_back("Redcedar dust can bring on asthma for good: draw it off at the tool and wear "
+                              "a fitted dust mask.");
+    else
+        cautions.emplace_back(
+            "Wood dust harms the lungs: draw it off at the tool and wear a fitted dust mask.");
+    return cautions;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,30 @@
+#pragma once
+
+#include "core/sheets/pieces.hpp"
+#include "core/sheets/words.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerlay::core {
+
+/// A heading with sentences under it; a difficulty shows as a patch of colour before the heading.
+struct Note {
+    std::string heading;
+    std::optional<Difficulty> difficulty;
+    std::vector<std::string> paragraphs;
+};
+
+/// Everything a strip asks of its builder besides its ends, most pressing first: edge bend and how to hold
+/// it, findings, twist, bend over the moulds, neighbours.
+[[nodiscard]] std::vector<Note>
+notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units);
+
+/// What shop work on these strips asks care for, short, for the foot of a sheet.
+[[nodiscard]] std::vector<std::string> cautionsFor(const Project& project);
+
+/// "Caution: Plane the lower edge …"
+[[nodiscard]] std::string toSentence(const Finding& finding);
+
+} // namespace sheerlay::core

@@ -1,0 +1,179 @@
+#include "core/sheets/words.hpp"
+
+#include "core/planking/difficulty.hpp"
+#include "core/units/length.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <numbers>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr double quarterInch = mmPerInch / 4;
+constexpr double nearlyNothing =
+    1e-6; // of a step: a length that is exact but for the last bits isn't rounded up
+
+double roundedUp(double value, double step) {
+    return std::ceil(value / step - nearlyNothing) * step;
+}
+
+double rounded(double value, double step) {
+    return std::round(value / step) * step;
+}
+
+std::string number(double value, int decimals) {
+    char buffer[48];
+    std::snprintf(buffer, sizeof buffer, "%.*f", decimals, value);
+    return buffer;
+}
+
+// Two figures: 5.6, 18, 120.
+std::string twoFigures(double value) {
+    if (value < 9.95)
+        return number(value, 1);
+    const double step = std::pow(10.0, std::max(0.0, std::floor(std::log10(value)) - 1.0));
+    return number(rounded(value, step), 0);
+}
+
+// Printed to 0.01 /m, so that no figure derived from it says more.
+double printedEdgeBend(double edgeBend) {
+    return rounded(std::abs(edgeBend), 0.01e-3);
+}
+
+} // namespace
+
+std::string cutLengthText(double millimetres, Units units) {
+    return units == Units::Millimetres ? formatLength(roundedUp(millimetres, 5.0), units)
+                                       : formatLength(roundedUp(millimetres, quarterInch), units, 4);
+}
+
+std::string placeText(double millimetres, Units units) {
+    return units == Units::Millimetres ? formatLength(rounded(millimetres, 5.0), units)
+                                       : formatLength(millimetres, units, 4);
+}
+
+std::string widthText(double millimetres, Units units) {
+    return units == Units::Millimetres ? formatLength(millimetres, units, 16, 1)
+                                       : formatLength(millimetres, units, 32);
+}
+
+std::string lapText(double millimetres, Units units) {
+    return formatLength(millimetres, units, 16);
+}
+
+std::string runText(double millimetres, Units units) {
+    return units == Units::Millimetres ? number(std::ceil(millimetres / 1000.0), 0) + " m"
+                                       : number(std::ceil(millimetres / mmPerFoot), 0) + " ft";
+}
+
+std::string radiusText(double millimetres, Units units) {
+    return units == Units::Millimetres ? twoFigures(millimetres / 1000.0) + " m"
+                                       : twoFigures(millimetres / mmPerFoot) + " ft";
+}
+
+std::string sagText(double edgeBend, Units units) {
+    const double bend = printedEdgeBend(edgeBend);
+    if (units == Units::Millimetres)
+        return placeText(sagOver(bend, sagBaseMillimetres), units) + " over 2 m";
+    return placeText(sagOver(bend, sagBaseInches), units) + " over 8 ft";
+}
+
+std::string twistText(double twist, Units units) {
+    const double degrees = std::abs(twist) * 180.0 / std::numbers::pi;
+    if (units == Units::Millimetres)
+        return number(rounded(degrees * 1000.0, 2.0), 0) + " degrees in a metre";
+    const double inFoot = rounded(degrees * mmPerFoot, 0.5);
+    return number(inFoot, inFoot == std::floor(inFoot) ? 0 : 1) + " degrees in a foot";
+}
+
+std::string forceText(double newtons, Units units) {
+    constexpr double newtonsPerPound = 4.4482216;
+    const auto plain = [](double value) {
+        const double step = value < 20.0 ? 1.0 : value < 100.0 ? 5.0 : 10.0;
+        return number(rounded(value, step), 0);
+    };
+    const std::string metric = plain(newtons) + " N", pounds = plain(newtons / newtonsPerPound) + " lb";
+    return units == Units::Millimetres ? metric + " (" + pounds + ")" : pounds + " (" + metric + ")";
+}
+
+std::string angleText(double radians) {
+    return number(std::abs(radians) * 180.0 / std::numbers::pi, 0) + "\u00B0";
+}
+
+std::vector<std::string> stationNames(const Project& project, const LoftedHull& hull) {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < hull.stationX.size(); ++i) {
+        const bool known = i < project.hull.stations.size() && !project.hull.stations[i].printedX.empty();
+        names.push_back(known ? project.hull.stations[i].printedX : std::to_string(i + 1));
+    }
+    return names;
+}
+
+Places::Places(const Project& project, const LoftedHull& hull)
+    : m_names(stationNames(project, hull)), m_x(hull.stationX) {}
+
+std::string Places::at(double x) const {
+    if (m_x.empty())
+        return "amidships";
+    const auto after = std::lower_bound(m_x.begin(), m_x.end(), x);
+    const auto name = [&](std::ptrdiff_t i) { return m_names[static_cast<std::size_t>(i)]; };
+    const std::ptrdiff_t i = after - m_x.begin();
+    constexpr double nearby = 40.0; // mm; the place of a maximum isn't known better
+    if (after != m_x.end() && *after - x <= nearby)
+        return "at station " + name(i);
+    if (i > 0 && x - m_x[static_cast<std::size_t>(i - 1)] <= nearby)
+        return "at station " + name(i - 1);
+    if (i == 0)
+        return "forward of station " + name(0);
+    if (after == m_x.end())
+        return "aft of station " + name(i - 1);
+    return "between stations " + name(i - 1) + " and " + name(i);
+}
+
+std::string endText(const StripEnd& end, Units units) {
+    const std::string cut = angleText(end.cut);
+    std::string text;
+    switch (end.on) {
+    case EndsOn::Stem:
+        text = end.lap > 0.5 ? "woven at the stem. Let it run about " + lapText(end.lap, units) +
+                                   " past the centreplane and cut it back to the other side's strip; it "
+                                   "meets the stem line at " +
+                                   cut + "."
+                             : "lands on the stem at " + cut + ".";
+        break;
+    case EndsOn::Keel:
+        text = "lands on the centreline of the bottom at " + cut + ".";
+        if (end.lap > 0.5)
+            text += " Let it run about " + lapText(end.lap, units) + " over and cut it back.";
+        break;
+    case EndsOn::Transom:
+        text = "ends on the transom at " + cut + ". Leave it a little long and saw it flush.";
+        break;
+    case EndsOn::Sheer:
+        text = "runs out at the sheer at " + cut + ". Leave it long and trim it with the sheer.";
+        break;
+    case EndsOn::Strip:
+        text = "runs to a point against its neighbour at " + cut + ".";
+        break;
+    case EndsOn::Nib:
+        text = "cut blunt and let into a notch in its neighbour, at " + cut + ".";
+        break;
+    }
+    constexpr double halfADegree = 0.5 * std::numbers::pi / 180.0;
+    if (std::abs(end.bevel) > halfADegree)
+        text += " Bevel the end face " + angleText(end.bevel) + " from square.";
+    return text;
+}
+
+const char* toText(End end) noexcept {
+    return end == End::Bow ? "bow" : "stern";
+}
+
+std::string countText(std::size_t count, const std::string& one, const std::string& many) {
+    return std::to_string(count) + " " + (count == 1 ? one : many);
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/hull/hull.hpp"
+#include "core/planking/plan.hpp"
+#include "core/project/project.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerlay::core {
+
+// Figures as a builder reads them, rounded to what the plan can promise: lengths 5 mm or 1/4 in, edge bend
+// 0.01 /m, twist half a degree in a foot. Every function takes mm, 1/mm, rad or N as its name says.
+
+/// A length to cut: up to the next 5 mm or 1/4 in, never down.
+[[nodiscard]] std::string cutLengthText(double millimetres, Units units);
+/// A predicted length or place: to the nearest 5 mm or 1/4 in.
+[[nodiscard]] std::string placeText(double millimetres, Units units);
+/// A width to plane to: to the nearest 0.1 mm or 1/32 in.
+[[nodiscard]] std::string widthText(double millimetres, Units units);
+/// A lap past the centreplane: to the nearest millimetre or 1/16 in.
+[[nodiscard]] std::string lapText(double millimetres, Units units);
+/// A long run of stock: metres to 1 m, feet to 1 ft, both rounded up.
+[[nodiscard]] std::string runText(double millimetres, Units units);
+/// A radius, two figures: "5.6 m", "18 ft".
+[[nodiscard]] std::string radiusText(double millimetres, Units units);
+/// Sag of the uncut edge: "95 mm over 2 m", "4 1/2\" over 8 ft"; of the edge bend as it is printed, to 0.01
+/// /m.
+[[nodiscard]] std::string sagText(double edgeBend, Units units);
+/// "14 degrees in a foot" to the half degree, "46 degrees in a metre" to 2 degrees.
+[[nodiscard]] std::string twistText(double twist, Units units);
+/// "30 N (7 lb)" or "7 lb (30 N)", two figures at most.
+[[nodiscard]] std::string forceText(double newtons, Units units);
+/// To the nearest degree.
+[[nodiscard]] std::string angleText(double radians);
+
+/// What the stations are called, in the order of LoftedHull::stationX: the table's own x as printed.
+[[nodiscard]] std::vector<std::string> stationNames(const Project& project, const LoftedHull& hull);
+
+/// Where x lies among the stations: "at station 48 in", "between stations 24 in and 36 in", "forward of
+/// station 12 in".
+class Places {
+public:
+    Places(const Project& project, const LoftedHull& hull);
+    [[nodiscard]] std::string at(double x) const;
+
+private:
+    std::vector<std::string> m_names;
+    std::vector<double> m_x;
+};
+
+/// How an end is made, in whole sentences, without naming which end it is.
+[[nodiscard]] std::string endText(const StripEnd& end, Units units);
+
+/// "bow", "stern".
+[[nodiscard]] const char* toText(End end) noexcept;
+
+/// "3 strips", "1 strip".
+[[nodiscard]] std::string countText(std::size_t count, const std::string& one, const std::string& many);
+
+} // namespace sheerlay::core

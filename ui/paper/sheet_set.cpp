@@ -1,0 +1,38 @@
+#include "ui/paper/sheet_set.hpp"
+
+#include "core/sheets/cut_sheets.hpp"
+#include "core/sheets/wall_map.hpp"
+
+#include <QDir>
+#include <QString>
+
+namespace sheerlay::ui {
+
+Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project& project,
+                                                             const core::LoftedHull& hull,
+                                                             const core::Plan& plan,
+                                                             core::Units units,
+                                                             core::PageSize page,
+                                                             const std::string& outDir) {
+    const QDir folder(QString::fromStdString(outDir));
+    if (!folder.mkpath(QStringLiteral(".")))
+        return unexpected(PaperError{"The folder " + outDir +
+                                     " could not be made. Name a folder in a place you may write to."});
+    struct Paper {
+        const char* name;
+        std::vector<core::Sheet> sheets;
+    };
+    const std::vector<Paper> papers{{"cut-sheets.pdf", core::cutSheets(project, hull, plan, units, page)},
+                                    {"wall-map.pdf", {core::wallMap(project, hull, plan, units)}}};
+    std::vector<std::string> written;
+    for (const Paper& paper : papers) {
+        const std::string path = folder.filePath(QString::fromUtf8(paper.name)).toStdString();
+        const Written result = writePdf(paper.sheets, path);
+        if (!result)
+            return unexpected(result.error());
+        written.push_back(path);
+    }
+    return written;
+}
+
+} // namespace sheerlay::ui

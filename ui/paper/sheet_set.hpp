@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/hull/hull.hpp"
+#include "core/planking/plan.hpp"
+#include "core/project/project.hpp"
+#include "core/sheets/page.hpp"
+#include "ui/paper/pdf_writer.hpp"
+
+#include <string>
+#include <vector>
+
+namespace sheerlay::ui {
+
+/// Writes the shop's set into a folder, which is made when it isn't there: cut-sheets.pdf (one sheet per
+/// strip, with a cover and the laying order) and wall-map.pdf (all strips unrolled on one large sheet).
+/// @param outDir  UTF-8
+/// @return        the files written, or why there are none or not all
+[[nodiscard]] Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project& project,
+                                                                           const core::LoftedHull& hull,
+                                                                           const core::Plan& plan,
+                                                                           core::Units units,
+                                                                           core::PageSize page,
+                                                                           const std::string& outDir);
+
+} // namespace sheerlay::ui
