@@ -1,0 +1,76 @@
+#pragma once
+
+#include "core/project/project.hpp"
+#include "ui/scene/boat.hpp"
+
+#include <QPointF>
+#include <QPolygonF>
+#include <QTransform>
+#include <QWidget>
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerlay::ui {
+
+/// The planking rolled out flat, as one looks down on the upturned boat: bow left, port above, starboard
+/// below. Lengths across are true along the girth of every station; all lengths are to one scale. GUI thread
+/// only.
+class PlankingMap : public QWidget {
+    Q_OBJECT
+public:
+    explicit PlankingMap(QWidget* parent = nullptr);
+
+    /// @param boat  none clears the map
+    void setBoat(std::shared_ptr<const Boat> boat);
+    void setLaidCount(int count);
+    void setSelected(const std::string& stripId);
+    void setUnits(core::Units units);
+    /// Whole planking into the widget.
+    void fit();
+    /// Closer (> 1) or farther about a place of the widget.
+    void zoom(double factor, const QPointF& about);
+
+    /// Strip under a place of the widget; empty for none.
+    [[nodiscard]] std::string stripAt(const QPointF& place) const;
+    /// Place of the widget where a point of the map (x, girth; mm) is drawn.
+    [[nodiscard]] QPointF toWidget(const QPointF& mapPoint) const { return m_toWidget.map(mapPoint); }
+    [[nodiscard]] QSize sizeHint() const override { return {900, 260}; }
+
+Q_SIGNALS:
+    void stripHovered(const QString& stripId);
+    void stripClicked(const QString& stripId);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    bool event(QEvent* event) override;
+
+private:
+    [[nodiscard]] std::optional<std::size_t> indexAt(const QPointF& place) const;
+    void paintStrips(QPainter& painter) const;
+    void paintDrawing(QPainter& painter) const;
+    void paintMarks(QPainter& painter) const;
+    void markPlace(QPainter& painter, const core::StripEnd& end, const QString& text) const;
+
+    std::shared_ptr<const Boat> m_boat;
+    std::vector<QPolygonF> m_polygons; // map coordinates, as Plan::strips
+    QTransform m_toWidget;
+    core::Units m_units = core::Units::Millimetres;
+    int m_laid = 0;
+    std::string m_selected;
+    std::string m_hovered;
+    bool m_fitted = true;
+    QPointF m_pressed, m_last;
+    bool m_dragging = false;
+};
+
+} // namespace sheerlay::ui

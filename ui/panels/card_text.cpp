@@ -1,0 +1,141 @@
+#include "ui/panels/card_text.hpp"
+
+#include "core/planking/difficulty.hpp"
+#include "ui/scene/words.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sheerlay::ui {
+namespace {
+
+constexpr double newtonsPerPound = 4.4482216;
+
+QString degrees(double radians) {
+    return QStringLiteral("%1°").arg(radians * 180.0 / std::numbers::pi, 0, 'f', 0);
+}
+
+CardLine lengthLine(const core::Strip& strip, core::Units units) {
+    return {QStringLiteral("Length to cut"),
+            lengthText(strip.cutLength, units),
+            QStringLiteral("%1 on the boat").arg(lengthText(strip.length, units)),
+            QStringLiteral(
+                "Measured along the middle of the strip; laps and trim at both ends are in it. Good to a "
+                "few millimetres, as good as the boat stands on its moulds.")};
+}
+
+CardLine widthLine(const core::Strip& strip, core::Units units) {
+    CardLine line{QStringLiteral("Width"), {}, {}, {}};
+    double widest = 0.0;
+    double narrowest = strip.widths.empty() ? 0.0 : strip.widths.front()[1];
+    double at = 0.0;
+    for (const auto& [along, width] : strip.widths) {
+        widest = std::max(widest, width);
+        if (width < narrowest) {
+            narrowest = width;
+            at = along;
+        }
+    }
+    line.figure = lengthText(widest, units, 1);
+    if (strip.kind == core::StripKind::Full || widest - narrowest < 0.05)
+        line.detail = QStringLiteral("full width from end to end, before the ends are cut");
+    else
+        line.detail = QStringLiteral("narrowest %1, %2 from its bow end")
+                          .arg(lengthText(narrowest, units, 1), lengthText(at, units));
+    line.meaning = QStringLiteral(
+        "What the strip covers, square to its middle, with its bead set in the neighbour's cove.");
+    return line;
+}
+
+CardLine edgeBendLine(const core::Strip& strip, core::Difficulty difficulty, core::Units units) {
+    CardLine line{QStringLiteral("Edge bend"), sagText(strip.edgeBend.maxAbs, units), {}, {}};
+    const QString radius = strip.edgeBend.minRadius
+                               ? QStringLiteral("radius %1").arg(radiusText(*strip.edgeBend.minRadius, units))
+                               : QStringLiteral("straight");
+    const bool toKeel = strip.edgeBend.signedMax >= -strip.edgeBend.signedMin;
+    line.detail = QStringLiteral("%1: %2; most %3, hollow toward the %4")
+                      .arg(toQString(core::toText(difficulty)),
+                           radius,
+                           placeText(strip.edgeBend.atX, units),
+                           toKeel ? QStringLiteral("keel") : QStringLiteral("sheer"));
+    const QString force = units == core::Units::Inches
+                              ? QStringLiteral("%1 lb").arg(strip.edgeBend.force / newtonsPerPound, 0, 'f', 0)
+                              : QStringLiteral("%1 N").arg(strip.edgeBend.force, 0, 'f', 0);
+    line.meaning =
+        QStringLiteral(
+            "How far the uncut edge stands off a straight batten of that length where the strip bends most "
+            "across its width. Holding it there takes about %1 over one mould bay, give or take a third, "
+            "as wood goes.")
+            .arg(force);
+    return line;
+}
+
+CardLine twistLine(const core::Strip& strip, core::Units units) {
+    return {QStringLiteral("Twist"),
+            twistText(strip.twistMax, units),
+            QStringLiteral("most %1").arg(placeText(strip.twistAtX, units)),
+            QStringLiteral(
+                "How fast the strip turns about its own length. Clamps take up to about 18° per foot (60° "
+                "per metre) out of a quarter-inch strip.")};
+}
+
+CardLine bendLine(const core::Strip& strip, core::Units units) {
+    CardLine line{QStringLiteral("Bend over the moulds"), QStringLiteral("straight"), {}, {}};
+    if (strip.bendMinRadius) {
+        line.figure = QStringLiteral("radius %1").arg(radiusText(*strip.bendMinRadius, units));
+        line.detail = QStringLiteral("tightest %1").arg(placeText(strip.bendAtX, units));
+    }
+    line.meaning = QStringLiteral("Bending the easy way, flat over the moulds.");
+    return line;
+}
+
+CardLine strainLine(const core::Strip& strip, core::Units units) {
+    return {
+        QStringLiteral("Strain in the wood"),
+        QStringLiteral("%1 %").arg(100.0 * strip.strainMax, 0, 'f', 0),
+        QStringLiteral("of what it should be asked to take, most %1").arg(placeText(strip.strainAtX, units)),
+        QStringLiteral(
+            "Edge bend, bend and twist together, against the allowed strain of the wood table. Clear "
+            "wood differs by a quarter either way; a knot has no place in this strip if it is over "
+            "70 %.")};
+}
+
+CardLine endLine(const core::StripEnd& end, core::Units units) {
+    CardLine line;
+    line.caption = end.end == core::End::Bow ? QStringLiteral("Bow end") : QStringLiteral("Stern end");
+    line.figure = landingText(end.on);
+    QString detail = QStringLiteral("%1, %2 up").arg(placeText(end.x, units), lengthText(end.z, units));
+    detail += QStringLiteral("; cut %1, bevel %2").arg(degrees(end.cut), degrees(end.bevel));
+    if (end.lap > 0.0)
+        detail += QStringLiteral("; laps %1 past the centreline").arg(lengthText(end.lap, units, 1));
+    line.detail = detail;
+    line.meaning =
+        QStringLiteral("The cut is the angle between the strip and the line it ends on, laid flat; the bevel "
+                       "is how far the end face leans from square. Cut a little long and pare to fit.");
+    return line;
+}
+
+} // namespace
+
+CardText cardText(const Boat& boat, const core::Strip& strip, core::Units units) {
+    const core::Difficulty difficulty = core::classify(strip.edgeBend.maxAbs);
+    CardText card;
+    card.title = toQString(strip.id);
+    card.subtitle = QStringLiteral("%1 · %2 · piece %3 of %4 to lay")
+                        .arg(rowText(strip), kindText(strip.kind))
+                        .arg(strip.order)
+                        .arg(boat.pieces());
+    card.lines = {lengthLine(strip, units),
+                  widthLine(strip, units),
+                  edgeBendLine(strip, difficulty, units),
+                  twistLine(strip, units),
+                  bendLine(strip, units),
+                  strainLine(strip, units),
+                  endLine(strip.ends[0], units),
+                  endLine(strip.ends[1], units)};
+    card.advice = toQString(core::holdingAdvice(difficulty));
+    return card;
+}
+
+} // namespace sheerlay::ui

@@ -1,0 +1,154 @@
+#include "ui/panels/findings_list.hpp"
+
+#include "ui/scene/palette.hpp"
+#include "ui/scene/words.hpp"
+
+#include <QPainter>
+#include <QStyledItemDelegate>
+
+#include <algorithm>
+
+namespace sheerlay::ui {
+namespace {
+
+constexpr int headRole = Qt::UserRole + 1;
+constexpr int levelRole = Qt::UserRole + 2;
+constexpr int left = 16, right = 12, above = 7, below = 7, band = 4;
+
+QFont headFont(const QFont& base) {
+    QFont font = base;
+    font.setPixelSize(12);
+    font.setWeight(QFont::DemiBold);
+    return font;
+}
+
+class FindingDelegate : public QStyledItemDelegate {
+public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        const auto* list = qobject_cast<const QListWidget*>(option.widget);
+        const int width = list != nullptr ? list->viewport()->width() : option.rect.width();
+        return {width, heightFor(option.font, index, width)};
+    }
+
+    void
+    paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        painter->save();
+        const QRect box = option.rect;
+        if (option.state.testFlag(QStyle::State_Selected))
+            painter->fillRect(box, QColor(0xE6, 0xDC, 0xC8));
+        else if (option.state.testFlag(QStyle::State_MouseOver))
+            painter->fillRect(box, QColor(0xF1, 0xEA, 0xDB));
+        const auto level = static_cast<core::Level>(index.data(levelRole).toInt());
+        painter->fillRect(QRect(box.left() + 4, box.top() + above, band, box.height() - above - below),
+                          levelColour(level));
+        painter->setFont(headFont(option.font));
+        painter->setPen(QColor::fromRgb(palette::pencil));
+        const int headHeight = QFontMetrics(painter->font()).height();
+        painter->drawText(QRect(box.left() + left, box.top() + above, box.width() - left - right, headHeight),
+                          Qt::AlignLeft | Qt::AlignVCenter,
+                          index.data(headRole).toString());
+        painter->setFont(option.font);
+        painter->setPen(QColor::fromRgb(palette::ink));
+        painter->drawText(QRect(box.left() + left,
+                                box.top() + above + headHeight + 2,
+                                box.width() - left - right,
+                                box.height()),
+                          Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
+                          index.data(Qt::DisplayRole).toString());
+        painter->setPen(QColor::fromRgb(palette::rule));
+        painter->drawLine(box.bottomLeft(), box.bottomRight());
+        painter->restore();
+    }
+
+private:
+    static int heightFor(const QFont& font, const QModelIndex& index, int width) {
+        const QFontMetrics text(font);
+        const QRect wrapped = text.boundingRect(QRect(0, 0, std::max(60, width - left - right), 10000),
+                                                Qt::TextWordWrap,
+                                                index.data(Qt::DisplayRole).toString());
+        return above + QFontMetrics(headFont(font)).height() + 2 + wrapped.height() + below;
+    }
+};
+
+} // namespace
+
+QString findingHead(const core::Finding& finding, core::Units units) {
+    QString head = toQString(core::toText(finding.level));
+    if (finding.strip)
+        head += QStringLiteral(" · ") + toQString(*finding.strip);
+    if (finding.x)
+        head += QStringLiteral(" · ") + placeText(*finding.x, units);
+    return head;
+}
+
+FindingsList::FindingsList(QWidget* parent) : QListWidget(parent) {
+    setItemDelegate(new FindingDelegate(this));
+    setFrameShape(QFrame::NoFrame);
+    setFocusPolicy(Qt::NoFocus);
+    setMouseTracking(true);
+    setResizeMode(QListView::Adjust);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setAccessibleName(QStringLiteral("Findings"));
+    connect(this, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) {
+        Q_EMIT chosen(m_findings[static_cast<std::size_t>(row(item))]);
+    });
+}
+
+void FindingsList::setFindings(std::vector<core::Finding> findings) {
+    m_findings = std::move(findings);
+    std::stable_sort(
+        m_findings.begin(), m_findings.end(), [](const core::Finding& a, const core::Finding& b) {
+            return static_cast<int>(a.level) > static_cast<int>(b.level);
+        });
+    refill();
+}
+
+void FindingsList::setUnits(core::Units units) {
+    m_units = units;
+    const int row = currentRow();
+    refill();
+    setCurrentRow(row);
+}
+
+void FindingsList::refill() {
+    clear();
+    for (const core::Finding& finding : m_findings) {
+        auto* item = new QListWidgetItem(toQString(finding.text), this);
+        item->setData(headRole, findingHead(finding, m_units));
+        item->setData(levelRole, static_cast<int>(finding.level));
+    }
+}
+
+void FindingsList::resizeEvent(QResizeEvent* event) {
+    QListWidget::resizeEvent(event);
+    scheduleDelayedItemsLayout(); // heights follow the width
+}
+
+void FindingsList::next() {
+    if (m_findings.empty())
+        return;
+    const int following = (currentRow() + 1) % count();
+    setCurrentRow(following);
+    scrollToItem(item(following));
+    Q_EMIT chosen(m_findings[static_cast<std::size_t>(following)]);
+}
+
+QString FindingsList::summary() const {
+    if (m_findings.empty())
+        return QStringLiteral("Nothing to worry about");
+    QStringList parts;
+    for (const core::Level level : {core::Level::Stop, core::Level::Caution, core::Level::Note}) {
+        const auto count = std::count_if(
+            m_findings.begin(), m_findings.end(), [&](const core::Finding& f) { return f.level == level; });
+        if (count == 0)
+            continue;
+        parts << QStringLiteral("%1 %2%3").arg(count).arg(toQString(core::toText(level)),
+                                                          count == 1 ? QString() : QStringLiteral("s"));
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+} // namespace sheerlay::ui

@@ -1,0 +1,132 @@
+#include "ui/scene/boat.hpp"
+
+#include "ui/scene/mould_mesh.hpp"
+#include "ui/scene/strip_mesh.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace sheerlay::ui {
+namespace {
+
+constexpr double underSheer = 220.0; // mm between the highest sheer and the strongback: room for a clamp
+
+std::vector<Eigen::Vector3d> mirrored(std::vector<Eigen::Vector3d> line) {
+    for (Eigen::Vector3d& p : line)
+        p.y() = -p.y();
+    return line;
+}
+
+void extend(Eigen::AlignedBox3d& box, const TriangleMesh& mesh) {
+    for (const Eigen::Vector3f& p : mesh.points)
+        box.extend(p.cast<double>());
+}
+
+std::vector<Eigen::Vector2d> outlineOnMap(const core::Strip& strip, const GirthMap& map) {
+    std::vector<Eigen::Vector2d> outline;
+    for (const Eigen::Vector3d& p : thinned(strip.upperEdge, 0.3))
+        outline.push_back(map.place(p));
+    const std::vector<Eigen::Vector3d> lower = thinned(strip.lowerEdge, 0.3);
+    for (auto p = lower.rbegin(); p != lower.rend(); ++p)
+        outline.push_back(map.place(*p));
+    if (strip.side == core::Side::Port) {
+        for (Eigen::Vector2d& p : outline)
+            p.y() = -std::abs(p.y()); // points on the centreplane have no sign of their own
+    }
+    return outline;
+}
+
+void addFrame(BoatScene& scene, const Boat& boat, const HullSections& sections) {
+    if (boat.hull.laid.sheer.empty())
+        return;
+    FrameSizes sizes;
+    double highest = boat.hull.laid.sheer.front().z();
+    double widest = 0.0;
+    for (const Eigen::Vector3d& p : boat.hull.laid.sheer) {
+        highest = std::max(highest, p.z());
+        widest = std::max(widest, p.y());
+    }
+    sizes.strongbackTop = highest + underSheer;
+    sizes.legHalfWidth = std::min(sizes.legHalfWidth, 0.45 * widest);
+    const double middle = 0.5 * (boat.hull.laid.sheer.front().x() + boat.hull.laid.sheer.back().x());
+    std::vector<double> standing;
+    for (const double x : boat.hull.stationX) {
+        const std::vector<Eigen::Vector3d> section = sections.moulds(x);
+        if (section.size() < 2)
+            continue;
+        scene.moulds.push_back(mouldPlate(section, sizes, x < middle));
+        standing.push_back(x);
+    }
+    scene.strongback = strongback(standing, sizes);
+}
+
+} // namespace
+
+const core::Strip* Boat::strip(std::string_view id) const {
+    const auto found = std::find_if(
+        plan.strips.begin(), plan.strips.end(), [&](const core::Strip& s) { return s.id == id; });
+    return found == plan.strips.end() ? nullptr : &*found;
+}
+
+std::shared_ptr<const Boat>
+makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const HullSections& sections) {
+    auto boat = std::make_shared<Boat>();
+    boat->project = std::move(project);
+    boat->hull = std::move(hull);
+    boat->plan = std::move(plan);
+    BoatScene& scene = boat->scene;
+
+    const std::vector<Eigen::Vector3d>& sheer = boat->hull.laid.sheer;
+    const std::vector<Eigen::Vector3d>& profile = boat->hull.laid.profile;
+    scene.lines = {sheer, mirrored(sheer), profile};
+
+    double first = 0.0;
+    double last = boat->hull.laid.length;
+    for (const auto* line : {&sheer, &profile}) {
+        for (const Eigen::Vector3d& p : *line) {
+            first = std::min(first, p.x());
+            last = std::max(last, p.x());
+        }
+    }
+    const GirthMap map(sections.laid, first, last);
+    const StripFaces faces{-boat->hull.laidHeight, boat->project.strips.thickness - boat->hull.laidHeight};
+    for (const core::Strip& strip : boat->plan.strips) {
+        SceneStrip drawn;
+        drawn.solid = stripSolid(strip, faces);
+        drawn.loop = stripLoop(strip, faces);
+        drawn.mapOutline = outlineOnMap(strip, map);
+        extend(scene.bounds, drawn.solid);
+        scene.strips.push_back(std::move(drawn));
+        boat->difficulty.push_back(core::classify(strip.edgeBend.maxAbs));
+    }
+    for (const Eigen::Vector3d& p : sheer)
+        scene.mapSheer.push_back(map.place(p));
+    for (const double x : boat->hull.stationX) {
+        if (x >= first && x <= last)
+            scene.stations.push_back({x, map.halfGirth(x)});
+    }
+    addFrame(scene, *boat, sections);
+    for (const TriangleMesh& mould : scene.moulds)
+        extend(scene.bounds, mould);
+    extend(scene.bounds, scene.strongback);
+
+    boat->byOrder.resize(boat->plan.strips.size());
+    std::iota(boat->byOrder.begin(), boat->byOrder.end(), std::size_t{0});
+    std::stable_sort(boat->byOrder.begin(), boat->byOrder.end(), [&](std::size_t a, std::size_t b) {
+        return boat->plan.strips[a].order < boat->plan.strips[b].order;
+    });
+    return boat;
+}
+
+std::shared_ptr<const Boat> makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan) {
+    // the functions below are only called before this returns, and look at the hull that is moved into the
+    // boat: hand them one of their own
+    const auto surfaces = std::make_shared<const core::LoftedHull>(hull);
+    HullSections sections;
+    sections.moulds = [surfaces](double x) { return core::sectionAt(surfaces->moulds, x, 60); };
+    sections.laid = [surfaces](double x) { return core::sectionAt(surfaces->laid, x, 40); };
+    return makeBoat(std::move(project), std::move(hull), std::move(plan), sections);
+}
+
+} // namespace sheerlay::ui

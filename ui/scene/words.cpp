@@ -1,0 +1,96 @@
+#include "ui/scene/words.hpp"
+
+#include "core/planking/difficulty.hpp"
+#include "core/units/length.hpp"
+
+#include <QRegularExpression>
+
+#include <cmath>
+#include <numbers>
+
+namespace sheerlay::ui {
+QString toQString(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QString lengthText(double millimetres, core::Units units, int decimals) {
+    QString text = toQString(core::formatLength(millimetres, units, 16, decimals));
+    static const QRegularExpression fraction(QStringLiteral("(\\d)/(\\d)"));
+    text.replace(fraction, QStringLiteral("\\1\u2044\\2"));
+    return text;
+}
+
+QString radiusText(double millimetres, core::Units units) {
+    const double value = units == core::Units::Inches ? millimetres / core::mmPerFoot : millimetres / 1000.0;
+    const QString unit = units == core::Units::Inches ? QStringLiteral(" ft") : QStringLiteral(" m");
+    const double shown = std::abs(value);
+    return QString::number(value, 'f', shown < 20.0 ? 1 : 0) + unit;
+}
+
+QString placeText(double x, core::Units units) {
+    return QStringLiteral("%1 from the bow").arg(lengthText(x, units));
+}
+
+QString sagText(double kappa, core::Units units) {
+    const bool inches = units == core::Units::Inches;
+    const double sag = core::sagOver(kappa, inches ? core::sagBaseInches : core::sagBaseMillimetres);
+    return QStringLiteral("%1 over %2")
+        .arg(lengthText(sag, units), inches ? QStringLiteral("8 ft") : QStringLiteral("2 m"));
+}
+
+QString twistText(double radPerMm, core::Units units) {
+    const double degreesPerMm = radPerMm * 180.0 / std::numbers::pi;
+    if (units == core::Units::Inches)
+        return QStringLiteral("%1° per foot").arg(degreesPerMm * core::mmPerFoot, 0, 'f', 1);
+    return QStringLiteral("%1° per metre").arg(degreesPerMm * 1000.0, 0, 'f', 0);
+}
+
+QString rowText(const core::Strip& strip) {
+    QString row = strip.row > 0 ? QStringLiteral("row %1").arg(strip.row)
+                                : QStringLiteral("row %1 above the start").arg(-strip.row);
+    switch (strip.side) {
+    case core::Side::Port:
+        return row + QStringLiteral(", port");
+    case core::Side::Starboard:
+        return row + QStringLiteral(", starboard");
+    case core::Side::Centre:
+        break;
+    }
+    return row + QStringLiteral(", over both sides");
+}
+
+QString kindText(core::StripKind kind) {
+    switch (kind) {
+    case core::StripKind::Full:
+        return QStringLiteral("full strip");
+    case core::StripKind::Tapered:
+        return QStringLiteral("tapered strip");
+    case core::StripKind::Stealer:
+        return QStringLiteral("stealer");
+    case core::StripKind::Filler:
+        return QStringLiteral("filler at the sheer");
+    case core::StripKind::Shutter:
+        break;
+    }
+    return QStringLiteral("shutter, the closing plank");
+}
+
+QString landingText(core::EndsOn on) {
+    switch (on) {
+    case core::EndsOn::Stem:
+        return QStringLiteral("on the stem");
+    case core::EndsOn::Keel:
+        return QStringLiteral("on the keel line");
+    case core::EndsOn::Transom:
+        return QStringLiteral("on the transom");
+    case core::EndsOn::Sheer:
+        return QStringLiteral("on the sheer");
+    case core::EndsOn::Strip:
+        return QStringLiteral("on its neighbour");
+    case core::EndsOn::Nib:
+        break;
+    }
+    return QStringLiteral("in a nib");
+}
+
+} // namespace sheerlay::ui

@@ -1,0 +1,38 @@
+#pragma once
+
+#include "core/planking/plan.hpp"
+#include "core/project/project.hpp"
+
+#include <QString>
+
+#include <string_view>
+
+namespace sheerlay::ui {
+
+/// Length for the screen: fractions with U+2044, so that the font sets them as fractions.
+[[nodiscard]] QString lengthText(double millimetres, core::Units units, int decimals = 0);
+
+/// Radius, to the precision a builder can use: "7.5 m", "24 ft".
+[[nodiscard]] QString radiusText(double millimetres, core::Units units);
+
+/// Place along the boat: "1250 mm from the bow".
+[[nodiscard]] QString placeText(double x, core::Units units);
+
+/// "38 mm over 2 m" or "1 1/2 in over 8 ft": how far the uncut edge stands off a straight batten.
+[[nodiscard]] QString sagText(double kappa, core::Units units);
+
+/// Twist per length: "4.2° per foot", "14° per metre".
+[[nodiscard]] QString twistText(double radPerMm, core::Units units);
+
+/// "row 7, starboard"
+[[nodiscard]] QString rowText(const core::Strip& strip);
+
+/// "full strip", "stealer", …
+[[nodiscard]] QString kindText(core::StripKind kind);
+
+/// "on the stem", "on the keel", …
+[[nodiscard]] QString landingText(core::EndsOn on);
+
+[[nodiscard]] QString toQString(std::string_view text);
+
+} // namespace sheerlay::ui

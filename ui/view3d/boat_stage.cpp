@@ -1,0 +1,202 @@
+#include "ui/view3d/boat_stage.hpp"
+
+#include "ui/scene/palette.hpp"
+
+#include <Graphic3d_GraphicDriver.hxx>
+#include <Prs3d_Drawer.hxx>
+#include <V3d_AmbientLight.hxx>
+#include <V3d_DirectionalLight.hxx>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sheerlay::ui {
+namespace {
+
+constexpr double ghostWidth = 1.0;
+constexpr double markedWidth = 3.0;
+const QColor ghostColour(0xC3, 0xBA, 0xA8);
+
+const std::vector<Eigen::Vector3d> noLoop;
+
+QColor mixed(const QColor& a, const QColor& b, double part) {
+    const auto mix = [part](int x, int y) {
+        return static_cast<int>(std::lround((1.0 - part) * x + part * y));
+    };
+    return {mix(a.red(), b.red()), mix(a.green(), b.green()), mix(a.blue(), b.blue())};
+}
+
+void addLight(const Handle(V3d_Viewer) & viewer, const Handle(V3d_Light) & light, double intensity) {
+    light->SetIntensity(static_cast<Standard_ShortReal>(intensity));
+    viewer->AddLight(light);
+    viewer->SetLightOn(light);
+}
+
+} // namespace
+
+BoatStage::BoatStage(const Handle(Graphic3d_GraphicDriver) & driver) {
+    m_viewer = new V3d_Viewer(driver);
+    addLight(m_viewer, new V3d_AmbientLight(Quantity_NOC_WHITE), 0.9);
+    // one lamp over the builder's left shoulder: it goes with the eye, so no side of the boat is ever in the
+    // dark
+    Handle(V3d_DirectionalLight) lamp =
+        new V3d_DirectionalLight(gp_Dir(0.35, -0.55, -0.75), Quantity_NOC_WHITE);
+    lamp->SetHeadlight(true);
+    addLight(m_viewer, lamp, 0.95);
+
+    m_context = new AIS_InteractiveContext(m_viewer);
+    m_context->SetPixelTolerance(2);
+    for (const Prs3d_TypeOfHighlight type :
+         {Prs3d_TypeOfHighlight_Dynamic, Prs3d_TypeOfHighlight_LocalDynamic})
+        m_context->HighlightStyle(type)->SetColor(toOcct(QColor::fromRgb(palette::cedar)));
+
+    m_view = m_viewer->CreateView();
+    m_view->SetImmediateUpdate(false);
+    m_view->SetBgGradientColors(toOcct(QColor::fromRgb(palette::paper)),
+                                toOcct(QColor::fromRgb(palette::bench)),
+                                Aspect_GradientFillMethod_Vertical);
+}
+
+BoatStage::~BoatStage() {
+    m_pieces.clear();
+    m_frame.clear();
+    m_lines.Nullify();
+    m_context->RemoveAll(false);
+    m_context.Nullify();
+    m_view->Remove();
+    m_view.Nullify();
+    m_viewer.Nullify();
+}
+
+void BoatStage::clear() {
+    m_context->RemoveAll(false);
+    m_pieces.clear();
+    m_frame.clear();
+    m_lines.Nullify();
+}
+
+void BoatStage::setBoat(std::shared_ptr<const Boat> boat) {
+    clear();
+    m_boat = std::move(boat); // the old one goes only now: its meshes were still referred to
+    if (!m_boat)
+        return;
+    const QColor seam = QColor::fromRgb(palette::seam);
+    for (std::size_t i = 0; i < m_boat->plan.strips.size(); ++i) {
+        const SceneStrip& scene = m_boat->scene.strips[i];
+        Piece piece;
+        piece.solid = new MeshObject(scene.solid, scene.loop, difficultyColour(m_boat->difficulty[i]), seam);
+        piece.outline = new LineObject({scene.loop}, ghostColour, ghostWidth);
+        m_pieces.push_back(piece);
+    }
+    const QColor plywood = QColor::fromRgb(palette::plywood);
+    for (const TriangleMesh& mould : m_boat->scene.moulds)
+        m_frame.push_back(new MeshObject(mould, noLoop, plywood, plywood));
+    m_frame.push_back(
+        new MeshObject(m_boat->scene.strongback, noLoop, QColor::fromRgb(palette::timber), plywood));
+    m_lines = new LineObject(m_boat->scene.lines, QColor::fromRgb(palette::lineBlue), 1.5);
+    m_context->Display(m_lines, 0, -1, false);
+    setMouldsShown(m_moulds);
+    if (!m_boat->strip(m_selected))
+        m_selected.clear();
+    setLaidCount(m_laid);
+}
+
+void BoatStage::show(const Handle(AIS_InteractiveObject) & object, bool shown, bool pickable) {
+    const bool is = m_context->IsDisplayed(object);
+    if (shown && !is)
+        m_context->Display(object, 0, pickable ? 0 : -1, false);
+    else if (!shown && is)
+        m_context->Erase(object, false);
+}
+
+void BoatStage::arrange(std::size_t strip) {
+    const core::Strip& data = m_boat->plan.strips[strip];
+    Piece& piece = m_pieces[strip];
+    const bool laid = data.order <= m_laid;
+    const bool next = data.order == m_laid + 1;
+    const bool selected = data.id == m_selected;
+    const QColor own = difficultyColour(m_boat->difficulty[strip]);
+    const QColor blue = QColor::fromRgb(palette::lineBlue);
+
+    show(piece.solid, laid, true);
+    piece.solid->paint(selected ? mixed(own, blue, 0.6) : own);
+    show(piece.outline, selected || (!laid && (next || m_ghosts)), false);
+    if (selected)
+        piece.outline->paint(blue, markedWidth);
+    else if (next)
+        piece.outline->paint(QColor::fromRgb(palette::cedar), markedWidth);
+    else
+        piece.outline->paint(ghostColour, ghostWidth);
+}
+
+void BoatStage::setLaidCount(int count) {
+    m_laid = count;
+    if (!m_boat)
+        return;
+    m_context->ClearDetected(false); // what was under the pointer may just have gone
+    for (std::size_t i = 0; i < m_pieces.size(); ++i)
+        arrange(i);
+}
+
+void BoatStage::setGhostsShown(bool shown) {
+    m_ghosts = shown;
+    setLaidCount(m_laid);
+}
+
+void BoatStage::setMouldsShown(bool shown) {
+    m_moulds = shown;
+    for (const Handle(MeshObject) & part : m_frame)
+        show(part, shown, false);
+}
+
+void BoatStage::select(const std::string& id) {
+    m_selected = id;
+    setLaidCount(m_laid);
+}
+
+void BoatStage::applyCamera(const CameraPose& pose) {
+    const Handle(Graphic3d_Camera)& camera = m_view->Camera();
+    const auto pnt = [](const Eigen::Vector3d& p) { return gp_Pnt(p.x(), p.y(), p.z()); };
+    camera->SetProjectionType(pose.parallel ? Graphic3d_Camera::Projection_Orthographic
+                                            : Graphic3d_Camera::Projection_Perspective);
+    camera->SetFOVy(OrbitCamera::fieldOfView * 180.0 / std::numbers::pi);
+    camera->SetEyeAndCenter(pnt(pose.eye), pnt(pose.target));
+    camera->SetUp(gp_Dir(pose.up.x(), pose.up.y(), pose.up.z()));
+    if (pose.parallel)
+        camera->SetScale(pose.height);
+    m_view->Invalidate();
+}
+
+std::optional<std::string> BoatStage::hover(const Eigen::Vector2i& pixel) {
+    m_context->MoveTo(pixel.x(), pixel.y(), m_view, false);
+    if (!m_boat || !m_context->HasDetected())
+        return std::nullopt;
+    const Handle(AIS_InteractiveObject) found = m_context->DetectedInteractive();
+    for (std::size_t i = 0; i < m_pieces.size(); ++i) {
+        if (m_pieces[i].solid == found)
+            return m_boat->plan.strips[i].id;
+    }
+    return std::nullopt;
+}
+
+void BoatStage::leave() {
+    m_context->ClearDetected(false);
+}
+
+bool BoatStage::laidShown(std::size_t strip) const {
+    return m_context->IsDisplayed(m_pieces.at(strip).solid);
+}
+
+bool BoatStage::ghostShown(std::size_t strip) const {
+    return m_context->IsDisplayed(m_pieces.at(strip).outline);
+}
+
+int BoatStage::computed() const {
+    int sum = 0;
+    for (const Piece& piece : m_pieces)
+        sum += piece.solid->computed() + piece.outline->computed();
+    return sum;
+}
+
+} // namespace sheerlay::ui

@@ -1,0 +1,98 @@
+#include "ui/view3d/boat_view.hpp"
+
+#include "ui/view3d/gl_view.hpp"
+#include "ui/view3d/legend.hpp"
+
+#include <QLabel>
+#include <QStackedLayout>
+
+#include <Standard_Failure.hxx>
+
+#include <spdlog/spdlog.h>
+
+namespace sheerlay::ui {
+
+BoatView::BoatView(QWidget* parent)
+    : QWidget(parent), m_stack(new QStackedLayout(this)), m_message(new QLabel(this)) {
+    m_message->setText(
+        QStringLiteral("The boat can't be drawn here: this screen offers no OpenGL through X11.\n"
+                       "The map below shows the same strips, and everything else works as usual."));
+    m_message->setAlignment(Qt::AlignCenter);
+    m_message->setWordWrap(true);
+    if (GlView::possible()) {
+        try {
+            m_gl = new GlView(this);
+        } catch (const Standard_Failure& failure) {
+            spdlog::warn("the boat can't be drawn: {}", failure.GetMessageString());
+        }
+    }
+    if (m_gl != nullptr) {
+        m_stack->addWidget(m_gl);
+        m_legend = new Legend(m_gl);
+        connect(m_gl, &GlView::hovered, this, &BoatView::stripHovered);
+        connect(m_gl, &GlView::clicked, this, &BoatView::stripClicked);
+        connect(m_gl, &GlView::drawn, this, &BoatView::drawn);
+        connect(m_gl, &GlView::failed, this, &BoatView::giveUp);
+    }
+    m_stack->addWidget(m_message);
+}
+
+void BoatView::giveUp() {
+    m_stack->setCurrentWidget(m_message);
+}
+
+bool BoatView::drawing() const {
+    return m_gl != nullptr && m_stack->currentWidget() == m_gl;
+}
+
+void BoatView::setBoat(std::shared_ptr<const Boat> boat) {
+    if (m_gl != nullptr)
+        m_gl->setBoat(std::move(boat));
+}
+
+void BoatView::setLaidCount(int count) {
+    if (m_gl != nullptr)
+        m_gl->setLaidCount(count);
+}
+
+void BoatView::setSelected(const std::string& stripId) {
+    if (m_gl != nullptr)
+        m_gl->select(stripId);
+}
+
+void BoatView::setUnits(core::Units units) {
+    if (m_legend != nullptr)
+        m_legend->setUnits(units);
+}
+
+void BoatView::setUpsideDown(bool upsideDown) {
+    if (m_gl != nullptr)
+        m_gl->setUpsideDown(upsideDown);
+}
+
+void BoatView::setGhostsShown(bool shown) {
+    if (m_gl != nullptr)
+        m_gl->setGhostsShown(shown);
+}
+
+void BoatView::setMouldsShown(bool shown) {
+    if (m_gl != nullptr)
+        m_gl->setMouldsShown(shown);
+}
+
+void BoatView::look(Look look) {
+    if (m_gl != nullptr)
+        m_gl->look(look);
+}
+
+bool BoatView::savePicture(const QString& path) {
+    return drawing() && grab().save(path);
+}
+
+void BoatView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (m_legend != nullptr)
+        m_legend->move(12, 12);
+}
+
+} // namespace sheerlay::ui

@@ -1,0 +1,62 @@
+#pragma once
+
+#include "core/project/project.hpp"
+#include "ui/scene/boat.hpp"
+#include "ui/view3d/orbit_camera.hpp"
+
+#include <QWidget>
+
+#include <memory>
+#include <string>
+
+class QLabel;
+class QStackedLayout;
+
+namespace sheerlay::ui {
+
+class GlView;
+class Legend;
+
+/// The boat on its moulds. Where the screen offers no OpenGL through X11 it says so and the rest of the
+/// window works on. Build it before the window is first shown. GUI thread only.
+class BoatView : public QWidget {
+    Q_OBJECT
+public:
+    explicit BoatView(QWidget* parent = nullptr);
+
+    /// @param boat  none clears the view
+    void setBoat(std::shared_ptr<const Boat> boat);
+    /// Pieces 1 … n of the laying order are laid. Only shows and hides.
+    void setLaidCount(int count);
+    void setSelected(const std::string& stripId);
+    void setUnits(core::Units units);
+    void setUpsideDown(bool upsideDown);
+    void setGhostsShown(bool shown);
+    void setMouldsShown(bool shown);
+    void look(Look look);
+
+    /// Whether there is a real picture.
+    [[nodiscard]] bool drawing() const;
+    /// Picture with legend as a file, PNG or what the suffix says.
+    [[nodiscard]] bool savePicture(const QString& path);
+    /// The picture itself; none where there is only the sentence.
+    [[nodiscard]] GlView* picture() const { return m_gl; }
+
+Q_SIGNALS:
+    void stripHovered(const QString& stripId);
+    void stripClicked(const QString& stripId); ///< empty beside the strips
+    void drawn();
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void giveUp();
+
+    QStackedLayout* m_stack;
+    GlView* m_gl = nullptr;
+    QLabel* m_message;
+    Legend* m_legend = nullptr;
+};
+
+} // namespace sheerlay::ui

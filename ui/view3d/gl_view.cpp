@@ -1,0 +1,245 @@
+#include "ui/view3d/gl_view.hpp"
+
+#include "ui/view3d/boat_stage.hpp"
+#include "ui/view3d/gl_bridge.hpp"
+
+#include <QGuiApplication>
+#include <QMouseEvent>
+#include <QWheelEvent>
+#include <QWindow>
+
+#include <Standard_Failure.hxx>
+
+#include <spdlog/spdlog.h>
+
+#include <cmath>
+
+namespace sheerlay::ui {
+namespace {
+
+constexpr double radiansPerPixel = 0.007;
+constexpr double zoomPerNotch = 1.2;
+constexpr int clickSlack = 4; // logical pixels the hand may shake in a click
+
+void* xDisplay() {
+    const auto* x11 = qGuiApp->nativeInterface<QNativeInterface::QX11Application>();
+    return x11 == nullptr ? nullptr : static_cast<void*>(x11->display());
+}
+
+} // namespace
+
+class GlViewPrivate {
+public:
+    std::unique_ptr<BoatStage> stage;
+    OrbitCamera camera;
+    bool attached = false;
+    bool broken = false;
+    bool wholePicture = true; // else only what is highlighted
+    QPointF pressed, last;
+    bool dragging = false;
+    std::string hovered;
+};
+
+GlView::GlView(QWidget* parent) : QOpenGLWidget(parent), m_d(std::make_unique<GlViewPrivate>()) {
+    setMouseTracking(true);
+    setFocusPolicy(Qt::ClickFocus);
+    setUpdateBehavior(QOpenGLWidget::NoPartialUpdate);
+    setMinimumSize(240, 160);
+    m_d->stage = std::make_unique<BoatStage>(GlBridge::makeDriver(xDisplay()));
+    m_d->camera.look(Look::ThreeQuarter);
+}
+
+GlView::~GlView() {
+    makeCurrent();
+    m_d->stage.reset();
+    doneCurrent();
+}
+
+bool GlView::possible() {
+    return QGuiApplication::platformName() == QStringLiteral("xcb") && xDisplay() != nullptr &&
+           qgetenv("QT_XCB_GL_INTEGRATION") != "xcb_egl";
+}
+
+template <class Work> void GlView::onStage(Work work) {
+    if (m_d->attached)
+        makeCurrent();
+    work(*m_d->stage);
+    if (m_d->attached)
+        doneCurrent();
+    m_d->wholePicture = true;
+    update();
+}
+
+void GlView::setBoat(std::shared_ptr<const Boat> boat) {
+    if (boat)
+        m_d->camera.setBounds(boat->scene.bounds);
+    onStage([&](BoatStage& stage) { stage.setBoat(std::move(boat)); });
+    cameraMoved();
+}
+
+void GlView::setLaidCount(int count) {
+    onStage([&](BoatStage& stage) { stage.setLaidCount(count); });
+}
+
+void GlView::setGhostsShown(bool shown) {
+    onStage([&](BoatStage& stage) { stage.setGhostsShown(shown); });
+}
+
+void GlView::setMouldsShown(bool shown) {
+    onStage([&](BoatStage& stage) { stage.setMouldsShown(shown); });
+}
+
+void GlView::select(const std::string& id) {
+    onStage([&](BoatStage& stage) { stage.select(id); });
+}
+
+void GlView::setUpsideDown(bool upsideDown) {
+    m_d->camera.setUpsideDown(upsideDown);
+    cameraMoved();
+}
+
+void GlView::look(Look look) {
+    m_d->camera.look(look);
+    cameraMoved();
+}
+
+bool GlView::laidShown(std::size_t strip) const {
+    return m_d->stage->laidShown(strip);
+}
+
+bool GlView::ghostShown(std::size_t strip) const {
+    return m_d->stage->ghostShown(strip);
+}
+
+int GlView::computed() const {
+    return m_d->stage->computed();
+}
+
+std::string GlView::stripAt(const QPointF& place) {
+    if (!m_d->attached)
+        return {};
+    makeCurrent();
+    const double ratio = devicePixelRatioF();
+    const auto id = m_d->stage->hover(
+        {static_cast<int>(std::lround(place.x() * ratio)), static_cast<int>(std::lround(place.y() * ratio))});
+    m_d->stage->view()->InvalidateImmediate();
+    doneCurrent();
+    return id.value_or(std::string());
+}
+
+void GlView::cameraMoved() {
+    m_d->stage->applyCamera(m_d->camera.pose());
+    m_d->wholePicture = true;
+    update();
+}
+
+void GlView::initializeGL() {
+    const double ratio = devicePixelRatioF();
+    const Eigen::Vector2i pixels{static_cast<int>(std::lround(width() * ratio)),
+                                 static_cast<int>(std::lround(height() * ratio))};
+    try {
+        m_d->attached =
+            GlBridge::attach(m_d->stage->view(), static_cast<Aspect_Drawable>(window()->winId()), pixels);
+    } catch (const Standard_Failure& failure) {
+        spdlog::warn("the boat can't be drawn: {}", failure.GetMessageString());
+        m_d->attached = false;
+    }
+    m_d->broken = !m_d->attached;
+    m_d->wholePicture = true;
+    makeCurrent();
+    if (m_d->broken)
+        QMetaObject::invokeMethod(this, &GlView::failed, Qt::QueuedConnection);
+}
+
+void GlView::paintGL() {
+    if (!m_d->attached)
+        return;
+    const Handle(V3d_View)& view = m_d->stage->view();
+    if (GlBridge::followFramebuffer(view)) {
+        Standard_Integer width = 0;
+        Standard_Integer height = 0;
+        view->Window()->Size(width, height);
+        m_d->camera.setAspect(static_cast<double>(width) / std::max(height, 1));
+        m_d->stage->applyCamera(m_d->camera.pose());
+        m_d->wholePicture = true;
+    }
+    const bool whole = m_d->wholePicture;
+    if (whole)
+        view->Redraw();
+    else
+        view->RedrawImmediate();
+    m_d->wholePicture = false;
+    GlBridge::restoreState(view);
+    if (whole)
+        Q_EMIT drawn();
+}
+
+void GlView::mousePressEvent(QMouseEvent* event) {
+    m_d->pressed = m_d->last = event->position();
+    m_d->dragging = false;
+    event->accept();
+}
+
+void GlView::mouseMoveEvent(QMouseEvent* event) {
+    event->accept();
+    const QPointF at = event->position();
+    if (event->buttons() == Qt::NoButton) {
+        const std::string id = stripAt(at);
+        update();
+        if (id != m_d->hovered) {
+            m_d->hovered = id;
+            Q_EMIT hovered(QString::fromStdString(id));
+        }
+        return;
+    }
+    if (!m_d->dragging && (at - m_d->pressed).manhattanLength() < clickSlack)
+        return;
+    m_d->dragging = true;
+    const QPointF by = at - m_d->last;
+    m_d->last = at;
+    const bool shift = event->modifiers().testFlag(Qt::ShiftModifier);
+    if (event->buttons().testFlag(Qt::LeftButton) && !shift)
+        m_d->camera.turn(by.x() * radiansPerPixel, by.y() * radiansPerPixel);
+    else
+        m_d->camera.pan({by.x() / height(), -by.y() / height()});
+    cameraMoved();
+}
+
+void GlView::mouseReleaseEvent(QMouseEvent* event) {
+    event->accept();
+    if (!m_d->dragging && event->button() == Qt::LeftButton)
+        Q_EMIT clicked(QString::fromStdString(stripAt(event->position())));
+    m_d->dragging = false;
+}
+
+void GlView::mouseDoubleClickEvent(QMouseEvent* event) {
+    event->accept();
+    m_d->camera.fit();
+    cameraMoved();
+}
+
+void GlView::wheelEvent(QWheelEvent* event) {
+    event->accept();
+    const double notches = event->angleDelta().y() / 120.0;
+    const QPointF at = event->position();
+    const double h = height();
+    m_d->camera.zoom(std::pow(zoomPerNotch, notches), {(at.x() - 0.5 * width()) / h, (0.5 * h - at.y()) / h});
+    cameraMoved();
+}
+
+void GlView::leaveEvent(QEvent* event) {
+    QOpenGLWidget::leaveEvent(event);
+    if (!m_d->attached)
+        return;
+    makeCurrent();
+    m_d->stage->leave();
+    doneCurrent();
+    m_d->wholePicture = true;
+    update();
+    if (!m_d->hovered.empty()) {
+        m_d->hovered.clear();
+        Q_EMIT hovered(QString());
+    }
+}
+
+} // namespace sheerlay::ui

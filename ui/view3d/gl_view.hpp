@@ -1,0 +1,65 @@
+#pragma once
+
+#include "ui/scene/boat.hpp"
+#include "ui/view3d/orbit_camera.hpp"
+
+#include <QOpenGLWidget>
+#include <QPointF>
+
+#include <memory>
+#include <string>
+
+namespace sheerlay::ui {
+
+class GlViewPrivate;
+
+/// The OpenGL picture of the boat: OpenCASCADE draws into Qt's framebuffer. Use it through BoatView, which
+/// knows what to do where there is no OpenGL.
+class GlView : public QOpenGLWidget {
+    Q_OBJECT
+public:
+    explicit GlView(QWidget* parent = nullptr);
+    ~GlView() override;
+
+    /// False where OpenCASCADE has no display to draw on (no X11); then do not show the widget.
+    [[nodiscard]] static bool possible();
+
+    void setBoat(std::shared_ptr<const Boat> boat);
+    void setLaidCount(int count);
+    void setGhostsShown(bool shown);
+    void setMouldsShown(bool shown);
+    void select(const std::string& id);
+    void setUpsideDown(bool upsideDown);
+    void look(Look look);
+
+    /// Asks the stage, for tests: is the strip shown as laid, as outline; presentations built so far.
+    [[nodiscard]] bool laidShown(std::size_t strip) const;
+    [[nodiscard]] bool ghostShown(std::size_t strip) const;
+    [[nodiscard]] int computed() const;
+    /// Strip under a place of the widget (logical pixels), empty for none.
+    [[nodiscard]] std::string stripAt(const QPointF& place);
+
+Q_SIGNALS:
+    void hovered(const QString& stripId); ///< empty for none
+    void clicked(const QString& stripId); ///< empty beside the strips
+    void drawn();                         ///< after each full picture
+    void failed();                        ///< OpenGL could not be used; nothing will be drawn
+
+protected:
+    void initializeGL() override;
+    void paintGL() override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+
+private:
+    void cameraMoved();
+    template <class Work> void onStage(Work work);
+
+    std::unique_ptr<GlViewPrivate> m_d;
+};
+
+} // namespace sheerlay::ui

@@ -1,0 +1,148 @@
+#include "ui/view3d/scene_objects.hpp"
+
+#include <Graphic3d_ArrayOfPolylines.hxx>
+#include <Graphic3d_ArrayOfTriangles.hxx>
+#include <Graphic3d_AspectFillArea3d.hxx>
+#include <Graphic3d_Group.hxx>
+#include <Poly_Triangulation.hxx>
+#include <Prs3d_Drawer.hxx>
+#include <Prs3d_ShadingAspect.hxx>
+#include <Select3D_SensitiveTriangulation.hxx>
+#include <SelectMgr_EntityOwner.hxx>
+#include <SelectMgr_Selection.hxx>
+#include <TopLoc_Location.hxx>
+
+namespace sheerlay::ui {
+namespace {
+
+gp_Pnt toPnt(const Eigen::Vector3d& p) {
+    return {p.x(), p.y(), p.z()};
+}
+
+Handle(Graphic3d_ArrayOfPolylines) polylines(const std::vector<std::vector<Eigen::Vector3d>>& lines) {
+    int vertices = 0;
+    int bounds = 0;
+    for (const auto& line : lines) {
+        if (line.size() < 2)
+            continue;
+        vertices += static_cast<int>(line.size());
+        ++bounds;
+    }
+    if (bounds == 0)
+        return {};
+    Handle(Graphic3d_ArrayOfPolylines) array = new Graphic3d_ArrayOfPolylines(vertices, bounds);
+    for (const auto& line : lines) {
+        if (line.size() < 2)
+            continue;
+        array->AddBound(static_cast<int>(line.size()));
+        for (const Eigen::Vector3d& p : line)
+            array->AddVertex(toPnt(p));
+    }
+    return array;
+}
+
+/// Dull and light, as paper models are: shape by shading, no gloss that could be read as a colour.
+Graphic3d_MaterialAspect matt() {
+    Graphic3d_MaterialAspect material(Graphic3d_NOM_UserDefined);
+    material.SetAmbientColor(Quantity_Color(0.55, 0.55, 0.55, Quantity_TOC_RGB));
+    material.SetDiffuseColor(Quantity_Color(0.72, 0.72, 0.72, Quantity_TOC_RGB));
+    material.SetSpecularColor(Quantity_Color(0.0, 0.0, 0.0, Quantity_TOC_RGB));
+    material.SetEmissiveColor(Quantity_Color(0.0, 0.0, 0.0, Quantity_TOC_RGB));
+    material.SetMaterialType(Graphic3d_MATERIAL_ASPECT);
+    return material;
+}
+
+} // namespace
+
+Quantity_Color toOcct(const QColor& colour) {
+    return {colour.redF(), colour.greenF(), colour.blueF(), Quantity_TOC_sRGB};
+}
+
+MeshObject::MeshObject(const TriangleMesh& mesh,
+                       const std::vector<Eigen::Vector3d>& loop,
+                       const QColor& colour,
+                       const QColor& loopColour)
+    : m_mesh(mesh), m_loop(loop),
+      m_loopAspect(new Graphic3d_AspectLine3d(toOcct(loopColour), Aspect_TOL_SOLID, 1.0)) {
+    myDrawer->SetShadingAspect(new Prs3d_ShadingAspect());
+    const Handle(Prs3d_ShadingAspect)& aspect = myDrawer->ShadingAspect();
+    aspect->SetMaterial(matt());
+    aspect->SetColor(toOcct(colour));
+    aspect->Aspect()->SetShadingModel(Graphic3d_TOSM_FRAGMENT);
+    SetHilightMode(0);
+}
+
+void MeshObject::paint(const QColor& colour) {
+    myDrawer->ShadingAspect()->SetColor(toOcct(colour));
+    SynchronizeAspects();
+}
+
+void MeshObject::Compute(const Handle(PrsMgr_PresentationManager) &,
+                         const Handle(Prs3d_Presentation) & prs,
+                         Standard_Integer mode) {
+    if (mode != 0 || m_mesh.triangles.empty())
+        return;
+    ++m_computed;
+    const int points = static_cast<int>(m_mesh.points.size());
+    const int triangles = static_cast<int>(m_mesh.triangles.size());
+    Handle(Graphic3d_ArrayOfTriangles) array =
+        new Graphic3d_ArrayOfTriangles(points, triangles * 3, Graphic3d_ArrayFlags_VertexNormal);
+    for (std::size_t i = 0; i < m_mesh.points.size(); ++i) {
+        const Eigen::Vector3f& p = m_mesh.points[i];
+        const Eigen::Vector3f& n = m_mesh.normals[i];
+        array->AddVertex(p.x(), p.y(), p.z(), n.x(), n.y(), n.z());
+    }
+    for (const auto& t : m_mesh.triangles)
+        array->AddEdges(t[0] + 1, t[1] + 1, t[2] + 1);
+    const Handle(Graphic3d_Group) group = prs->NewGroup();
+    group->SetGroupPrimitivesAspect(myDrawer->ShadingAspect()->Aspect());
+    group->AddPrimitiveArray(array);
+    if (const Handle(Graphic3d_ArrayOfPolylines) lines = polylines({m_loop}); !lines.IsNull()) {
+        const Handle(Graphic3d_Group) seams = prs->NewGroup();
+        seams->SetGroupPrimitivesAspect(m_loopAspect);
+        seams->AddPrimitiveArray(lines);
+    }
+}
+
+void MeshObject::ComputeSelection(const Handle(SelectMgr_Selection) & selection, Standard_Integer mode) {
+    if (mode != 0 || m_mesh.triangles.empty())
+        return;
+    Handle(Poly_Triangulation) triangulation = new Poly_Triangulation(
+        static_cast<int>(m_mesh.points.size()), static_cast<int>(m_mesh.triangles.size()), false);
+    for (std::size_t i = 0; i < m_mesh.points.size(); ++i) {
+        const Eigen::Vector3d p = m_mesh.points[i].cast<double>();
+        triangulation->SetNode(static_cast<int>(i) + 1, toPnt(p));
+    }
+    for (std::size_t i = 0; i < m_mesh.triangles.size(); ++i) {
+        const auto& t = m_mesh.triangles[i];
+        triangulation->SetTriangle(static_cast<int>(i) + 1, Poly_Triangle(t[0] + 1, t[1] + 1, t[2] + 1));
+    }
+    const Handle(SelectMgr_EntityOwner) owner = new SelectMgr_EntityOwner(this, 5);
+    selection->Add(new Select3D_SensitiveTriangulation(owner, triangulation, TopLoc_Location(), true));
+}
+
+LineObject::LineObject(std::vector<std::vector<Eigen::Vector3d>> lines, const QColor& colour, double width)
+    : m_lines(std::move(lines)),
+      m_aspect(new Graphic3d_AspectLine3d(toOcct(colour), Aspect_TOL_SOLID, width)) {}
+
+void LineObject::paint(const QColor& colour, double width) {
+    m_aspect->SetColor(toOcct(colour));
+    m_aspect->SetWidth(static_cast<Standard_ShortReal>(width));
+    SynchronizeAspects();
+}
+
+void LineObject::Compute(const Handle(PrsMgr_PresentationManager) &,
+                         const Handle(Prs3d_Presentation) & prs,
+                         Standard_Integer mode) {
+    if (mode != 0)
+        return;
+    const Handle(Graphic3d_ArrayOfPolylines) array = polylines(m_lines);
+    if (array.IsNull())
+        return;
+    ++m_computed;
+    const Handle(Graphic3d_Group) group = prs->NewGroup();
+    group->SetGroupPrimitivesAspect(m_aspect);
+    group->AddPrimitiveArray(array);
+}
+
+} // namespace sheerlay::ui

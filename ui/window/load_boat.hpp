@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/project/message.hpp"
+#include "ui/scene/boat.hpp"
+#include "ui/window/task_runner.hpp"
+
+#include <QString>
+
+#include <memory>
+#include <stop_token>
+#include <string>
+#include <vector>
+
+namespace sheerlay::ui {
+
+/// What became of a project file: a boat, or why there is none.
+struct LoadedBoat {
+    std::shared_ptr<const Boat> boat;        ///< none when something below says why
+    std::vector<core::FileMessage> problems; ///< the file can't be used as it is
+    std::vector<core::FileMessage> warnings; ///< odd but harmless
+    QString failure;                         ///< the file is fine, but can't be lofted or planned
+    QString stage;                           ///< "lofted" or "planned", with failure
+};
+
+/// Reads, lofts, plans and draws; for a worker. Stops between the steps when asked to, with an empty result.
+[[nodiscard]] LoadedBoat
+loadBoat(const std::string& path, std::stop_token stop, const TaskRunner::Progress& progress);
+
+/// "line 12 · hull.station[3].x: what was found; what would do"
+[[nodiscard]] QString messageLine(const core::FileMessage& message);
+
+} // namespace sheerlay::ui

@@ -1,0 +1,364 @@
+#include "ui/window/main_window.hpp"
+
+#include "ui/panels/laying_bar.hpp"
+#include "ui/panels/loft_panel.hpp"
+#include "ui/scene/words.hpp"
+#include "ui/view3d/boat_view.hpp"
+#include "ui/window/file_watch.hpp"
+#include "ui/window/notice.hpp"
+#include "ui/window/planking_bench.hpp"
+#include "ui/window/sheets_bench.hpp"
+#include "ui/window/style.hpp"
+
+#include <QButtonGroup>
+#include <QDragEnterEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QMimeData>
+#include <QPushButton>
+#include <QSettings>
+#include <QShortcut>
+#include <QStackedWidget>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace sheerlay::ui {
+namespace {
+
+constexpr int mostRecent = 8;
+constexpr auto recentKey = "recent";
+
+QString droppedProject(const QMimeData* data) {
+    for (const QUrl& url : data->urls()) {
+        if (url.isLocalFile() && url.toLocalFile().endsWith(QStringLiteral(".sheerlay")))
+            return url.toLocalFile();
+    }
+    return {};
+}
+
+} // namespace
+
+MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
+    : QMainWindow(parent), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
+      m_notice(new Notice), m_pages(new QStackedWidget), m_lines(new LoftPanel),
+      m_planking(new PlankingBench), m_sheets(new SheetsBench(mode)), m_benchButtons(new QButtonGroup(this)),
+      m_progress(new QLabel), m_unitsButton(new QToolButton), m_pictureButton(new QToolButton),
+      m_recent(new QMenu(this)) {
+    setWindowTitle(QStringLiteral("Sheerlay"));
+    setAcceptDrops(true);
+    resize(1360, 880);
+
+    m_start = makeStartPage();
+    m_pages->addWidget(m_lines);
+    m_pages->addWidget(m_planking);
+    m_pages->addWidget(m_sheets);
+    m_pages->addWidget(m_start);
+    auto* middle = new QWidget(this);
+    auto* layout = new QVBoxLayout(middle);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(makeBenchStrip());
+    layout->addWidget(m_notice);
+    layout->addWidget(m_pages, 1);
+    setCentralWidget(middle);
+    m_pages->setCurrentWidget(m_start);
+    makeKeys();
+
+    connect(m_runner, &TaskRunner::progress, m_progress, &QLabel::setText);
+    connect(m_runner, &TaskRunner::busyChanged, this, [this](bool busy) {
+        if (!busy)
+            m_progress->clear();
+    });
+    connect(m_watch, &FileWatch::changed, this, &MainWindow::load);
+    setUnits(core::Units::Millimetres);
+}
+
+MainWindow::~MainWindow() = default;
+
+QWidget* MainWindow::makeBenchStrip() {
+    auto* strip = new QWidget;
+    strip->setObjectName(QStringLiteral("benchStrip"));
+    strip->setAttribute(Qt::WA_StyledBackground);
+    auto* layout = new QHBoxLayout(strip);
+    layout->setContentsMargins(10, 7, 10, 7);
+    layout->setSpacing(6);
+    const auto bench = [&](const QString& text, Icon sign, Bench which, const QString& key) {
+        auto* made = new QToolButton(strip);
+        made->setText(text);
+        made->setIcon(icon(sign));
+        made->setIconSize({22, 22});
+        made->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+        made->setCheckable(true);
+        made->setProperty("bench", true);
+        made->setFocusPolicy(Qt::NoFocus);
+        made->setToolTip(QStringLiteral("%1 (%2)").arg(text, key));
+        m_benchButtons->addButton(made, static_cast<int>(which));
+        layout->addWidget(made);
+    };
+    bench(QStringLiteral("Lines"), Icon::Lines, Bench::Lines, QStringLiteral("1"));
+    bench(QStringLiteral("Planking"), Icon::Planking, Bench::Planking, QStringLiteral("2"));
+    bench(QStringLiteral("Sheets"), Icon::Sheets, Bench::Sheets, QStringLiteral("3"));
+    connect(m_benchButtons, &QButtonGroup::idClicked, this, [this](int id) {
+        showBench(static_cast<Bench>(id));
+    });
+    layout->addSpacing(14);
+    layout->addWidget(m_progress);
+    layout->addStretch(1);
+
+    const auto action = [&](QToolButton* made, const QString& text, const QString& tip) {
+        made->setText(text);
+        made->setToolTip(tip);
+        made->setFocusPolicy(Qt::NoFocus);
+        layout->addWidget(made);
+    };
+    auto* openButton = new QToolButton;
+    openButton->setIcon(icon(Icon::Folder));
+    openButton->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    action(
+        openButton, QStringLiteral("Open"), QStringLiteral("Open a project file, or one of the last ones"));
+    openButton->setPopupMode(QToolButton::InstantPopup);
+    openButton->setMenu(m_recent);
+    connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+    m_pictureButton->setIcon(icon(Icon::Picture));
+    m_pictureButton->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    action(m_pictureButton,
+           QStringLiteral("Save picture"),
+           QStringLiteral("Save the picture of the boat as a file"));
+    connect(m_pictureButton, &QToolButton::clicked, this, &MainWindow::askPicture);
+    m_pictureButton->setEnabled(false);
+    action(m_unitsButton, QString(), QStringLiteral("Millimetres, or feet and inches (U)"));
+    connect(m_unitsButton, &QToolButton::clicked, this, [this] {
+        m_unitsChosen = true;
+        setUnits(m_units == core::Units::Inches ? core::Units::Millimetres : core::Units::Inches);
+    });
+    return strip;
+}
+
+QWidget* MainWindow::makeStartPage() {
+    auto* page = new QWidget;
+    auto* layout = new QVBoxLayout(page);
+    auto* head = new QLabel(QStringLiteral("Every strip of the boat, before a board is milled"));
+    head->setStyleSheet(QStringLiteral("font-size: 24px; font-weight: 600;"));
+    head->setAlignment(Qt::AlignCenter);
+    auto* text = new QLabel(QStringLiteral("Open a project file, or drop one here. Edit it in any text "
+                                           "editor beside this window: the boat follows when "
+                                           "you save.\nThere is no project yet? “sheerlay new NAME --out "
+                                           "FILE” writes one that plans as it is."));
+    text->setAlignment(Qt::AlignCenter);
+    text->setWordWrap(true);
+    auto* button = new QPushButton(QStringLiteral("Open a project…"));
+    button->setFixedSize(220, 46);
+    button->setFocusPolicy(Qt::NoFocus);
+    connect(button, &QPushButton::clicked, this, &MainWindow::askOpen);
+    layout->addStretch(2);
+    layout->addWidget(head);
+    layout->addSpacing(8);
+    layout->addWidget(text);
+    layout->addSpacing(16);
+    layout->addWidget(button, 0, Qt::AlignHCenter);
+    layout->addStretch(3);
+    return page;
+}
+
+void MainWindow::makeKeys() {
+    const auto key = [this](const QKeySequence& keys, auto act) {
+        auto* shortcut = new QShortcut(keys, this);
+        connect(shortcut, &QShortcut::activated, this, act);
+    };
+    // the work goes on only where it can be seen
+    const auto laying = [this, key](const QKeySequence& keys, void (LayingBar::*act)()) {
+        key(keys, [this, act] {
+            if (m_pages->currentWidget() == m_planking)
+                (m_planking->bar()->*act)();
+        });
+    };
+    laying(Qt::Key_Right, &LayingBar::lay);
+    laying(Qt::Key_Left, &LayingBar::lift);
+    laying(Qt::SHIFT | Qt::Key_Right, &LayingBar::layRow);
+    laying(Qt::SHIFT | Qt::Key_Left, &LayingBar::liftRow);
+    laying(Qt::Key_Home, &LayingBar::first);
+    laying(Qt::Key_End, &LayingBar::last);
+    laying(Qt::Key_Space, &LayingBar::play);
+    const auto atPlanking = [this, key](const QKeySequence& keys, void (PlankingBench::*act)()) {
+        key(keys, [this, act] {
+            if (m_pages->currentWidget() == m_planking)
+                (m_planking->*act)();
+        });
+    };
+    atPlanking(Qt::Key_F, &PlankingBench::nextFinding);
+    atPlanking(Qt::Key_M, &PlankingBench::mapAlone);
+    atPlanking(Qt::Key_B, &PlankingBench::boatAlone);
+    key(Qt::Key_Escape, [this] { m_planking->select(std::string()); });
+    key(Qt::Key_U, [this] { m_unitsButton->click(); });
+    key(Qt::Key_1, [this] { showBench(Bench::Lines); });
+    key(Qt::Key_2, [this] { showBench(Bench::Planking); });
+    key(Qt::Key_3, [this] { showBench(Bench::Sheets); });
+    key(QKeySequence::Open, [this] { askOpen(); });
+}
+
+void MainWindow::showBench(Bench bench) {
+    m_benchButtons->button(static_cast<int>(bench))->setChecked(true);
+    switch (bench) {
+    case Bench::Lines:
+        m_pages->setCurrentWidget(m_lines);
+        break;
+    case Bench::Planking:
+        m_pages->setCurrentWidget(m_boat || m_runner->busy() ? m_planking : m_start);
+        break;
+    case Bench::Sheets:
+        m_pages->setCurrentWidget(m_sheets);
+        break;
+    }
+}
+
+void MainWindow::setUnits(core::Units units) {
+    m_units = units;
+    m_unitsButton->setText(units == core::Units::Inches ? QStringLiteral("feet and inches")
+                                                        : QStringLiteral("millimetres"));
+    m_lines->setUnits(units);
+    m_planking->setUnits(units);
+    m_sheets->setUnits(units);
+}
+
+void MainWindow::open(const QString& path) {
+    m_path = QFileInfo(path).absoluteFilePath();
+    m_unitsChosen = false;
+    m_watch->watch(m_path);
+    if (m_boat) {
+        // another boat: nothing of the old one may pass for it
+        m_boat.reset();
+        m_staleBoat = false;
+        m_planking->bar()->first();
+        m_lines->setBoat(nullptr);
+        m_planking->setBoat(nullptr);
+        m_sheets->setBoat(nullptr);
+    }
+    setWindowTitle(QStringLiteral("%1 · Sheerlay").arg(QFileInfo(m_path).fileName()));
+    remember(m_path);
+    load();
+    showBench(Bench::Planking);
+}
+
+void MainWindow::load() {
+    m_runner->run(
+        [path = m_path.toStdString()](std::stop_token stop, const TaskRunner::Progress& progress) {
+            return loadBoat(path, stop, progress);
+        },
+        [this](const LoadedBoat& loaded) { take(loaded); },
+        [this](const QString& text) {
+            tellTrouble({QStringLiteral("Something went wrong inside the program: %1").arg(text)});
+            Q_EMIT loaded();
+        });
+}
+
+void MainWindow::tellTrouble(const QStringList& lines) {
+    QStringList said = lines;
+    if (m_boat) {
+        m_staleBoat = true;
+        said.front() += QStringLiteral(" The boat below is the one from before the change.");
+    }
+    m_notice->say(said, Notice::Weight::Trouble);
+}
+
+void MainWindow::take(const LoadedBoat& result) {
+    const QString file = QFileInfo(m_path).fileName();
+    if (!result.boat) {
+        QStringList lines;
+        if (!result.problems.empty()) {
+            const auto count = result.problems.size();
+            lines << (count == 1 ? QStringLiteral("One thing in %1 can't be used as it stands.").arg(file)
+                                 : QStringLiteral("%1 things in %2 can't be used as they stand.")
+                                       .arg(count)
+                                       .arg(file));
+            for (const core::FileMessage& message : result.problems)
+                lines << messageLine(message);
+        } else {
+            lines << QStringLiteral("The hull of %1 can't be %2.").arg(file, result.stage) << result.failure;
+        }
+        tellTrouble(lines);
+        Q_EMIT loaded();
+        return;
+    }
+    m_boat = result.boat;
+    m_staleBoat = false;
+    if (!m_unitsChosen)
+        setUnits(m_boat->project.units);
+    if (result.warnings.empty()) {
+        m_notice->clear();
+    } else {
+        QStringList lines{QStringLiteral("%1 was read, with this left out or odd:").arg(file)};
+        for (const core::FileMessage& message : result.warnings)
+            lines << messageLine(message);
+        m_notice->say(lines, Notice::Weight::Remark);
+    }
+    m_lines->setBoat(m_boat);
+    m_planking->setBoat(m_boat);
+    m_sheets->setBoat(m_boat);
+    m_pictureButton->setEnabled(m_planking->boatView()->drawing());
+    if (!m_boat->project.name.empty())
+        setWindowTitle(QStringLiteral("%1 · Sheerlay").arg(toQString(m_boat->project.name)));
+    Q_EMIT loaded();
+}
+
+void MainWindow::askOpen() {
+    const QString folder = m_path.isEmpty() ? QString() : QFileInfo(m_path).absolutePath();
+    const QString path = QFileDialog::getOpenFileName(
+        this, QStringLiteral("Open a project"), folder, QStringLiteral("Sheerlay projects (*.sheerlay)"));
+    if (!path.isEmpty())
+        open(path);
+}
+
+void MainWindow::askPicture() {
+    QString path = QFileDialog::getSaveFileName(this,
+                                                QStringLiteral("Save the picture"),
+                                                QStringLiteral("boat.png"),
+                                                QStringLiteral("Pictures (*.png)"));
+    if (path.isEmpty())
+        return;
+    if (QFileInfo(path).suffix().isEmpty())
+        path += QStringLiteral(".png");
+    if (!m_planking->boatView()->savePicture(path))
+        m_notice->say(
+            {QStringLiteral("The picture could not be written to %1. Another folder would do.").arg(path)},
+            Notice::Weight::Remark);
+}
+
+void MainWindow::remember(const QString& path) {
+    QSettings settings;
+    QStringList recent = settings.value(QLatin1String(recentKey)).toStringList();
+    recent.removeAll(path);
+    recent.prepend(path);
+    settings.setValue(QLatin1String(recentKey), recent.mid(0, mostRecent));
+}
+
+void MainWindow::fillRecent() {
+    m_recent->clear();
+    m_recent->addAction(QStringLiteral("Open a project…"), this, &MainWindow::askOpen);
+    bool any = false;
+    for (const QString& path : QSettings().value(QLatin1String(recentKey)).toStringList()) {
+        if (!QFileInfo::exists(path))
+            continue;
+        if (!any)
+            m_recent->addSeparator();
+        any = true;
+        m_recent->addAction(QFileInfo(path).fileName(), this, [this, path] { open(path); })->setToolTip(path);
+    }
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (!droppedProject(event->mimeData()).isEmpty())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString path = droppedProject(event->mimeData());
+    if (path.isEmpty())
+        return;
+    event->acceptProposedAction();
+    open(path);
+}
+
+} // namespace sheerlay::ui

@@ -1,0 +1,88 @@
+#pragma once
+
+#include "core/project/project.hpp"
+#include "ui/window/load_boat.hpp"
+#include "ui/window/task_runner.hpp"
+
+#include <QMainWindow>
+
+#include <memory>
+
+class QButtonGroup;
+class QLabel;
+class QMenu;
+class QStackedWidget;
+class QToolButton;
+
+namespace sheerlay::ui {
+
+class FileWatch;
+class LoftPanel;
+class Notice;
+class PlankingBench;
+class SheetsBench;
+
+/// The window: bench strip on top, one bench below it. Opens and follows a project file; long work runs
+/// beside it. When a changed file can't be used, the old boat stays and the notice says that it is old.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+public:
+    enum class Bench { Lines, Planking, Sheets };
+
+    explicit MainWindow(TaskRunner::Mode mode = TaskRunner::Mode::Thread, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    void open(const QString& path);
+    void showBench(Bench bench);
+    void setUnits(core::Units units);
+    [[nodiscard]] core::Units units() const noexcept { return m_units; }
+    [[nodiscard]] std::shared_ptr<const Boat> boat() const { return m_boat; }
+    [[nodiscard]] bool stale() const noexcept { return m_staleBoat; }
+    [[nodiscard]] bool busy() const { return m_runner->busy(); }
+    [[nodiscard]] PlankingBench* planking() const { return m_planking; }
+    [[nodiscard]] SheetsBench* sheets() const { return m_sheets; }
+    [[nodiscard]] LoftPanel* lines() const { return m_lines; }
+    [[nodiscard]] Notice* notice() const { return m_notice; }
+    [[nodiscard]] FileWatch* watch() const { return m_watch; }
+
+Q_SIGNALS:
+    void loaded(); ///< a load came to its end, well or not
+
+protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    QWidget* makeBenchStrip();
+    QWidget* makeStartPage();
+    void makeKeys();
+    void load();
+    void take(const LoadedBoat& loaded);
+    void tellTrouble(const QStringList& lines);
+    void askOpen();
+    void askPicture();
+    void remember(const QString& path);
+    void fillRecent();
+
+    TaskRunner* m_runner;
+    FileWatch* m_watch;
+    std::shared_ptr<const Boat> m_boat;
+    QString m_path;
+    bool m_staleBoat = false;
+    bool m_unitsChosen = false; // by hand; else the project's own
+    core::Units m_units = core::Units::Millimetres;
+
+    Notice* m_notice;
+    QStackedWidget* m_pages;
+    QWidget* m_start = nullptr;
+    LoftPanel* m_lines;
+    PlankingBench* m_planking;
+    SheetsBench* m_sheets;
+    QButtonGroup* m_benchButtons;
+    QLabel* m_progress;
+    QToolButton* m_unitsButton;
+    QToolButton* m_pictureButton;
+    QMenu* m_recent;
+};
+
+} // namespace sheerlay::ui

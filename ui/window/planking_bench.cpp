@@ -1,0 +1,187 @@
+#include "ui/window/planking_bench.hpp"
+
+#include "ui/map2d/planking_map.hpp"
+#include "ui/panels/findings_list.hpp"
+#include "ui/panels/laying_bar.hpp"
+#include "ui/panels/strip_card.hpp"
+#include "ui/scene/words.hpp"
+#include "ui/view3d/boat_view.hpp"
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSplitter>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace sheerlay::ui {
+
+PlankingBench::PlankingBench(QWidget* parent)
+    : QWidget(parent), m_view(new BoatView), m_map(new PlankingMap), m_card(new StripCard),
+      m_findings(new FindingsList), m_findingsHead(new QLabel), m_bar(new LayingBar), m_boatPane(new QWidget),
+      m_middle(new QSplitter(Qt::Vertical)) {
+    auto* boatLayout = new QVBoxLayout(m_boatPane);
+    boatLayout->setContentsMargins(0, 0, 0, 0);
+    boatLayout->setSpacing(0);
+    boatLayout->addWidget(makeViewBar());
+    boatLayout->addWidget(m_view, 1);
+    m_middle->addWidget(m_boatPane);
+    m_middle->addWidget(m_map);
+    m_middle->setStretchFactor(0, 3);
+    m_middle->setStretchFactor(1, 2);
+    m_middle->setChildrenCollapsible(false);
+    m_middle->setSizes({520, 300});
+
+    auto* findingsPane = new QWidget;
+    auto* findingsLayout = new QVBoxLayout(findingsPane);
+    findingsLayout->setContentsMargins(0, 0, 0, 0);
+    findingsLayout->setSpacing(0);
+    m_findingsHead->setObjectName(QStringLiteral("sideHead"));
+    m_findingsHead->setWordWrap(true);
+    findingsLayout->addWidget(m_findingsHead);
+    findingsLayout->addWidget(m_findings, 1);
+    auto* side = new QSplitter(Qt::Vertical);
+    side->setObjectName(QStringLiteral("side"));
+    side->addWidget(m_card);
+    side->addWidget(findingsPane);
+    side->setStretchFactor(0, 3);
+    side->setStretchFactor(1, 2);
+    side->setChildrenCollapsible(false);
+    side->setMinimumWidth(300);
+
+    auto* across = new QSplitter(Qt::Horizontal);
+    across->addWidget(m_middle);
+    across->addWidget(side);
+    across->setStretchFactor(0, 1);
+    across->setStretchFactor(1, 0);
+    across->setSizes({960, 330});
+    across->setChildrenCollapsible(false);
+    m_bar->setObjectName(QStringLiteral("layingBar"));
+    m_bar->setAttribute(Qt::WA_StyledBackground);
+
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(across, 1);
+    layout->addWidget(m_bar);
+
+    const auto clicked = [this](const QString& id) { select(id.toStdString()); };
+    connect(m_view, &BoatView::stripClicked, this, clicked);
+    connect(m_map, &PlankingMap::stripClicked, this, clicked);
+    connect(m_bar, &LayingBar::laidChanged, this, &PlankingBench::laidChanged);
+    connect(m_findings, &FindingsList::chosen, this, &PlankingBench::choose);
+    refreshHead();
+}
+
+QWidget* PlankingBench::makeViewBar() {
+    auto* bar = new QWidget;
+    bar->setObjectName(QStringLiteral("viewBar"));
+    bar->setAttribute(Qt::WA_StyledBackground);
+    auto* layout = new QHBoxLayout(bar);
+    layout->setContentsMargins(8, 3, 8, 3);
+    layout->setSpacing(2);
+    const auto button = [&](const QString& text, const QString& tip) {
+        auto* made = new QToolButton(bar);
+        made->setText(text);
+        made->setToolTip(tip);
+        made->setFocusPolicy(Qt::NoFocus);
+        layout->addWidget(made);
+        return made;
+    };
+    const auto lookButton = [&](const QString& text, Look look, const QString& tip) {
+        connect(button(text, tip), &QToolButton::clicked, this, [this, look] { m_view->look(look); });
+    };
+    lookButton(
+        QStringLiteral("Three-quarter"), Look::ThreeQuarter, QStringLiteral("From the bow quarter, above"));
+    lookButton(QStringLiteral("Profile"), Look::Profile, QStringLiteral("Square from the side"));
+    lookButton(QStringLiteral("Plan"), Look::Plan, QStringLiteral("Straight down"));
+    lookButton(QStringLiteral("Body"), Look::Body, QStringLiteral("Square from the bow"));
+    layout->addStretch(1);
+    QToolButton* rightWay = button(QStringLiteral("Right way up"), QStringLiteral("Turn the boat over"));
+    rightWay->setCheckable(true);
+    connect(rightWay, &QToolButton::toggled, this, [this](bool on) { m_view->setUpsideDown(!on); });
+    QToolButton* moulds = button(QStringLiteral("Moulds"), QStringLiteral("Show moulds and strongback"));
+    moulds->setCheckable(true);
+    moulds->setChecked(true);
+    connect(moulds, &QToolButton::toggled, m_view, &BoatView::setMouldsShown);
+    QToolButton* ghosts =
+        button(QStringLiteral("Strips to come"), QStringLiteral("Outline the strips not yet laid"));
+    ghosts->setCheckable(true);
+    ghosts->setChecked(true);
+    connect(ghosts, &QToolButton::toggled, m_view, &BoatView::setGhostsShown);
+    return bar;
+}
+
+void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
+    m_boat = std::move(boat);
+    if (!m_boat || !m_boat->strip(m_selected))
+        m_selected.clear();
+    std::vector<core::Finding> findings;
+    if (m_boat) {
+        findings = m_boat->hull.findings;
+        findings.insert(findings.end(), m_boat->plan.findings.begin(), m_boat->plan.findings.end());
+    }
+    m_findings->setFindings(std::move(findings));
+    m_card->setBoat(m_boat);
+    m_map->setBoat(m_boat);
+    m_view->setBoat(m_boat);
+    const std::string selected = m_selected;
+    m_bar->setBoat(m_boat); // tells by laidChanged, which passes the place of the work on
+    select(selected);
+    refreshHead();
+}
+
+void PlankingBench::setUnits(core::Units units) {
+    m_view->setUnits(units);
+    m_map->setUnits(units);
+    m_card->setUnits(units);
+    m_findings->setUnits(units);
+}
+
+std::string PlankingBench::inHand() const {
+    if (!m_selected.empty() || !m_boat || m_boat->pieces() == 0)
+        return m_selected;
+    const int next = std::min(m_bar->laid(), m_boat->pieces() - 1);
+    return m_boat->plan.strips[m_boat->byOrder[static_cast<std::size_t>(next)]].id;
+}
+
+void PlankingBench::select(const std::string& stripId) {
+    m_selected = stripId;
+    m_view->setSelected(stripId);
+    m_map->setSelected(stripId);
+    m_card->setStrip(inHand());
+}
+
+void PlankingBench::laidChanged(int count) {
+    m_view->setLaidCount(count);
+    m_map->setLaidCount(count);
+    select(std::string()); // going on with the work: the next strip is the one in hand
+}
+
+void PlankingBench::choose(const core::Finding& finding) {
+    if (finding.strip && m_boat && m_boat->strip(*finding.strip) != nullptr)
+        select(*finding.strip);
+}
+
+void PlankingBench::nextFinding() {
+    m_findings->next();
+}
+
+void PlankingBench::boatAlone() {
+    const bool alone = !m_map->isHidden();
+    m_boatPane->show();
+    m_map->setVisible(!alone);
+}
+
+void PlankingBench::mapAlone() {
+    const bool alone = !m_boatPane->isHidden();
+    m_map->show();
+    m_boatPane->setVisible(!alone);
+}
+
+void PlankingBench::refreshHead() {
+    m_findingsHead->setText(m_boat ? QStringLiteral("Findings: %1").arg(m_findings->summary())
+                                   : QStringLiteral("Findings"));
+}
+
+} // namespace sheerlay::ui

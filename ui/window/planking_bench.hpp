@@ -1,0 +1,68 @@
+#pragma once
+
+#include "core/project/finding.hpp"
+#include "core/project/project.hpp"
+#include "ui/scene/boat.hpp"
+
+#include <QWidget>
+
+#include <memory>
+#include <string>
+
+class QLabel;
+class QSplitter;
+class QToolButton;
+
+namespace sheerlay::ui {
+
+class BoatView;
+class FindingsList;
+class LayingBar;
+class PlankingMap;
+class StripCard;
+
+/// The Planking bench: boat, map, card, findings and laying bar, all about one strip in hand. The strip in
+/// hand is the one that was clicked, else the next to lay.
+class PlankingBench : public QWidget {
+    Q_OBJECT
+public:
+    explicit PlankingBench(QWidget* parent = nullptr);
+
+    /// Keeps place, selection and views as far as the new boat has them.
+    void setBoat(std::shared_ptr<const Boat> boat);
+    void setUnits(core::Units units);
+    /// @param stripId  empty puts the selection away
+    void select(const std::string& stripId);
+    [[nodiscard]] const std::string& selected() const noexcept { return m_selected; }
+    /// Strip the card is about.
+    [[nodiscard]] std::string inHand() const;
+    void nextFinding();
+    /// Boat or map alone in the middle; again brings both back.
+    void boatAlone();
+    void mapAlone();
+
+    [[nodiscard]] LayingBar* bar() const { return m_bar; }
+    [[nodiscard]] BoatView* boatView() const { return m_view; }
+    [[nodiscard]] PlankingMap* map() const { return m_map; }
+    [[nodiscard]] StripCard* card() const { return m_card; }
+    [[nodiscard]] FindingsList* findings() const { return m_findings; }
+
+private:
+    QWidget* makeViewBar();
+    void laidChanged(int count);
+    void choose(const core::Finding& finding);
+    void refreshHead();
+
+    std::shared_ptr<const Boat> m_boat;
+    std::string m_selected;
+    BoatView* m_view;
+    PlankingMap* m_map;
+    StripCard* m_card;
+    FindingsList* m_findings;
+    QLabel* m_findingsHead;
+    LayingBar* m_bar;
+    QWidget* m_boatPane;
+    QSplitter* m_middle;
+};
+
+} // namespace sheerlay::ui

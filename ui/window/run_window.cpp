@@ -1,0 +1,125 @@
+#include "ui/window/run_window.hpp"
+
+#include "ui/panels/laying_bar.hpp"
+#include "ui/view3d/boat_view.hpp"
+#include "ui/view3d/exception_text.hpp"
+#include "ui/window/main_window.hpp"
+#include "ui/window/planking_bench.hpp"
+#include "ui/window/style.hpp"
+
+#include <QApplication>
+#include <QElapsedTimer>
+#include <QSurfaceFormat>
+#include <QTimer>
+
+#include <spdlog/spdlog.h>
+
+#include <cstdio>
+#include <memory>
+
+namespace sheerlay::ui {
+namespace {
+
+/// No exception may cross Qt's event loop: it would end the program with the builder's work open.
+class GuardedApplication : public QApplication {
+public:
+    using QApplication::QApplication;
+
+    bool notify(QObject* receiver, QEvent* event) override {
+        try {
+            return QApplication::notify(receiver, event);
+        } catch (...) {
+            spdlog::error("something went wrong inside the program: {}", currentExceptionText());
+            return false;
+        }
+    }
+};
+
+/// Takes the picture that SHEERLAY_SHOT asks for.
+class Shot : public QObject {
+public:
+    Shot(MainWindow& window, QString path, QElapsedTimer since)
+        : QObject(&window), m_window(window), m_path(std::move(path)), m_since(since) {
+        connect(m_window.planking()->boatView(), &BoatView::drawn, this, [this] { drawn(); });
+        connect(&m_window, &MainWindow::loaded, this, [this] { loaded(); });
+    }
+
+private:
+    void drawn() {
+        if (m_firstFrame < 0)
+            m_firstFrame = m_since.elapsed();
+        if (m_loaded)
+            settle();
+    }
+
+    void loaded() {
+        LayingBar* bar = m_window.planking()->bar();
+        const QByteArray step = qgetenv("SHEERLAY_STEP");
+        bool number = false;
+        const int pieces = step.toInt(&number);
+        if (number)
+            bar->setLaid(pieces);
+        else
+            bar->last();
+        const QByteArray bench = qgetenv("SHEERLAY_BENCH");
+        if (bench == "lines")
+            m_window.showBench(MainWindow::Bench::Lines);
+        if (bench == "sheets")
+            m_window.showBench(MainWindow::Bench::Sheets);
+        m_loaded = true;
+        // where nothing is drawn in space no frame will be reported
+        if (!m_window.planking()->boatView()->drawing() || !bench.isEmpty())
+            settle();
+    }
+
+    void settle() {
+        if (m_settling)
+            return;
+        m_settling = true;
+        const qint64 boat = m_since.elapsed();
+        QTimer::singleShot(400, this, [this, boat] {
+            const bool saved = m_window.grab().save(m_path);
+            std::fprintf(stderr,
+                         "first frame %lld ms, boat complete %lld ms\n",
+                         static_cast<long long>(m_firstFrame),
+                         static_cast<long long>(boat));
+            QApplication::exit(saved ? 0 : 1);
+        });
+    }
+
+    MainWindow& m_window;
+    QString m_path;
+    QElapsedTimer m_since;
+    qint64 m_firstFrame = -1;
+    bool m_loaded = false;
+    bool m_settling = false;
+};
+
+} // namespace
+
+int runWindow(int argc, char** argv, std::optional<std::string> projectPath) {
+    QElapsedTimer since;
+    since.start();
+    // OpenCASCADE draws through GLX: under Wayland the window goes through XWayland
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "xcb");
+    QSurfaceFormat format;
+    format.setDepthBufferSize(24);
+    format.setStencilBufferSize(8);
+    format.setProfile(QSurfaceFormat::CompatibilityProfile);
+    QSurfaceFormat::setDefaultFormat(format);
+    QCoreApplication::setOrganizationName(QStringLiteral("Sheerlay"));
+    QCoreApplication::setApplicationName(QStringLiteral("sheerlay"));
+
+    GuardedApplication application(argc, argv);
+    dress(application);
+    MainWindow window;
+    if (const QString shot = qEnvironmentVariable("SHEERLAY_SHOT"); !shot.isEmpty())
+        new Shot(window, shot, since);
+    if (projectPath)
+        window.open(QString::fromStdString(*projectPath));
+    window.show();
+    return QApplication::exec();
+}
+
+} // namespace sheerlay::ui

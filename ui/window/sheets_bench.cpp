@@ -1,0 +1,232 @@
+#include "ui/window/sheets_bench.hpp"
+
+#include "core/sheets/cut_sheets.hpp"
+#include "core/sheets/wall_map.hpp"
+#include "ui/paper/sheet_painter.hpp"
+#include "ui/paper/sheet_set.hpp"
+#include "ui/scene/words.hpp"
+
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QListWidget>
+#include <QPageLayout>
+#include <QPainter>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlay::ui {
+namespace {
+
+constexpr double mmPerInch = 25.4;
+
+/// Paints the cut sheets true to scale: positions come from millimetres and resolution alone, never from the
+/// page's size.
+bool printSheets(QPrinter& printer, const std::vector<core::Sheet>& sheets) {
+    printer.setFullPage(true);
+    QPainter painter;
+    bool first = true;
+    for (const core::Sheet& sheet : sheets) {
+        printer.setPageSize(QPageSize(QSizeF(sheet.width, sheet.height), QPageSize::Millimeter));
+        if (first ? !painter.begin(&printer) : !printer.newPage())
+            return false;
+        first = false;
+        painter.resetTransform();
+        painter.scale(printer.resolution() / mmPerInch, printer.resolution() / mmPerInch);
+        paint(painter, sheet);
+    }
+    return !first && painter.end();
+}
+
+} // namespace
+
+SheetsBench::SheetsBench(TaskRunner::Mode mode, QWidget* parent)
+    : QWidget(parent), m_layout(new TaskRunner(mode, this)), m_writer(new TaskRunner(mode, this)),
+      m_list(new QListWidget(this)), m_page(new QComboBox(this)),
+      m_write(new QPushButton(QStringLiteral("Write PDFs…"), this)),
+      m_print(new QPushButton(QStringLiteral("Print cut sheets…"), this)), m_status(new QLabel(this)),
+      m_preview(new QLabel), m_scroll(new QScrollArea(this)) {
+    for (const auto& [text, size] : {std::pair{"A4", core::PageSize::A4},
+                                     std::pair{"Letter", core::PageSize::Letter},
+                                     std::pair{"A3", core::PageSize::A3},
+                                     std::pair{"Tabloid", core::PageSize::Tabloid}})
+        m_page->addItem(QString::fromUtf8(text), static_cast<int>(size));
+    m_page->setFocusPolicy(Qt::NoFocus);
+    m_list->setFocusPolicy(Qt::ClickFocus);
+    m_list->setFrameShape(QFrame::NoFrame);
+    m_list->setAccessibleName(QStringLiteral("Sheets"));
+    m_status->setWordWrap(true);
+    m_status->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_preview->setAlignment(Qt::AlignCenter);
+    m_scroll->setWidget(m_preview);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+
+    auto* pageRow = new QHBoxLayout;
+    pageRow->addWidget(new QLabel(QStringLiteral("Paper"), this));
+    pageRow->addWidget(m_page, 1);
+    auto* side = new QVBoxLayout;
+    side->addLayout(pageRow);
+    side->addWidget(m_write);
+    side->addWidget(m_print);
+    side->addWidget(m_status);
+    side->addWidget(m_list, 1);
+    auto* sideBox = new QWidget(this);
+    sideBox->setLayout(side);
+    sideBox->setFixedWidth(300);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(12, 12, 12, 12);
+    layout->addWidget(sideBox);
+    layout->addWidget(m_scroll, 1);
+
+    connect(m_list, &QListWidget::currentRowChanged, this, &SheetsBench::showSheet);
+    connect(m_page, &QComboBox::currentIndexChanged, this, [this] {
+        m_stale = true;
+        layOut();
+    });
+    connect(m_write, &QPushButton::clicked, this, &SheetsBench::askFolder);
+    connect(m_print, &QPushButton::clicked, this, &SheetsBench::print);
+    setBoat(nullptr);
+}
+
+core::PageSize SheetsBench::page() const {
+    return static_cast<core::PageSize>(m_page->currentData().toInt());
+}
+
+QString SheetsBench::status() const {
+    return m_status->text();
+}
+
+void SheetsBench::setBoat(std::shared_ptr<const Boat> boat) {
+    m_boat = std::move(boat);
+    m_stale = true;
+    m_layout->cancel();
+    m_write->setEnabled(m_boat != nullptr);
+    m_print->setEnabled(false);
+    m_status->setText(
+        m_boat ? QString() : QStringLiteral("Open a project, and this bench holds its sheets for the wall."));
+    if (!m_boat) {
+        m_sheets.clear();
+        m_list->clear();
+        m_preview->clear();
+    }
+    if (isVisible())
+        layOut();
+}
+
+void SheetsBench::setUnits(core::Units units) {
+    if (units == m_units)
+        return;
+    m_units = units;
+    m_stale = true;
+    if (isVisible())
+        layOut();
+}
+
+void SheetsBench::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    layOut();
+}
+
+void SheetsBench::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    showSheet();
+}
+
+void SheetsBench::layOut() {
+    if (!m_boat || !m_stale)
+        return;
+    m_stale = false;
+    m_status->setText(QStringLiteral("Laying out the sheets…"));
+    m_layout->run(
+        [boat = m_boat, units = m_units, size = page()](std::stop_token, const TaskRunner::Progress&) {
+            std::vector<core::Sheet> sheets =
+                core::cutSheets(boat->project, boat->hull, boat->plan, units, size);
+            sheets.push_back(core::wallMap(boat->project, boat->hull, boat->plan, units));
+            return sheets;
+        },
+        [this](std::vector<core::Sheet> sheets) {
+            const int row = std::max(0, m_list->currentRow());
+            m_sheets = std::move(sheets);
+            m_list->clear();
+            for (const core::Sheet& sheet : m_sheets)
+                m_list->addItem(toQString(sheet.title));
+            m_list->setCurrentRow(std::min(row, m_list->count() - 1));
+            m_print->setEnabled(!m_sheets.empty());
+            m_status->setText(QStringLiteral("%1 sheets").arg(m_sheets.size()));
+        },
+        [this](const QString& text) {
+            m_status->setText(QStringLiteral("The sheets could not be laid out: %1").arg(text));
+        });
+}
+
+void SheetsBench::showSheet() {
+    const int row = m_list->currentRow();
+    if (row < 0 || static_cast<std::size_t>(row) >= m_sheets.size())
+        return;
+    const core::Sheet& sheet = m_sheets[static_cast<std::size_t>(row)];
+    const QSize room = m_scroll->viewport()->size() - QSize(8, 8);
+    const double fit = std::min(room.width() / sheet.width, room.height() / sheet.height);
+    const double ratio = devicePixelRatioF();
+    QImage image = picture(sheet, std::max(fit, 0.3) * ratio);
+    image.setDevicePixelRatio(ratio);
+    m_preview->setPixmap(QPixmap::fromImage(image));
+}
+
+void SheetsBench::askFolder() {
+    const QString folder =
+        QFileDialog::getExistingDirectory(this, QStringLiteral("Folder for the PDFs"), QDir::homePath());
+    if (!folder.isEmpty())
+        write(folder);
+}
+
+void SheetsBench::write(const QString& folder) {
+    if (!m_boat)
+        return;
+    m_status->setText(QStringLiteral("Writing the sheets…"));
+    m_writer->run(
+        [boat = m_boat, units = m_units, size = page(), out = folder.toStdString()](
+            std::stop_token, const TaskRunner::Progress&) {
+            return writeSheetSet(boat->project, boat->hull, boat->plan, units, size, out);
+        },
+        [this](const Expected<std::vector<std::string>, PaperError>& written) {
+            if (!written) {
+                m_status->setText(toQString(written.error().text));
+                return;
+            }
+            QStringList files;
+            for (const std::string& file : *written)
+                files << toQString(file);
+            m_status->setText(QStringLiteral("Written:\n%1").arg(files.join(QLatin1Char('\n'))));
+        },
+        [this](const QString& text) {
+            m_status->setText(QStringLiteral("The sheets could not be written: %1").arg(text));
+        });
+}
+
+void SheetsBench::print() {
+    if (m_sheets.size() < 2)
+        return;
+    QPrinter printer(QPrinter::HighResolution);
+    QPrintDialog dialog(&printer, this);
+    dialog.setWindowTitle(QStringLiteral("Print cut sheets at full size"));
+    if (dialog.exec() != QDialog::Accepted)
+        return;
+    // the last sheet is the wall map, far larger than a printer's paper: it goes out as a PDF only
+    const std::vector<core::Sheet> pages(m_sheets.begin(), m_sheets.end() - 1);
+    m_status->setText(
+        printSheets(printer, pages)
+            ? QStringLiteral("Sent %1 sheets to the printer. Check the bar on the first one with a rule.")
+                  .arg(pages.size())
+            : QStringLiteral("The printer did not take the sheets. Writing PDFs works without one."));
+}
+
+} // namespace sheerlay::ui

@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/project/project.hpp"
+#include "core/sheets/drawing.hpp"
+#include "core/sheets/page.hpp"
+#include "ui/scene/boat.hpp"
+#include "ui/window/task_runner.hpp"
+
+#include <QWidget>
+
+#include <memory>
+#include <vector>
+
+class QComboBox;
+class QLabel;
+class QListWidget;
+class QPushButton;
+class QScrollArea;
+
+namespace sheerlay::ui {
+
+/// The Sheets bench: what hangs on the shop's wall, to look through, write as PDF and print. Sheets are laid
+/// out on a worker when the bench is first looked at.
+class SheetsBench : public QWidget {
+    Q_OBJECT
+public:
+    explicit SheetsBench(TaskRunner::Mode mode, QWidget* parent = nullptr);
+
+    void setBoat(std::shared_ptr<const Boat> boat);
+    void setUnits(core::Units units);
+    [[nodiscard]] const std::vector<core::Sheet>& sheets() const noexcept { return m_sheets; }
+    [[nodiscard]] QString status() const;
+    /// Writes the set into a folder, on the worker.
+    void write(const QString& folder);
+
+protected:
+    void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void layOut();
+    void showSheet();
+    void askFolder();
+    void print();
+    [[nodiscard]] core::PageSize page() const;
+
+    std::shared_ptr<const Boat> m_boat;
+    core::Units m_units = core::Units::Millimetres;
+    bool m_stale = true;
+    std::vector<core::Sheet> m_sheets;
+    TaskRunner* m_layout;
+    TaskRunner* m_writer;
+    QListWidget* m_list;
+    QComboBox* m_page;
+    QPushButton *m_write, *m_print;
+    QLabel* m_status;
+    QLabel* m_preview;
+    QScrollArea* m_scroll;
+};
+
+} // namespace sheerlay::ui

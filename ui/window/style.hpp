@@ -1,0 +1,16 @@
+#pragma once
+
+#include <QIcon>
+
+class QApplication;
+
+namespace sheerlay::ui {
+
+/// Dresses the application: palette, typeface at 13 px, quiet controls. Call once, before widgets are made.
+void dress(QApplication& application);
+
+/// Our own small icons: 2 px lines on a 24 px grid.
+enum class Icon { Lines, Planking, Sheets, Folder, Picture };
+[[nodiscard]] QIcon icon(Icon which);
+
+} // namespace sheerlay::ui
