@@ -6,6 +6,7 @@
 
 #include <array>
 #include <filesystem>
+#include <iostream>
 #include <system_error>
 #include <unistd.h>
 #include <utility>
@@ -47,6 +48,12 @@ private:
     std::error_code m_problem;
 };
 
+/// Qt remarks on the session (no runtime folder, no fonts folder) mean nothing to a command that only paints.
+void keepQtQuiet(QtMsgType type, const QMessageLogContext& /*context*/, const QString& text) {
+    if (type == QtCriticalMsg || type == QtFatalMsg)
+        std::cerr << text.toStdString() << '\n';
+}
+
 std::string cannot(const fs::path& path, const std::error_code& problem) {
     return path.string() + ": it can't be written: " + problem.message() +
            ". A folder that you may write to would do.";
@@ -68,6 +75,7 @@ Expected<std::vector<std::string>, std::string> writeSheets(const Request& reque
     std::array<char, 9> name{"sheerlay"};
     std::array<char*, 2> arguments{name.data(), nullptr};
     int count = 1;
+    qInstallMessageHandler(keepQtQuiet);
     const QGuiApplication application(count, arguments.data());
 
     const core::PageSize page = request.page.value_or(

@@ -1,6 +1,8 @@
 #include "app/window_command.hpp"
 
+#ifdef SHEERLAY_WINDOW
 #include "ui/window/run_window.hpp"
+#endif
 
 #include <cstdlib>
 #include <fstream>
@@ -37,7 +39,13 @@ int openWindow(const Request& request, const Console& console, int argc, char** 
                        "sheerlay --help names them.\n";
         return exitUnusable;
     }
+#ifndef SHEERLAY_WINDOW
+    console.err << "The window is not in this build.\n";
+    static_cast<void>(argc), static_cast<void>(argv);
+    return exitUnusable;
+#else
     return ui::runWindow(argc, argv, request.project.empty() ? std::nullopt : std::optional(request.project));
+#endif
 }
 
 } // namespace sheerlay::app
