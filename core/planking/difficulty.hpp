@@ -7,16 +7,18 @@ namespace sheerlay::core {
 /// How hard a strip is to hold to its line because of its edge bend.
 enum class Difficulty { Free, Clamp, Hard, Taper };
 
-inline constexpr double freeEdgeBend = 0.15e-3;    ///< 1/mm, goes down by hand up to here
-inline constexpr double clampEdgeBend = 0.30e-3;   ///< 1/mm, clamps hold it up to here
-inline constexpr double hardEdgeBend = 0.45e-3;    ///< 1/mm, two people up to here; above: taper or pre-bend
+inline constexpr double freeEdgeBend = 0.15e-3;  ///< 1/mm, goes down by hand up to here
+inline constexpr double clampEdgeBend = 0.30e-3; ///< 1/mm, clamps hold it up to here
+inline constexpr double hardEdgeBend = 0.45e-3;  ///< 1/mm, two people up to here; above: taper or pre-bend
 
-inline constexpr double sagBaseInches = 8 * 304.8;      ///< mm, straight length that the sag is told over in feet and inches
-inline constexpr double sagBaseMillimetres = 2000.0;    ///< mm, the same in millimetres
+inline constexpr double sagBaseInches =
+    8 * 304.8; ///< mm, straight length that the sag is told over in feet and inches
+inline constexpr double sagBaseMillimetres = 2000.0; ///< mm, the same in millimetres
 
 /// Class of an edge bend; the limits belong to the easier class.
 /// @param edgeBend  1/mm, either sign
-/// @source  estimates for a 3/4 x 1/4 in redcedar strip: bending moment, buckling sideways and force over one mould bay
+/// @source  estimates for a 3/4 x 1/4 in redcedar strip: bending moment, buckling sideways and force over one
+/// mould bay
 [[nodiscard]] inline Difficulty classify(double edgeBend) noexcept {
     const double size = std::abs(edgeBend);
     if (size <= freeEdgeBend)
@@ -29,10 +31,14 @@ inline constexpr double sagBaseMillimetres = 2000.0;    ///< mm, the same in mil
 /// One or two words for a legend or a label.
 [[nodiscard]] inline const char* toText(Difficulty difficulty) noexcept {
     switch (difficulty) {
-    case Difficulty::Free: return "free";
-    case Difficulty::Clamp: return "clamp";
-    case Difficulty::Hard: return "hard";
-    case Difficulty::Taper: break;
+    case Difficulty::Free:
+        return "free";
+    case Difficulty::Clamp:
+        return "clamp";
+    case Difficulty::Hard:
+        return "hard";
+    case Difficulty::Taper:
+        break;
     }
     return "taper or pre-bend";
 }
@@ -40,15 +46,20 @@ inline constexpr double sagBaseMillimetres = 2000.0;    ///< mm, the same in mil
 /// What to do with a strip of this class, in whole sentences.
 [[nodiscard]] inline const char* holdingAdvice(Difficulty difficulty) noexcept {
     switch (difficulty) {
-    case Difficulty::Free: return "It goes down by hand. One staple or one light clamp at each mould keeps it there.";
+    case Difficulty::Free:
+        return "It goes down by hand. One staple or one light clamp at each mould keeps it there.";
     case Difficulty::Clamp:
-        return "Clamp it at every mould, from the middle toward the ends, and set each clamp before you pull on to the next.";
+        return "Clamp it at every mould, from the middle toward the ends, and set each clamp before you pull "
+               "on to the next.";
     case Difficulty::Hard:
-        return "This takes two people, one to pull and one to clamp. Press it flat to every mould while you pull, since a strip "
+        return "This takes two people, one to pull and one to clamp. Press it flat to every mould while you "
+               "pull, since a strip "
                "pulled edgewise wants to roll, and leave the clamps until the glue is hard.";
-    case Difficulty::Taper: break;
+    case Difficulty::Taper:
+        break;
     }
-    return "Don't force it. Taper this strip or the ones before it so that the bend comes out, or bend it wet over a form "
+    return "Don't force it. Taper this strip or the ones before it so that the bend comes out, or bend it "
+           "wet over a form "
            "beforehand.";
 }
 
@@ -60,4 +71,4 @@ inline constexpr double sagBaseMillimetres = 2000.0;    ///< mm, the same in mil
     return std::abs(edgeBend) * base * base / 8.0;
 }
 
-}  // namespace sheerlay::core
+} // namespace sheerlay::core

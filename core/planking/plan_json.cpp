@@ -1,1 +1,205 @@
-// being written
+#include "core/planking/plan_json.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sheerlay::core {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr double degrees = 180.0 / std::numbers::pi;
+
+/// Rounded to a millionth of a mm: what is beyond is noise, and files stay readable.
+double tidy(double value) {
+    const double r = std::round(value * 1e6) / 1e6;
+    return r == 0.0 ? 0.0 : r;
+}
+
+Json points(const std::vector<Eigen::Vector3d>& line) {
+    Json list = Json::array();
+    for (const Eigen::Vector3d& p : line)
+        list.push_back({tidy(p.x()), tidy(p.y()), tidy(p.z())});
+    return list;
+}
+
+Json points(const std::vector<Eigen::Vector2d>& line) {
+    Json list = Json::array();
+    for (const Eigen::Vector2d& p : line)
+        list.push_back({tidy(p.x()), tidy(p.y())});
+    return list;
+}
+
+template <class T> Json orNull(const std::optional<T>& value) {
+    return value ? Json(*value) : Json(nullptr);
+}
+
+Json rangeOrNull(const std::optional<RowRange>& range) {
+    return range ? Json::array({range->first, range->last}) : Json(nullptr);
+}
+
+const char* toText(Side side) {
+    return side == Side::Port ? "port" : side == Side::Starboard ? "starboard" : "centre";
+}
+
+const char* toText(StripKind kind) {
+    switch (kind) {
+    case StripKind::Full:
+        return "full";
+    case StripKind::Tapered:
+        return "tapered";
+    case StripKind::Stealer:
+        return "stealer";
+    case StripKind::Filler:
+        return "filler";
+    case StripKind::Shutter:
+        break;
+    }
+    return "shutter";
+}
+
+const char* toText(EndsOn on) {
+    switch (on) {
+    case EndsOn::Stem:
+        return "stem";
+    case EndsOn::Keel:
+        return "keel";
+    case EndsOn::Transom:
+        return "transom";
+    case EndsOn::Sheer:
+        return "sheer";
+    case EndsOn::Strip:
+        return "strip";
+    case EndsOn::Nib:
+        break;
+    }
+    return "nib";
+}
+
+Json surface(const geometry::TensorSurface& s) {
+    Json poles = Json::array();
+    for (int i = 0; i < s.knotsU().poles(); ++i) {
+        Json row = Json::array();
+        for (int j = 0; j < s.knotsV().poles(); ++j) {
+            const Eigen::Vector3d& p = s.pole(i, j);
+            row.push_back({tidy(p.x()), tidy(p.y()), tidy(p.z())});
+        }
+        poles.push_back(std::move(row));
+    }
+    return {{"degree", {geometry::TensorSurface::degree, geometry::TensorSurface::degree}},
+            {"knots_u", s.knotsU().fullVector()},
+            {"knots_v", s.knotsV().fullVector()},
+            {"poles", std::move(poles)}};
+}
+
+Json finding(const Finding& f) {
+    return {{"level", toText(f.level)},
+            {"code", f.code},
+            {"strip", orNull(f.strip)},
+            {"x", orNull(f.x)},
+            {"text", f.text}};
+}
+
+Json strip(const Strip& s) {
+    Json widths = Json::array();
+    for (const auto& w : s.widths)
+        widths.push_back({tidy(w[0]), tidy(w[1])});
+    Json ends = Json::array();
+    for (const StripEnd& e : s.ends)
+        ends.push_back({{"end", e.end == End::Bow ? "bow" : "stern"},
+                        {"on", toText(e.on)},
+                        {"x", tidy(e.x)},
+                        {"z", tidy(e.z)},
+                        {"cut_deg", tidy(e.cut * degrees)},
+                        {"bevel_deg", tidy(e.bevel * degrees)},
+                        {"dihedral_deg", tidy(e.dihedral * degrees)},
+                        {"lap_inner", tidy(e.lapInner)},
+                        {"lap_outer", tidy(e.lapOuter)},
+                        {"lap", tidy(e.lap)}});
+    return {{"id", s.id},
+            {"side", toText(s.side)},
+            {"row", s.row},
+            {"kind", toText(s.kind)},
+            {"upper_edge", points(s.upperEdge)},
+            {"lower_edge", points(s.lowerEdge)},
+            {"length", tidy(s.length)},
+            {"cut_length", tidy(s.cutLength)},
+            {"widths", std::move(widths)},
+            {"edge_bend",
+             {{"max_abs", s.edgeBend.maxAbs},
+              {"signed_min", s.edgeBend.signedMin},
+              {"signed_max", s.edgeBend.signedMax},
+              {"min_radius", orNull(s.edgeBend.minRadius)},
+              {"at_x", tidy(s.edgeBend.atX)},
+              {"force_n", tidy(s.edgeBend.force)}}},
+            {"twist", {{"max_deg_per_m", tidy(s.twistMax * degrees * 1000)}, {"at_x", tidy(s.twistAtX)}}},
+            {"bend", {{"min_radius", orNull(s.bendMinRadius)}, {"at_x", tidy(s.bendAtX)}}},
+            {"strain", {{"max", tidy(s.strainMax)}, {"at_x", tidy(s.strainAtX)}}},
+            {"ends", std::move(ends)},
+            {"outline", points(s.outline)},
+            {"order", s.order}};
+}
+
+std::vector<Finding> together(const LoftedHull& hull, const Plan& plan) {
+    std::vector<Finding> all = hull.findings;
+    all.insert(all.end(), plan.findings.begin(), plan.findings.end());
+    std::stable_sort(
+        all.begin(), all.end(), [](const Finding& a, const Finding& b) { return a.level > b.level; });
+    return all;
+}
+
+} // namespace
+
+std::string planToJson(const Project& project, const LoftedHull& hull, const Plan& plan) {
+    Json strips = Json::array();
+    for (const Strip& s : plan.strips)
+        strips.push_back(strip(s));
+    Json findings = Json::array();
+    for (const Finding& f : together(hull, plan))
+        findings.push_back(finding(f));
+    const TrimmedSurface& laid = hull.laid;
+    const Json json = {
+        {"format", "sheerlay-plan"},
+        {"version", 1},
+        {"project", project.name},
+        {"program", "sheerlay " SHEERLAY_VERSION},
+        {"stock",
+         {{"thickness", project.strips.thickness},
+          {"width", project.strips.width},
+          {"cover_width", project.strips.coverWidth}}},
+        {"hull",
+         {{"length", tidy(laid.length)},
+          {"beam", tidy(laid.beam)},
+          {"half_area", tidy(laid.halfArea)},
+          {"half_girth_max", tidy(laid.halfGirthMax)},
+          {"half_girth_max_x", tidy(laid.halfGirthMaxX)},
+          {"surface", surface(laid.surface)},
+          {"sheer", points(laid.sheer)},
+          {"profile", points(laid.profile)}}},
+        {"strips", std::move(strips)},
+        {"marks",
+         {{"weave",
+           {{"bow", rangeOrNull(plan.marks.weaveBow)}, {"stern", rangeOrNull(plan.marks.weaveStern)}}},
+          {"closing", {{"bow", orNull(plan.marks.closingBow)}, {"stern", orNull(plan.marks.closingStern)}}}}},
+        {"coverage",
+         {{"strips_area", tidy(plan.coverage.stripsArea)},
+          {"hull_area", tidy(plan.coverage.hullArea)},
+          {"largest_gap", plan.coverage.largestGap},
+          {"largest_overlap", plan.coverage.largestOverlap}}},
+        {"findings", std::move(findings)},
+        {"timing_ms", {{"loft", hull.milliseconds}, {"plan", plan.milliseconds}}}};
+    return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+std::string findingsToJson(const std::vector<Finding>& findings) {
+    Json list = Json::array();
+    for (const Finding& f : findings)
+        list.push_back(finding(f));
+    const Json json = {{"format", "sheerlay-check"}, {"version", 1}, {"findings", std::move(list)}};
+    return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,90 @@
+#include "core/planking/flat_strip.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlay::core {
+namespace {
+
+using Eigen::Vector2d;
+
+/// One parallel laid flat: node positions and headings.
+struct FlatLine {
+    std::size_t first = 0;
+    std::vector<Vector2d> at;
+    std::vector<double> heading;
+
+    [[nodiscard]] Vector2d place(double column, double offset) const {
+        const double c =
+            std::clamp(column - static_cast<double>(first), 0.0, static_cast<double>(at.size() - 1));
+        const auto i = std::min(static_cast<std::size_t>(std::floor(c)), at.size() - 2);
+        const double f = c - static_cast<double>(i);
+        const double turn = heading[i + 1] - heading[i];
+        // on the arc between the two nodes
+        const double mid = heading[i] + 0.5 * f * turn;
+        const double chord = (at[i + 1] - at[i]).norm();
+        const double part = std::abs(turn) < 1e-9 ? f : std::sin(0.5 * f * turn) / std::sin(0.5 * turn);
+        const double h = heading[i] + f * turn;
+        return at[i] + chord * part * Vector2d(std::cos(mid), std::sin(mid)) +
+               offset * Vector2d(-std::sin(h), std::cos(h));
+    }
+};
+
+FlatLine layFlat(const std::vector<geometry::RowNode>& line, std::size_t first, std::size_t last) {
+    FlatLine flat;
+    flat.first = first;
+    flat.at.emplace_back(0, 0);
+    flat.heading.push_back(0);
+    for (std::size_t i = first; i < last; ++i) {
+        const double length = geometry::arcLength(line[i], line[i + 1]);
+        const double turn = 0.5 * length * (line[i].edgeBend + line[i + 1].edgeBend);
+        const double chord = std::abs(turn) < 1e-9 ? length : length * std::sin(0.5 * turn) / (0.5 * turn);
+        const double mid = flat.heading.back() + 0.5 * turn;
+        flat.at.push_back(flat.at.back() + chord * Vector2d(std::cos(mid), std::sin(mid)));
+        flat.heading.push_back(flat.heading.back() + turn);
+    }
+    return flat;
+}
+
+} // namespace
+
+void flattenStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, geometry::FanSide side) {
+    if (piece.parentEdge.empty() || piece.childEdge.empty() || piece.middle.size() < 2)
+        return;
+    const auto& line = piece.lens ? mesh.parent : mesh.middle;
+    const double base = piece.lens ? 0.0 : 0.5 * mesh.width;
+    double lo = 1e9;
+    double hi = 0;
+    for (const auto* edge : {&piece.parentEdge, &piece.childEdge, &piece.middle})
+        for (const RowPoint& p : *edge) {
+            lo = std::min(lo, p.column);
+            hi = std::max(hi, p.column);
+        }
+    auto first = static_cast<std::size_t>(std::max(0.0, std::floor(lo)));
+    auto last = std::min(static_cast<std::size_t>(std::ceil(hi)), line.size() - 1);
+    while (first < last && !line[first].alive)
+        ++first;
+    while (last > first && !line[last].alive)
+        --last;
+    if (last == first)
+        return;
+    const FlatLine flat = layFlat(line, first, last);
+    const double sign = side == geometry::FanSide::TowardKeel ? 1.0 : -1.0;
+    const auto place = [&](const RowPoint& p) { return flat.place(p.column, sign * (p.distance - base)); };
+
+    const Vector2d origin = place(piece.middle.front());
+    const Vector2d chord = (place(piece.middle.back()) - origin).normalized();
+    const auto turned = [&](const RowPoint& p) {
+        const Vector2d d = place(p) - origin;
+        return Vector2d(d.dot(chord), d.y() * chord.x() - d.x() * chord.y());
+    };
+    const auto& upper = side == geometry::FanSide::TowardKeel ? piece.parentEdge : piece.childEdge;
+    const auto& lower = side == geometry::FanSide::TowardKeel ? piece.childEdge : piece.parentEdge;
+    for (const RowPoint& p : upper)
+        strip.outline.push_back(turned(p));
+    strip.outlineUpperCount = strip.outline.size();
+    for (auto it = lower.rbegin(); it != lower.rend(); ++it)
+        strip.outline.push_back(turned(*it));
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,23 @@
+#pragma once
+
+#include "core/hull/hull.hpp"
+#include "core/planking/plan.hpp"
+#include "core/planking/row_cutter.hpp"
+#include "core/planking/strength.hpp"
+
+namespace sheerlay::core {
+
+/// What is the same for every strip of a plan.
+struct LayingContext {
+    const Project* project = nullptr;
+    const LoftedHull* hull = nullptr;
+    const Strength* strength = nullptr;
+    double bay = 305.0; ///< mm, mould spacing that forces are reckoned over
+};
+
+/// Fills in the strip's middle, samples, length, widths, edge bend, twist, bend and strain.
+/// A piece cut by the sheer is bent as its uncut parent is (it is laid at full width and trimmed); a lens at
+/// the bottom is bent to its uncut upper edge; any other to its middle.
+void measureStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const LayingContext& context);
+
+} // namespace sheerlay::core

@@ -1,0 +1,193 @@
+#include "core/planking/plan_findings.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <map>
+
+namespace sheerlay::core {
+namespace {
+
+std::string number(double value, int decimals) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.*f", decimals, value);
+    return text;
+}
+
+std::string rowsText(int first, int last) {
+    return first == last ? "Row " + std::to_string(first)
+                         : "Rows " + std::to_string(first) + " to " + std::to_string(last);
+}
+
+/// Neighbouring rows whose edge bend is over the limit make one finding, told at the worst of them.
+void edgeBends(Plan& plan) {
+    std::map<int, const Strip*> worstOfRow;
+    for (const Strip& s : plan.strips)
+        if (s.side != Side::Port && s.edgeBend.maxAbs > plan.edgeBendLimit) {
+            const Strip*& w = worstOfRow[s.row];
+            if (!w || s.edgeBend.maxAbs > w->edgeBend.maxAbs)
+                w = &s;
+        }
+    for (auto it = worstOfRow.begin(); it != worstOfRow.end();) {
+        const int first = it->first;
+        int last = first;
+        const Strip* worst = it->second;
+        for (++it; it != worstOfRow.end() && (it->first == last + 1 || (last == -1 && it->first == 1));
+             ++it) {
+            last = it->first;
+            if (it->second->edgeBend.maxAbs > worst->edgeBend.maxAbs)
+                worst = it->second;
+        }
+        plan.findings.push_back(
+            {Level::Caution,
+             "edge-bend-over-limit",
+             worst->id,
+             worst->edgeBend.atX,
+             rowsText(first, last) + " must be bent edgewise to a radius of " +
+                 number(1e-3 / worst->edgeBend.maxAbs, 1) + " m at worst (strip " + worst->id +
+                 "), tighter than the " + number(1e-3 / plan.edgeBendLimit, 1) +
+                 " m that is allowed; start lower, taper, or expect to clamp hard and lose strips."});
+    }
+}
+
+void strains(Plan& plan) {
+    const Strip* worst = nullptr;
+    int count = 0;
+    for (const Strip& s : plan.strips)
+        if (s.side != Side::Port && s.strainMax > 1.0) {
+            ++count;
+            if (!worst || s.strainMax > worst->strainMax)
+                worst = &s;
+        }
+    if (worst)
+        plan.findings.push_back(
+            {Level::Caution,
+             "strain-over-allowance",
+             worst->id,
+             worst->strainAtX,
+             std::to_string(count) + (count == 1 ? " strip a side uses" : " strips a side use") +
+                 " more than half of the wood's bending strength, " + worst->id + " the most (" +
+                 number(100 * worst->strainMax, 0) +
+                 " percent of the allowance); pick straight-grained stock for these, or steam them."});
+}
+
+void smallPieces(Plan& plan) {
+    for (const Strip& s : plan.strips) {
+        if (s.side == Side::Port)
+            continue;
+        double widest = 0;
+        for (const StripSample& sample : s.samples)
+            widest = std::max(widest, sample.width);
+        if (s.kind == StripKind::Filler && widest < 6.0)
+            plan.findings.push_back(
+                {Level::Caution,
+                 "thin-filler",
+                 s.id,
+                 s.ends[0].x,
+                 "This piece at the sheer is only " + number(widest, 0) +
+                     " mm wide at its widest; move the start line a few mm so that it goes away."});
+        else if (s.kind == StripKind::Filler && s.length < 150.0)
+            plan.findings.push_back({Level::Note,
+                                     "short-filler",
+                                     s.id,
+                                     s.ends[0].x,
+                                     "This piece at the sheer is only about " + number(s.length, 0) +
+                                         " mm long; join it with its neighbour in one wider block."});
+    }
+}
+
+void shutter(const Project& project, Plan& plan) {
+    const double w = project.strips.coverWidth;
+    for (const Strip& s : plan.strips) {
+        if (s.kind != StripKind::Shutter || s.side == Side::Port)
+            continue;
+        double widest = 0;
+        for (const StripSample& sample : s.samples)
+            widest = std::max(widest, sample.width);
+        const std::string name = s.side == Side::Centre ? "one plank over both sides" : "one on each side";
+        const bool thin = widest < 0.3 * w;
+        plan.findings.push_back(
+            {thin ? Level::Caution : Level::Note,
+             thin ? "shutter-sliver" : "shutter",
+             s.id,
+             s.samples[s.samples.size() / 2].x,
+             "The shutter (" + name + ") comes out about " + number(widest, 0) + " mm wide, give or take " +
+                 "what the real strips cover more or less than planned (0.1 mm a strip is " +
+                 number(0.1 * plan.lastRow, 0) + " mm here)" +
+                 (thin ? "; so thin a plank can't be fitted well: shift the start line or the cover width a "
+                         "little."
+                       : "; measure before cutting it.")});
+    }
+}
+
+void coverageFinding(Plan& plan) {
+    const double missing = plan.coverage.hullArea - plan.coverage.stripsArea;
+    if (std::abs(missing) > 0.003 * plan.coverage.hullArea)
+        plan.findings.push_back(
+            {missing > 0 ? Level::Stop : Level::Caution,
+             "uncovered",
+             std::nullopt,
+             std::nullopt,
+             "The rows cover " + number(100 * plan.coverage.stripsArea / plan.coverage.hullArea, 1) +
+                 " percent of the hull: parts of it can't be reached by rows parallel to this start "
+                 "line. Choose another start."});
+}
+
+void closing(Plan& plan) {
+    const auto tell = [&](const char* end, const std::optional<int>& row, End which) {
+        if (!row)
+            return;
+        for (const Strip& s : plan.strips)
+            if (s.row == *row && s.side != Side::Port) {
+                const StripEnd& e = s.ends[which == End::Bow ? 0 : 1];
+                plan.findings.push_back({Level::Note,
+                                         std::string("closing-begins-") + end,
+                                         s.id,
+                                         e.x,
+                                         "From row " + std::to_string(*row) +
+                                             " on the strips land on the keel line at the " + end +
+                                             " instead of the stem: closing of the bottom begins."});
+                return;
+            }
+    };
+    tell("bow", plan.marks.closingBow, End::Bow);
+    tell("stern", plan.marks.closingStern, End::Stern);
+}
+
+/// What the project asks for and the planking does not lay yet is said, never passed over.
+void notLaidYet(const Project& project, Plan& plan) {
+    const auto tell = [&](const char* code, const std::string& text) {
+        plan.findings.push_back({Level::Caution, code, std::nullopt, std::nullopt, text});
+    };
+    const Planking& p = project.planking;
+    if (p.start.kind == StartLine::Kind::Easiest)
+        tell("start-not-searched",
+             "The search for the easiest start line is not built yet; the plan starts along a geodesic at "
+             "0.4 of the largest half girth.");
+    if (p.taper != Taper::None)
+        tell("taper-not-laid", "Tapers are not planned yet; every strip is laid at its full width.");
+    if (p.shutter)
+        tell("shutter-not-aimed",
+             "The start is not yet shifted to give the shutter the wanted width; it comes out as it falls.");
+    if (p.closing == ClosingMethod::Herringbone || p.closing == ClosingMethod::SplitBottom)
+        tell("closing-not-laid",
+             "This way of closing the bottom is not planned yet; each side is laid to the keel line by "
+             "itself.");
+}
+
+} // namespace
+
+void findInPlan(const Project& project, Plan& plan) {
+    edgeBends(plan);
+    strains(plan);
+    smallPieces(plan);
+    shutter(project, plan);
+    coverageFinding(plan);
+    closing(plan);
+    notLaidYet(project, plan);
+    std::stable_sort(plan.findings.begin(), plan.findings.end(), [](const Finding& a, const Finding& b) {
+        return a.level > b.level;
+    });
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/hull/hull.hpp"
+#include "geometry/parallels.hpp"
+
+#include <vector>
+
+namespace sheerlay::core {
+
+/// A point of a row, both in space and in the row's own mesh: column (with fraction) of the fan and distance
+/// from the parent edge.
+struct RowPoint {
+    double column = 0.0;
+    double distance = 0.0; ///< mm from the edge nearer the start
+    Eigen::Vector2d uv;
+    Eigen::Vector3d p;
+};
+
+/// Three parallels of one fan: a row's edge nearer the start, its middle and its far edge, column by column.
+struct RowMesh {
+    std::vector<geometry::RowNode> parent, middle, child;
+    double width = 0.0;   ///< mm
+    double spacing = 0.0; ///< mm between columns on the master
+};
+
+/// One connected piece of a row inside the hull.
+struct RowPiece {
+    std::vector<RowPoint> parentEdge,
+        childEdge;                   ///< bow to stern; along a trim where it cuts the strip lengthwise
+    std::vector<RowPoint> middle;    ///< bow to stern, inside the trims
+    std::vector<double> middleWidth; ///< mm, one per point of `middle`
+    geometry::Trim bowTrim = geometry::Trim::None; ///< what the middle ends on
+    geometry::Trim sternTrim = geometry::Trim::None;
+    double cutBySheer = 0.0;  ///< mm, most that the sheer takes off the width lengthwise
+    double cutByCentre = 0.0; ///< mm, most that the centreline takes off the width lengthwise
+    bool lens = false;        ///< the far edge lies wholly beyond the centreline
+    double widest = 0.0;      ///< mm
+    double area = 0.0;        ///< mm2
+};
+
+/// Cuts one row by the hull's trims.
+/// @return the pieces from bow to stern, and nothing where the row lies outside the hull
+[[nodiscard]] std::vector<RowPiece> cutRow(const TrimmedSurface& hull, const RowMesh& mesh);
+
+/// True when the node lies inside every trim and not in a part of the surface's extension that comes back to
+/// the hull's side.
+[[nodiscard]] bool
+insideHull(const TrimmedSurface& hull, const Eigen::Vector2d& uv, const Eigen::Vector3d& p);
+
+} // namespace sheerlay::core

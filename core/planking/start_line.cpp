@@ -1,0 +1,64 @@
+#include "core/planking/start_line.hpp"
+
+#include "core/hull/trimmed_surface.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlay::core {
+namespace {
+
+using geometry::MasterNode;
+
+constexpr double pastTheEnds = 110.0; // mm; more than a recurved stem's overhang
+
+/// The sheer itself: the surface's line v = 0, at equal arc lengths.
+std::vector<MasterNode> alongSheer(const TrimmedSurface& hull, double spacing) {
+    const geometry::TensorSurface& s = hull.surface;
+    double u = std::max(s.knotsU().first, hull.outline.sheer.front().x() - pastTheEnds);
+    const double end = std::min(s.knotsU().last(), hull.outline.sheer.back().x() + pastTheEnds);
+    std::vector<MasterNode> nodes;
+    while (u <= end) {
+        const geometry::SurfaceJet j = s.jet(u, 0);
+        nodes.push_back({{u, 0}, {1 / j.u.norm(), 0}, geometry::edgeBendOfULine(j)});
+        const double half = u + 0.5 * spacing / j.u.norm(); // midpoint rule for the next equal arc
+        u += spacing / s.jet(half, 0).u.norm();
+    }
+    return nodes;
+}
+
+} // namespace
+
+geometry::ParameterBox rowBox(const TrimmedSurface& hull) {
+    const auto& ku = hull.surface.knotsU();
+    const auto& kv = hull.surface.knotsV();
+    return {ku.first, ku.last(), kv.first, kv.last()};
+}
+
+Expected<std::vector<MasterNode>, std::string>
+startLine(const TrimmedSurface& hull, const StartLine& start, double spacing) {
+    if (start.kind == StartLine::Kind::Sheer)
+        return alongSheer(hull, spacing);
+    // about where the worst bend of rows above and below is even on canoe and skiff (closing.md section 8)
+    const double girth = start.kind == StartLine::Kind::Easiest ? 0.4 * hull.halfGirthMax : start.girth;
+    if (girth >= hull.halfGirthMax)
+        return unexpected("the start line lies " + std::to_string(std::lround(girth)) +
+                          " mm below the sheer, but the widest section is only " +
+                          std::to_string(std::lround(hull.halfGirthMax)) +
+                          " mm of girth down to the keel; give a smaller girth");
+    const Eigen::Vector2d uv = parametersAtGirth(hull, hull.halfGirthMaxX, girth);
+    geometry::EdgeBendProfile profile;
+    profile.halfLength = hull.length / 2;
+    if (start.kind == StartLine::Kind::Bent) {
+        profile.k0 = start.edgeBend[0] * 1e-3;
+        profile.k2 = start.edgeBend[1] * 1e-3;
+        profile.k4 = start.edgeBend[2] * 1e-3;
+    }
+    std::vector<MasterNode> nodes;
+    for (const geometry::BentLineNode& n : geometry::traceBentLine(
+             hull.surface, uv, Eigen::Vector3d::UnitX(), profile, rowBox(hull), spacing, hull.length))
+        nodes.push_back({n.uv, n.velocity, n.edgeBend});
+    return nodes;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,91 @@
+#include "geometry/parallels.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlay::geometry {
+namespace {
+
+constexpr double foldedJacobi = 0.02; // below this neighbouring geodesics have all but met
+
+Eigen::Vector2d hermite(const Eigen::Vector2d& p0,
+                        const Eigen::Vector2d& m0,
+                        const Eigen::Vector2d& p1,
+                        const Eigen::Vector2d& m1,
+                        double f) {
+    const double f2 = f * f;
+    const double f3 = f2 * f;
+    return (2 * f3 - 3 * f2 + 1) * p0 + (f3 - 2 * f2 + f) * m0 + (3 * f2 - 2 * f3) * p1 + (f3 - f2) * m1;
+}
+
+} // namespace
+
+ParallelFan::ParallelFan(const Surface& surface,
+                         const std::vector<MasterNode>& master,
+                         FanSide side,
+                         const ParameterBox& box)
+    : m_surface(&surface), m_side(side), m_box(box) {
+    const double away = side == FanSide::TowardKeel ? 1.0 : -1.0;
+    m_row.reserve(master.size());
+    for (const MasterNode& m : master) {
+        RowNode node;
+        node.jet = surface.jet(m.uv.x(), m.uv.y());
+        const Frame f = frameAlong(node.jet, node.jet.u * m.velocity.x() + node.jet.v * m.velocity.y());
+        node.state = {m.uv, parameterComponents(node.jet, away * f.across), 1.0, -away * m.edgeBend};
+        node.frame = f;
+        node.aft = parameterComponents(node.jet, f.tangent);
+        node.edgeBend = m.edgeBend;
+        node.alive = box.contains(m.uv);
+        m_row.push_back(node);
+    }
+}
+
+void ParallelFan::complete(RowNode& node) const {
+    node.jet = m_surface->jet(node.state.uv.x(), node.state.uv.y());
+    const double away = m_side == FanSide::TowardKeel ? 1.0 : -1.0;
+    const Eigen::Vector3d run = node.jet.u * node.state.velocity.x() +
+                                node.jet.v * node.state.velocity.y(); // unit, away from the master
+    node.frame.normal = node.jet.normal();
+    node.frame.across = away * run.normalized();
+    node.frame.tangent = node.frame.across.cross(node.frame.normal);
+    node.aft = parameterComponents(node.jet, node.frame.tangent);
+    node.edgeBend = -away * node.state.jacobiRate / node.state.jacobi;
+}
+
+void ParallelFan::advance(double distance) {
+    for (RowNode& node : m_row) {
+        if (!node.alive)
+            continue;
+        node.state = geodesicStep(*m_surface, node.jet, node.state, distance);
+        if (!node.state.uv.allFinite() || !m_box.contains(node.state.uv) ||
+            node.state.jacobi < foldedJacobi) {
+            node.alive = false;
+            continue;
+        }
+        complete(node);
+    }
+}
+
+void ParallelFan::keepOnly(std::size_t first, std::size_t last) {
+    for (std::size_t i = 0; i < m_row.size(); ++i)
+        if (i < first || i >= last)
+            m_row[i].alive = false;
+}
+
+double arcLength(const RowNode& a, const RowNode& b) {
+    const double chord = (b.jet.p - a.jet.p).norm();
+    // angle between the tangents: chord = 2 R sin(angle / 2), arc = R angle
+    const double half = std::asin(std::min(1.0, 0.5 * (b.frame.tangent - a.frame.tangent).norm()));
+    return half < 1e-9 ? chord : chord * half / std::sin(half);
+}
+
+Eigen::Vector2d between(const RowNode& a, const RowNode& b, double f) {
+    const double length = arcLength(a, b);
+    return hermite(a.state.uv, a.aft * length, b.state.uv, b.aft * length, f);
+}
+
+Eigen::Vector2d betweenAlong(const GeodesicState& a, const GeodesicState& b, double length, double f) {
+    return hermite(a.uv, a.velocity * length, b.uv, b.velocity * length, f);
+}
+
+} // namespace sheerlay::geometry
