@@ -93,42 +93,73 @@ std::vector<Slice> paragraph(std::string_view text, double width, const Letterin
 }
 
 Flow::Flow(std::vector<Sheet>& sheets, std::vector<Box> columns, std::function<std::vector<Box>()> nextPage)
-    : m_sheets(&sheets), m_columns(std::move(columns)), m_nextPage(std::move(nextPage)) {}
+    : m_sheets(&sheets), m_columns(columnsOf(columns)), m_nextPage(std::move(nextPage)) {}
 
-void Flow::next() {
-    m_used = 0.0;
-    m_gap = 0.0;
-    if (++m_column < m_columns.size())
-        return;
-    m_columns = m_nextPage();
-    m_column = 0;
+std::vector<Flow::Column> Flow::columnsOf(const std::vector<Box>& boxes) {
+    std::vector<Column> columns;
+    for (const Box& box : boxes)
+        columns.push_back({box});
+    return columns;
+}
+
+bool Flow::Column::fits(double height) const {
+    constexpr double rounding = 1e-6;
+    const double white = used > 0.0 ? gap : 0.0;
+    return used + white + height <= box.bottom - box.top + rounding;
+}
+
+void Flow::put(const std::vector<Slice>& slices, std::size_t from, std::size_t to) {
+    Column& column = m_columns[m_column];
+    column.used += column.used > 0.0 ? column.gap : 0.0;
+    column.gap = 0.0;
+    for (std::size_t i = from; i < to; ++i) {
+        for (const Item& item : slices[i].items)
+            m_sheets->back().items.push_back(moved(item, {column.box.left, column.box.top + column.used}));
+        column.used += slices[i].height;
+    }
 }
 
 void Flow::add(const std::vector<Slice>& slices) {
-    constexpr double rounding = 1e-6;
     for (std::size_t i = 0; i < slices.size();) {
         std::size_t end = i;
         double height = 0.0;
         do
             height += slices[end].height;
         while (slices[end++].keepWithNext && end < slices.size());
-
-        const auto fits = [&] {
-            const Box& column = m_columns[m_column];
-            return m_used + m_gap + height <= column.bottom - column.top + rounding;
-        };
-        // a group higher than a fresh page's first column stands there alone rather than nowhere
-        for (int tries = 0; !fits() && (m_used > 0.0 || tries == 0 || m_column > 0) && tries < 8; ++tries)
-            next();
-        m_used += m_used > 0.0 ? m_gap : 0.0;
-        m_gap = 0.0;
-        for (; i < end; ++i) {
-            const Box& column = m_columns[m_column];
-            for (const Item& item : slices[i].items)
-                m_sheets->back().items.push_back(moved(item, {column.left, column.top + m_used}));
-            m_used += slices[i].height;
+        while (!m_columns[m_column].fits(height)) {
+            const bool last = m_column + 1 == m_columns.size();
+            if (last && m_columns.front().used <= 0.0 && m_columns.back().used <= 0.0)
+                break; // higher than a fresh page: it stands there alone rather than nowhere
+            if (last)
+                m_columns = columnsOf(m_nextPage());
+            m_column = last ? 0 : m_column + 1;
         }
+        put(slices, i, end);
+        i = end;
     }
+}
+
+void Flow::addTogether(const std::vector<Slice>& slices) {
+    double height = 0.0;
+    for (const Slice& slice : slices)
+        height += slice.height;
+    for (std::size_t i = 0; i < m_columns.size(); ++i)
+        if (m_columns[i].fits(height)) {
+            m_column = i;
+            put(slices, 0, slices.size());
+            return;
+        }
+    const auto tallest =
+        std::max_element(m_columns.begin(), m_columns.end(), [](const Column& a, const Column& b) {
+            return a.box.bottom - a.box.top < b.box.bottom - b.box.top;
+        });
+    if (height > tallest->box.bottom - tallest->box.top) {
+        add(slices);
+        return;
+    }
+    m_columns = columnsOf(m_nextPage());
+    m_column = 0;
+    put(slices, 0, slices.size());
 }
 
 } // namespace sheerlay::core

@@ -51,7 +51,7 @@ struct Slice {
 [[nodiscard]] std::vector<Slice>
 paragraph(std::string_view text, double width, const Lettering& lettering, double pitch);
 
-/// Fills columns with slices, one after the other, and asks for a new page when they are full.
+/// Fills columns with slices and asks for a new page when they are full.
 class Flow {
 public:
     /// @param sheets    pages so far; slices land on the last one
@@ -59,21 +59,31 @@ public:
     /// @param nextPage  adds a page and returns its columns, at least one
     Flow(std::vector<Sheet>& sheets, std::vector<Box> columns, std::function<std::vector<Box>()> nextPage);
 
-    /// Adds slices that belong together; they break only where keepWithNext allows.
+    /// Adds slices below what came last; they break from column to column, though not behind a keepWithNext.
     void add(const std::vector<Slice>& slices);
-    /// White space before the next slice, none at the head of a column.
-    void gap(double height) { m_gap = std::max(m_gap, height); }
-    [[nodiscard]] double width() const { return m_columns[m_column].right - m_columns[m_column].left; }
+    /// Adds slices as one block in the first column that has room for all of it; a block higher than a column
+    /// breaks.
+    void addTogether(const std::vector<Slice>& slices);
+    /// White space before whatever comes next in the column used last.
+    void gap(double height) { m_columns[m_column].gap = std::max(m_columns[m_column].gap, height); }
+    [[nodiscard]] double width() const {
+        return m_columns[m_column].box.right - m_columns[m_column].box.left;
+    }
 
 private:
-    void next();
+    struct Column {
+        Box box;
+        double used = 0.0, gap = 0.0;
+        [[nodiscard]] bool fits(double height) const;
+    };
+
+    static std::vector<Column> columnsOf(const std::vector<Box>& boxes);
+    void put(const std::vector<Slice>& slices, std::size_t from, std::size_t to);
 
     std::vector<Sheet>* m_sheets;
-    std::vector<Box> m_columns;
+    std::vector<Column> m_columns;
     std::function<std::vector<Box>()> m_nextPage;
     std::size_t m_column = 0;
-    double m_used = 0.0;
-    double m_gap = 0.0;
 };
 
 } // namespace sheerlay::core

@@ -31,8 +31,8 @@ std::vector<Fact> factsOf(const Project& project, const LoftedHull& hull, const 
     std::vector<Fact> facts{
         {"Length, beam", placeText(hull.laid.length, units) + " by " + placeText(hull.laid.beam, units)},
         {"Strip",
-         widthText(project.strips.width, units) + " by " + widthText(project.strips.thickness, units) +
-             ", covers " + widthText(project.strips.coverWidth, units)},
+         stockText(project.strips.width, units) + " by " + stockText(project.strips.thickness, units) +
+             ", covers " + stockText(project.strips.coverWidth, units)},
         {"Rows, pieces",
          countText(static_cast<std::size_t>(rows), "row", "rows") + " a side, " +
              countText(plan.strips.size(), "piece", "pieces")},

@@ -15,6 +15,8 @@ namespace sheerlay::core {
 
 namespace {
 
+constexpr double notePitch = 5.4; // mm at scale 1, line to line
+
 /// Lays out the page or pages of one piece.
 class PieceSheet {
 public:
@@ -85,14 +87,17 @@ private:
             makeText({m_room.left, lengthBase}, length, {.size = lengthSize, .weight = Weight::Bold}));
         const double after = m_room.left + textWidth(length, lengthSize, Weight::Bold) + size(5.0);
         const std::string between = placeText(strip().length, m_units);
-        const std::vector<std::string> said =
-            wrap("to cut, with what both ends ask for; about " + between + " of it stays on the boat.",
-                 m_room.right - after,
-                 noteSize);
-        double baseline = lengthBase - size(5.6) * (static_cast<double>(said.size()) - 1.0);
+        const std::string words =
+            "to cut; about " + between + " of it stays on the boat. " + neighbourSentence(m_piece, m_plan);
+        double type = noteSize;
+        std::vector<std::string> said = wrap(words, m_room.right - after, type);
+        constexpr std::size_t linesBesideLength = 3;
+        for (; said.size() > linesBesideLength && type > size(typeSize::small); type *= 0.95)
+            said = wrap(words, m_room.right - after, type * 0.95);
+        double baseline = lengthBase - 1.25 * type * (static_cast<double>(said.size()) - 1.0);
         for (const std::string& line : said) {
-            items.emplace_back(makeText({after, baseline}, line, {.size = noteSize}));
-            baseline += size(5.6);
+            items.emplace_back(makeText({after, baseline}, line, {.size = type}));
+            baseline += 1.25 * type;
         }
         const double ruled = lengthBase + size(4.0);
         items.emplace_back(makeLine({m_room.left, ruled}, {m_room.right, ruled}, LineKind::Visible));
@@ -135,7 +140,7 @@ private:
         std::vector<NamedMark> marks;
         for (const StationMark& mark : m_marks)
             marks.push_back({mark, m_names[mark.station]});
-        const double width = m_room.right - m_room.left, height = size(32.0), small = size(typeSize::small);
+        const double width = m_room.right - m_room.left, height = size(29.0), small = size(typeSize::small);
         const Drawing drawing =
             drawStrip(m_flat, marks, width, height, m_k, colourOf(classify(strip().edgeBend.maxAbs)));
         for (const Item& item : drawing.items)
@@ -166,7 +171,7 @@ private:
             x += textWidth(id, type, Weight::SemiBold) + size(2.5);
             for (const char* word : {"milled", "dry fitted", "laid"}) {
                 sheet().items.emplace_back(makeBox({x, base - box, x + box, base}, LineKind::Thin));
-                x += box + size(1.2);
+                x += box + size(1.6);
                 sheet().items.emplace_back(makeText({x, base}, word, {.size = type}));
                 x += textWidth(word, type) + size(2.8);
             }
@@ -190,16 +195,17 @@ private:
         struct Line {
             std::string name, along, width;
         };
-        std::vector<Line> lines{{"bow end", "0", widthText(widthAt(strip(), 0.0), m_units)}};
+        const auto lineAt = [&](const std::string& name, double along, double width) {
+            return Line{name, bare(placeText(along, m_units)), bare(widthText(width, m_units))};
+        };
+        std::vector<Line> lines{lineAt("bow end", 0.0, widthAt(strip(), 0.0))};
         for (const StationMark& mark : m_marks)
-            lines.push_back(
-                {m_names[mark.station], placeText(mark.along, m_units), widthText(mark.width, m_units)});
-        lines.push_back({"stern end",
-                         placeText(strip().length, m_units),
-                         widthText(widthAt(strip(), strip().length), m_units)});
+            lines.push_back(lineAt(m_names[mark.station], mark.along, mark.width));
+        lines.push_back(lineAt("stern end", strip().length, widthAt(strip(), strip().length)));
 
-        const double type = size(typeSize::table), heading = size(typeSize::note), pitch = size(7.2);
-        const double width = flow.width(), alongAt = width - size(26.0);
+        const double type = size(typeSize::table), heading = size(typeSize::note), pitch = size(6.8);
+        const double width = flow.width(), alongAt = width - size(25.0);
+        const bool metric = m_units == Units::Millimetres;
         const auto headings = [&] {
             Slice slice{size(7.0), {}, true};
             const double base = size(4.4);
@@ -208,8 +214,8 @@ private:
                     {x, base}, word, {.size = heading, .weight = Weight::SemiBold, .anchor = anchor}));
             };
             put(0.0, "Station", Anchor::Left);
-            put(alongAt, "from bow end", Anchor::Right);
-            put(width, "width", Anchor::Right);
+            put(alongAt, metric ? "from bow, mm" : "from bow", Anchor::Right);
+            put(width, metric ? "width, mm" : "width", Anchor::Right);
             slice.items.emplace_back(makeLine({0.0, size(6.2)}, {width, size(6.2)}, LineKind::Thin));
             return slice;
         };
@@ -237,13 +243,18 @@ private:
         flow.gap(size(4.0));
     }
 
+    // The heading says millimetres once; feet and inches keep their marks.
+    static std::string bare(std::string text) {
+        if (text.ends_with(" mm"))
+            text.resize(text.size() - 3);
+        return text;
+    }
+
     [[nodiscard]] std::string tableRemark() const {
         const double bead = m_project.strips.width - m_project.strips.coverWidth;
-        std::string text =
-            "Measured along the middle of the strip, from where it meets the line it ends on. ";
-        text += bead > 0.05 ? "Widths are what the strip covers, square to its middle; the bead stands " +
-                                  widthText(bead, m_units) + " beyond."
-                            : "Widths stand square to the middle of the strip.";
+        std::string text = "Along the strip's middle, from where it meets the line it ends on. ";
+        text += bead > 0.05 ? "Widths are cover; the bead stands " + stockText(bead, m_units) + " beyond."
+                            : "Widths stand square to the middle.";
         return text;
     }
 
@@ -272,10 +283,11 @@ private:
     void write(Flow& flow, const Note& note) {
         std::vector<Slice> slices{headingSlice(note.heading, note.difficulty)};
         for (const std::string& text : note.paragraphs)
-            for (Slice& slice : paragraph(text, flow.width(), {.size = size(typeSize::note)}, size(5.8)))
+            for (Slice& slice :
+                 paragraph(text, flow.width(), {.size = size(typeSize::note)}, size(notePitch)))
                 slices.push_back(std::move(slice));
-        flow.add(slices);
-        flow.gap(size(2.5));
+        flow.addTogether(slices);
+        flow.gap(size(2.2));
     }
 
     void writeEnd(Flow& flow, const StripEnd& end) {
@@ -288,10 +300,10 @@ private:
             slices.push_back({drawing.height, drawing.items, true});
         std::string words = endText(end, m_units);
         words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
-        for (Slice& slice : paragraph(words, flow.width(), {.size = size(typeSize::note)}, size(5.8)))
+        for (Slice& slice : paragraph(words, flow.width(), {.size = size(typeSize::note)}, size(notePitch)))
             slices.push_back(std::move(slice));
-        flow.add(slices);
-        flow.gap(size(2.5));
+        flow.addTogether(slices);
+        flow.gap(size(2.2));
     }
 
     const Project& m_project;

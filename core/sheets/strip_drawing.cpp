@@ -162,7 +162,7 @@ Drawing drawEnd(const FlatStrip& flat, const StripEnd& end, double thickness, do
     const double farEnd = std::max(upper.back().x(), lower.back().x());
     const double sideRoom = 26.0 * scale;
     const double room = width - sideRoom - 4.0 * scale;
-    const double tail = 14.0;
+    const double tail = 9.0;
     const double needed = shoulder - tip + end.lap + tail;
     double reduction = 1.0;
     for (const double step : {1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0}) {

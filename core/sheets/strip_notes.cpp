@@ -49,23 +49,6 @@ Note shapeNote(const Strip& strip, const Places& places, Units units) {
     return note;
 }
 
-Note neighbourNote(const Piece& piece, const Plan& plan) {
-    const int row = piece.row();
-    const auto beside = [&](int step, const char* edge) {
-        const int next = nextRow(row, step);
-        const std::string names = namesInRow(plan, next, piece);
-        return names.empty() ? "the " + std::string(edge) : names;
-    };
-    Note note;
-    note.heading = "Neighbours";
-    std::string text = "Above it " + beside(-1, "sheer") + ", below it ";
-    text += piece.strip->side == Side::Centre ? "nothing: it closes the bottom" : beside(1, "centreline");
-    const std::string sameRow = namesInRow(plan, row, piece);
-    text += sameRow.empty() ? "." : "; in the same row " + sameRow + ".";
-    note.paragraphs.push_back(text);
-    return note;
-}
-
 const char* levelWord(Level level) noexcept {
     switch (level) {
     case Level::Stop:
@@ -82,6 +65,16 @@ const char* levelWord(Level level) noexcept {
 
 std::string toSentence(const Finding& finding) {
     return std::string(levelWord(finding.level)) + ": " + finding.text;
+}
+
+std::string neighbourSentence(const Piece& piece, const Plan& plan) {
+    const auto beside = [&](int step, const char* edge) {
+        const std::string names = namesInRow(plan, nextRow(piece.row(), step), piece);
+        return names.empty() ? std::string(edge) : names;
+    };
+    if (piece.strip->side == Side::Centre)
+        return "Between " + beside(-1, "the sheer") + ".";
+    return "Above it " + beside(-1, "the sheer") + ", below it " + beside(1, "the centreline") + ".";
 }
 
 std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units) {
@@ -102,7 +95,6 @@ std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& pl
     if (!watch.paragraphs.empty())
         notes.push_back(watch);
     notes.push_back(shapeNote(strip, places, units));
-    notes.push_back(neighbourNote(piece, plan));
     return notes;
 }
 

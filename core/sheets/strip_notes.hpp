@@ -17,9 +17,12 @@ struct Note {
 };
 
 /// Everything a strip asks of its builder besides its ends, most pressing first: edge bend and how to hold
-/// it, findings, twist, bend over the moulds, neighbours.
+/// it, findings, twist and bend over the moulds.
 [[nodiscard]] std::vector<Note>
 notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units);
+
+/// "Above it S06 and P06, below it S08 and P08."
+[[nodiscard]] std::string neighbourSentence(const Piece& piece, const Plan& plan);
 
 /// What shop work on these strips asks care for, short, for the foot of a sheet.
 [[nodiscard]] std::vector<std::string> cautionsFor(const Project& project);

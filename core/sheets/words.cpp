@@ -60,6 +60,17 @@ std::string widthText(double millimetres, Units units) {
                                        : formatLength(millimetres, units, 32);
 }
 
+std::string stockText(double millimetres, Units units) {
+    if (units == Units::Inches)
+        return formatLength(millimetres, units, 64);
+    std::string text = number(millimetres, 2);
+    while (text.back() == '0')
+        text.pop_back();
+    if (text.back() == '.')
+        text.pop_back();
+    return text + " mm";
+}
+
 std::string lapText(double millimetres, Units units) {
     return formatLength(millimetres, units, 16);
 }
@@ -138,14 +149,12 @@ std::string endText(const StripEnd& end, Units units) {
     std::string text;
     switch (end.on) {
     case EndsOn::Stem:
-        text = end.lap > 0.5 ? "woven at the stem. Let it run about " + lapText(end.lap, units) +
-                                   " past the centreplane and cut it back to the other side's strip; it "
-                                   "meets the stem line at " +
-                                   cut + "."
-                             : "lands on the stem at " + cut + ".";
+        text = end.lap > 0.5 ? "woven at the stem, " + cut + " to its line. Let it run about " +
+                                   lapText(end.lap, units) + " past the centreplane, then cut it back."
+                             : "lands on the stem, " + cut + " to its line.";
         break;
     case EndsOn::Keel:
-        text = "lands on the centreline of the bottom at " + cut + ".";
+        text = "lands on the bottom's centreline at " + cut + ".";
         if (end.lap > 0.5)
             text += " Let it run about " + lapText(end.lap, units) + " over and cut it back.";
         break;
@@ -164,7 +173,7 @@ std::string endText(const StripEnd& end, Units units) {
     }
     constexpr double halfADegree = 0.5 * std::numbers::pi / 180.0;
     if (std::abs(end.bevel) > halfADegree)
-        text += " Bevel the end face " + angleText(end.bevel) + " from square.";
+        text += " Bevel the end face by " + angleText(end.bevel) + ".";
     return text;
 }
 

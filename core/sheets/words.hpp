@@ -18,6 +18,8 @@ namespace sheerlay::core {
 [[nodiscard]] std::string placeText(double millimetres, Units units);
 /// A width to plane to: to the nearest 0.1 mm or 1/32 in.
 [[nodiscard]] std::string widthText(double millimetres, Units units);
+/// A size of stock as it was given: to 0.01 mm or 1/64 in, without idle zeros.
+[[nodiscard]] std::string stockText(double millimetres, Units units);
 /// A lap past the centreplane: to the nearest millimetre or 1/16 in.
 [[nodiscard]] std::string lapText(double millimetres, Units units);
 /// A long run of stock: metres to 1 m, feet to 1 ft, both rounded up.
