@@ -11,10 +11,10 @@ enum class Level { Note, Caution, Stop };
 /// One thing the builder should know about the table, the loft or the plan.
 struct Finding {
     Level level = Level::Note;
-    std::string code;                   ///< kebab-case, stable
-    std::optional<std::string> strip;   ///< id as in Strip::id
-    std::optional<double> x;            ///< mm from the bow
-    std::string text;                   ///< one sentence: what, where, what to do
+    std::string code;                 ///< kebab-case, stable
+    std::optional<std::string> strip; ///< id as in Strip::id
+    std::optional<double> x;          ///< mm from the bow
+    std::string text;                 ///< one sentence: what, where, what to do
 
     friend bool operator==(const Finding&, const Finding&) = default;
 };
@@ -24,4 +24,4 @@ struct Finding {
 /// `LEVEL CODE [STRIP] [x=…]: text`
 [[nodiscard]] std::string toText(const Finding& finding);
 
-}  // namespace sheerlay::core
+} // namespace sheerlay::core

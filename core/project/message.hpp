@@ -7,10 +7,10 @@ namespace sheerlay::core {
 /// What is wrong or odd at one place of a file.
 struct FileMessage {
     std::string file;
-    int line = 0;        ///< from 1; 0 when no line can be named
-    std::string key;     ///< dotted key, e.g. "hull.station[3].sheer.height"
-    std::string found;   ///< what was found
-    std::string would;   ///< what would do
+    int line = 0;      ///< from 1; 0 when no line can be named
+    std::string key;   ///< dotted key, e.g. "hull.station[3].sheer.height"; counted from 1
+    std::string found; ///< what was found
+    std::string would; ///< what would do
 
     friend bool operator==(const FileMessage&, const FileMessage&) = default;
 };
@@ -18,4 +18,4 @@ struct FileMessage {
 /// `FILE:LINE: KEY: what was found; what would do`
 [[nodiscard]] std::string toText(const FileMessage& message);
 
-}  // namespace sheerlay::core
+} // namespace sheerlay::core

@@ -19,22 +19,22 @@ enum class PointKind { Sheer, Waterline, Buttock, Point, Keel };
 /// One point of a station's half section, starboard, as the table gives it.
 struct TablePoint {
     PointKind kind = PointKind::Point;
-    double halfBreadth = 0.0;   ///< mm from the centreplane
-    double height = 0.0;        ///< mm above the base line
-    std::string printedHalfBreadth;   ///< as written in the file, to be quoted in findings
-    std::string printedHeight;        ///< as written in the file
-    int line = 0;                     ///< line of the project file, from 1
+    double halfBreadth = 0.0;       ///< mm from the centreplane
+    double height = 0.0;            ///< mm above the base line
+    std::string printedHalfBreadth; ///< as written in the file, to be quoted in findings
+    std::string printedHeight;      ///< as written in the file
+    int line = 0;                   ///< line of the project file, from 1
 
     friend bool operator==(const TablePoint&, const TablePoint&) = default;
 };
 
 /// One station of the table.
 struct Station {
-    double x = 0.0;         ///< mm, in the table's own datum; strictly increasing along the table
-    std::string printedX;   ///< as written
+    double x = 0.0;       ///< mm, in the table's own datum; strictly increasing along the table
+    std::string printedX; ///< as written
     TablePoint sheer;
-    std::optional<TablePoint> keel;   ///< none where the profile gives it
-    std::vector<TablePoint> points;   ///< waterlines, buttocks and points, in the order of the file
+    std::optional<TablePoint> keel; ///< none where the profile gives it
+    std::vector<TablePoint> points; ///< waterlines, buttocks and points, in the order of the file
     int line = 0;
 
     friend bool operator==(const Station&, const Station&) = default;
@@ -42,9 +42,9 @@ struct Station {
 
 /// A point of the centreline: stem, keel, stem.
 struct ProfilePoint {
-    double x = 0.0;                       ///< mm, datum of the table
-    double height = 0.0;                  ///< mm above the base line
-    std::optional<double> halfSiding;     ///< mm; overrides HullTable::halfSiding here
+    double x = 0.0;                   ///< mm, datum of the table
+    double height = 0.0;              ///< mm above the base line
+    std::optional<double> halfSiding; ///< mm; overrides HullTable::halfSiding here
     int line = 0;
 
     friend bool operator==(const ProfilePoint&, const ProfilePoint&) = default;
@@ -53,8 +53,8 @@ struct ProfilePoint {
 /// A flat transom: a plane square to the centreplane.
 struct Transom {
     End end = End::Stern;
-    double xAtSheer = 0.0;   ///< mm, datum of the table
-    double xAtKeel = 0.0;    ///< mm, datum of the table
+    double xAtSheer = 0.0; ///< mm, datum of the table
+    double xAtKeel = 0.0;  ///< mm, datum of the table
     int line = 0;
 
     friend bool operator==(const Transom&, const Transom&) = default;
@@ -66,21 +66,21 @@ enum class DrawnTo { Moulds, Outside };
 /// The table of offsets with what belongs to it. All lengths in mm, x in the table's own datum.
 struct HullTable {
     DrawnTo drawnTo = DrawnTo::Moulds;
-    double roundedTo = 1.0;      ///< mm, the table's last digit ("unit"); > 0
-    double halfSiding = 0.0;     ///< mm, planking ends at this half-breadth; >= 0
+    double roundedTo = 1.0;  ///< mm, the table's last digit ("unit"); > 0
+    double halfSiding = 0.0; ///< mm, planking ends at this half-breadth; >= 0
     std::vector<ProfilePoint> profile;
     std::vector<Station> stations;
-    std::vector<Transom> transoms;   ///< none, one or two
+    std::vector<Transom> transoms; ///< none, one or two
 
     friend bool operator==(const HullTable&, const HullTable&) = default;
 };
 
 /// The milled strip.
 struct StripStock {
-    double thickness = 6.35;      ///< mm
-    double width = 19.05;         ///< mm, edge to edge
-    double coverWidth = 15.875;   ///< mm, what one strip covers once its bead sits in its neighbour's cove
-    std::string wood = "western-redcedar";   ///< a name of core/planking/wood.hpp
+    double thickness = 6.35;    ///< mm
+    double width = 19.05;       ///< mm, edge to edge
+    double coverWidth = 15.875; ///< mm, what one strip covers once its bead sits in its neighbour's cove
+    std::string wood = "western-redcedar"; ///< a name of core/planking/wood.hpp
 
     friend bool operator==(const StripStock&, const StripStock&) = default;
 };
@@ -89,13 +89,14 @@ struct StripStock {
 struct StartLine {
     enum class Kind { Sheer, Geodesic, Bent, Easiest };
     Kind kind = Kind::Sheer;
-    double girth = 0.0;   ///< mm below the sheer along the widest section, on the laid surface; not used by Sheer
-    std::array<double, 3> edgeBend{};   ///< 1/m: k0, k2, k4 of Bent; + toward the keel
+    double girth =
+        0.0; ///< mm below the sheer along the widest section, on the laid surface; not used by Sheer
+    std::array<double, 3> edgeBend{}; ///< 1/m: k0, k2, k4 of Bent; + toward the keel
 
     friend bool operator==(const StartLine&, const StartLine&) = default;
 };
 
-enum class LayOn { Moulds, MidThickness, Outside };        ///< where cover width is measured
+enum class LayOn { Moulds, MidThickness, Outside }; ///< where cover width is measured
 enum class Taper { None, Ends, Anywhere };
 enum class EndStyle { Weave, Mitre, Stem };
 enum class ClosingMethod { BothSides, RunOver, Herringbone, SplitBottom };
@@ -104,13 +105,13 @@ enum class ClosingMethod { BothSides, RunOver, Herringbone, SplitBottom };
 struct Planking {
     LayOn layOn = LayOn::MidThickness;
     StartLine start;
-    std::optional<double> edgeBendRadius;   ///< mm, smallest allowed; none: from wood and strip
-    std::optional<double> narrowest;        ///< mm, narrowest allowed; none: from the strip
+    std::optional<double> edgeBendRadius; ///< mm, smallest allowed; none: from wood and strip
+    std::optional<double> narrowest;      ///< mm, narrowest allowed; none: from the strip
     Taper taper = Taper::None;
     EndStyle bowEnds = EndStyle::Weave;
     EndStyle sternEnds = EndStyle::Weave;
     ClosingMethod closing = ClosingMethod::BothSides;
-    std::optional<std::array<double, 2>> shutter;   ///< wanted last plank, parts of a cover width
+    std::optional<std::array<double, 2>> shutter; ///< wanted last plank, parts of a cover width
 
     friend bool operator==(const Planking&, const Planking&) = default;
 };
@@ -126,4 +127,4 @@ struct Project {
     friend bool operator==(const Project&, const Project&) = default;
 };
 
-}  // namespace sheerlay::core
+} // namespace sheerlay::core

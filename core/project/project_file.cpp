@@ -15,34 +15,52 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr std::size_t largestFile = 16U * 1024U * 1024U; // bytes; a table of offsets has a few thousand
+constexpr std::size_t largestFile =
+    std::size_t{16} * 1024 * 1024; // bytes; a table of offsets has a few thousand
 
+/// The parser's own words, on one line and not too long.
 std::string oneLine(std::string_view text) {
+    std::size_t end = std::min<std::size_t>(text.size(), 200);
+    while (end > 0 && end < text.size() && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
+        --end; // a sign of several bytes stays whole
     std::string tidy;
-    for (const char c : text.substr(0, 200))
+    for (const char c : text.substr(0, end))
         tidy += static_cast<unsigned char>(c) < 0x20U || c == 0x7F ? ' ' : c;
     if (!tidy.empty() && tidy.front() >= 'A' && tidy.front() <= 'Z')
         tidy.front() = static_cast<char>(tidy.front() - 'A' + 'a');
     return tidy;
 }
 
-/// The commonest slip: a builder's length without its quotes.
+/// The commonest slip: a builder's length without its quotes. What stands in quotes or in a comment is passed
+/// over.
 bool hasBareLength(std::string_view line) {
-    static const std::regex bare(
-        R"(^[^"#]*[=\[,{]\s*(\d+-\d+|\d+\s+\d+/|\d+/\d|\d+'|\d+\s*(mm|cm|in|ft)\b))");
-    return std::regex_search(
-        line.begin(), line.begin() + std::min<std::ptrdiff_t>(std::ssize(line), 200), bare);
+    static const std::regex bare(R"([=\[,{]\s*-?(\d+-\d+|\d+\s+\d+/|\d+/\d|\d+'|\d+\s*(mm|cm|in|ft)\b))");
+    std::string outside;
+    bool quote = false;
+    for (const char c : line.substr(0, 400)) {
+        if (c == '#' && !quote)
+            break;
+        if (c == '"')
+            quote = !quote;
+        else if (!quote)
+            outside += c;
+    }
+    return std::regex_search(outside, bare);
 }
 
 FileMessage notToml(const toml::parse_error& error, const SourceText& source, const std::string& file) {
     const int line = static_cast<int>(error.source().begin.line);
+    if (hasBareLength(source.line(line)))
+        return {file,
+                line,
+                "text",
+                "a length without quotes around it (" + oneLine(error.description()) + ")",
+                "quotes around lengths with dashes, fractions or units, such as \"1-3-4+\""};
     return {file,
             line,
             "text",
             oneLine(error.description()),
-            hasBareLength(source.line(line))
-                ? "quotes around lengths with dashes, fractions or units, such as \"1-3-4+\""
-                : "a line by the rules of TOML; what follows is read once this is mended"};
+            "a line by the rules of TOML; what follows is read once this is mended"};
 }
 
 void readHeading(TableView& file, Reading& reading, Project& project) {
@@ -59,6 +77,7 @@ void readHeading(TableView& file, Reading& reading, Project& project) {
         file.choice<Units>("units", Need::Required, {{"mm", Units::Millimetres}, {"in", Units::Inches}});
     project.units = units.value_or(Units::Millimetres);
     reading.units = project.units;
+    reading.unitsKnown = units.has_value();
 }
 
 Expected<ReadProject, std::vector<FileMessage>>

@@ -20,9 +20,10 @@ struct ReadProject {
 /// @param text      the file's bytes; UTF-8 TOML is expected, anything else is reported
 /// @param fileName  only for messages
 /// @return          the project, or every error of the file, in the order of its lines
-[[nodiscard]] Expected<ReadProject, std::vector<FileMessage>> parseProject(std::string_view text, const std::string& fileName);
+[[nodiscard]] Expected<ReadProject, std::vector<FileMessage>> parseProject(std::string_view text,
+                                                                           const std::string& fileName);
 
 /// Same from disk; a file that can't be read is one message.
 [[nodiscard]] Expected<ReadProject, std::vector<FileMessage>> readProject(const std::string& path);
 
-}  // namespace sheerlay::core
+} // namespace sheerlay::core

@@ -32,8 +32,8 @@ std::string inQuotes(std::string_view text) {
 /// The shortest digits that read back to the same number.
 std::string digits(double value) {
     std::array<char, 40> buffer{};
-    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value).ptr;
-    return {buffer.data(), end};
+    const char* const end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value).ptr;
+    return {buffer.data(), static_cast<std::size_t>(end - buffer.data())};
 }
 
 /// "12.50", "-3": what TOML takes as a number, so that it stays one.

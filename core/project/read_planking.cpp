@@ -32,7 +32,7 @@ std::optional<double> dimension(TableView& view, std::string_view key, Range ran
     const auto cell = view.length(key, Need::Required, Sign::Positive);
     if (!cell)
         return std::nullopt;
-    if (cell->value < range.least || cell->value > range.most) {
+    if (reading.unitsKnown && (cell->value < range.least || cell->value > range.most)) {
         reading.messages.error(cell->line,
                                view.keyOf(key),
                                about(cell->value) + ", which no strip has",
@@ -184,7 +184,7 @@ StripStock readStrips(TableView& file, Reading& reading) {
                                view->keyOf("cover-width"),
                                about(cover->value) + ", wider than the strip",
                                "a cover width up to the strip's " + about(*width));
-    if (cover && cover->value < narrowestStrip)
+    if (cover && reading.unitsKnown && cover->value < narrowestStrip)
         reading.messages.error(
             cover->line,
             view->keyOf("cover-width"),

@@ -21,6 +21,7 @@ struct Reading {
     const SourceText& source;
     Messages& messages;
     Units units = Units::Millimetres; ///< of plain numbers, once the file has said so
+    bool unitsKnown = false;          ///< without them, a plain number of unlikely size says nothing
 };
 
 /// A length as it stands in the file.

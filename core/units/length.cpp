@@ -133,7 +133,7 @@ std::variant<std::int64_t, LengthError> sixteenthsOf(const Dashed& dashed, std::
                       "all three parts, feet-inches-eighths, such as \"0-4-3\", or \"4 3/8 in\"");
     if (dashed.parts.size() > 3)
         return refuse(text, " has more than three parts", form);
-    if (dashed.tail != "" && dashed.tail != "+" && dashed.tail != "-")
+    if (!dashed.tail.empty() && dashed.tail != "+" && dashed.tail != "-")
         return refuse(text, " goes on after the eighths", form);
     const auto feet = toInteger(dashed.parts[0]);
     const auto inches = toInteger(dashed.parts[1]);

@@ -303,6 +303,50 @@ TEST_CASE("two stem heads alone do not say where the keel is amidships") {
     CHECK(read.error()[0].key == "hull.station[2].keel");
 }
 
+TEST_CASE("a profile may give the half siding alone") {
+    const Project project = parsed(replaced(
+        smallProject(), "[[hull.station]]", "[hull.profile]\nhalf-siding = \"1/8 in\"\n\n[[hull.station]]"));
+    CHECK(project.hull.halfSiding == 3.175);
+    CHECK(project.hull.profile.empty());
+}
+
+TEST_CASE("a station on the stem needs no keel height") {
+    // Half-breadth 1/8 in: no more than the half siding and one digit of the table.
+    std::string text = replaced(smallProject(),
+                                "[[hull.station]]",
+                                "[[hull.station]]\nx = 0\nsheer = { height = \"1-4-0\", half-breadth = "
+                                "\"0-0-1\" }\n\n[[hull.station]]");
+    CHECK_FALSE(parsed(text).hull.stations.front().keel.has_value());
+    text = replaced(text, "\"0-0-1\"", "\"0-0-2\"");
+    const auto read = parseProject(text, "trial.sheerlay");
+    REQUIRE_FALSE(read.has_value());
+    CHECK(read.error().front().key == "hull.station[1].keel");
+}
+
+TEST_CASE("a length without quotes is named as such, wherever it stands in its line") {
+    for (const std::string bare : {"0-11-0", "11 in", "3/8 in", "1' 2\""}) {
+        const auto read =
+            parseProject(replaced(smallProject(), "half-breadth = \"0-11-0\"", "half-breadth = " + bare),
+                         "trial.sheerlay");
+        INFO(bare);
+        REQUIRE_FALSE(read.has_value());
+        REQUIRE(read.error().size() == 1);
+        CHECK(read.error().front().line == 19);
+        CHECK(read.error().front().found.find("without quotes") != std::string::npos);
+    }
+}
+
+TEST_CASE("missing units do not bring a second message about every plain number") {
+    std::string text = replaced(smallProject(), "units = \"mm\"\n", "");
+    text = replaced(text,
+                    "thickness = 6.35\nwidth = 19.05\ncover-width = 15.875",
+                    "thickness = 0.25\nwidth = 0.75\ncover-width = 0.625");
+    const auto read = parseProject(text, "trial.sheerlay");
+    REQUIRE_FALSE(read.has_value());
+    REQUIRE(read.error().size() == 1);
+    CHECK(read.error().front().key == "units");
+}
+
 TEST_CASE("a file that can't be read is one message") {
     for (const std::string& path : {reference + "/no_such_file.sheerlay", reference}) {
         const auto read = readProject(path);

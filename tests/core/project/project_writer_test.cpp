@@ -158,6 +158,17 @@ TEST_CASE("a written project reads back the same, in both units") {
     }
 }
 
+TEST_CASE("every starting line is written by its own word") {
+    for (const auto kind : {StartLine::Kind::Sheer,
+                            StartLine::Kind::Geodesic,
+                            StartLine::Kind::Bent,
+                            StartLine::Kind::Easiest}) {
+        Project project = everything(Units::Millimetres, 3);
+        project.planking.start = {kind, 0.0, {}};
+        requireSame(project, readBack(writeProject(project)));
+    }
+}
+
 TEST_CASE("reference projects survive writing in the notation they came in") {
     for (const char* name :
          {"formula_canoe", "formula_canoe_geodesic", "stephens_1889_as_printed", "stephens_1889_corrected"}) {
