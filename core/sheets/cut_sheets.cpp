@@ -15,7 +15,7 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr double notePitch = 5.4; // mm at scale 1, line to line
+constexpr double notePitch = 1.2; // line to line, of the size of type
 
 /// Lays out the page or pages of one piece.
 class PieceSheet {
@@ -31,7 +31,22 @@ public:
           m_names(stationNames(project, hull)), m_flat(layStraight(*piece.strip)),
           m_marks(stationMarks(*piece.strip, hull.stationX)) {}
 
+    // One page is worth a little smaller notes; where even those don't fit, they go on in full size on a
+    // second.
     std::vector<Sheet> make() {
+        for (const double notesScale : {1.0, 0.94, 0.88, 1.0}) {
+            m_noteSize = size(typeSize::note) * notesScale;
+            m_tablePitch = size(notesScale < 1.0 ? 6.3 : 6.8);
+            m_sheets.clear();
+            layOut();
+            if (m_sheets.size() == 1)
+                break;
+        }
+        return std::move(m_sheets);
+    }
+
+private:
+    void layOut() {
         m_sheets.push_back(blankSheet(m_page, m_piece.name()));
         double y = header();
         y = wholeStrip(y + 2.0 * m_k);
@@ -43,10 +58,8 @@ public:
                   [this] { return goOn(); });
         table(flow, bottom - y);
         notes(flow);
-        return std::move(m_sheets);
     }
 
-private:
     Sheet& sheet() { return m_sheets.back(); }
     [[nodiscard]] const Strip& strip() const { return *m_piece.strip; }
     [[nodiscard]] double size(double atA4) const { return atA4 * m_k; }
@@ -140,7 +153,7 @@ private:
         std::vector<NamedMark> marks;
         for (const StationMark& mark : m_marks)
             marks.push_back({mark, m_names[mark.station]});
-        const double width = m_room.right - m_room.left, height = size(29.0), small = size(typeSize::small);
+        const double width = m_room.right - m_room.left, height = size(28.0), small = size(typeSize::small);
         const Drawing drawing =
             drawStrip(m_flat, marks, width, height, m_k, colourOf(classify(strip().edgeBend.maxAbs)));
         for (const Item& item : drawing.items)
@@ -155,7 +168,7 @@ private:
             makeText({m_room.left, baseline},
                      caption,
                      {.size = sizeToFit(caption, width, small), .colour = colours::pencil}));
-        return baseline + size(3.0);
+        return baseline + size(2.0);
     }
 
     /// @return where the columns above must end
@@ -203,7 +216,7 @@ private:
             lines.push_back(lineAt(m_names[mark.station], mark.along, mark.width));
         lines.push_back(lineAt("stern end", strip().length, widthAt(strip(), strip().length)));
 
-        const double type = size(typeSize::table), heading = size(typeSize::note), pitch = size(6.8);
+        const double type = size(typeSize::table), heading = size(typeSize::note), pitch = m_tablePitch;
         const double width = flow.width(), alongAt = width - size(25.0);
         const bool metric = m_units == Units::Millimetres;
         const auto headings = [&] {
@@ -268,7 +281,7 @@ private:
     }
 
     Slice headingSlice(const std::string& words, std::optional<Difficulty> difficulty) const {
-        const double type = size(typeSize::note), height = size(6.4), base = size(4.6);
+        const double type = m_noteSize, height = 1.42 * type, base = 1.02 * type;
         Slice slice{height, {}, true};
         double x = 0.0;
         if (difficulty) {
@@ -283,8 +296,7 @@ private:
     void write(Flow& flow, const Note& note) {
         std::vector<Slice> slices{headingSlice(note.heading, note.difficulty)};
         for (const std::string& text : note.paragraphs)
-            for (Slice& slice :
-                 paragraph(text, flow.width(), {.size = size(typeSize::note)}, size(notePitch)))
+            for (Slice& slice : paragraph(text, flow.width(), {.size = m_noteSize}, notePitch * m_noteSize))
                 slices.push_back(std::move(slice));
         flow.addTogether(slices);
         flow.gap(size(2.2));
@@ -300,7 +312,7 @@ private:
             slices.push_back({drawing.height, drawing.items, true});
         std::string words = endText(end, m_units);
         words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
-        for (Slice& slice : paragraph(words, flow.width(), {.size = size(typeSize::note)}, size(notePitch)))
+        for (Slice& slice : paragraph(words, flow.width(), {.size = m_noteSize}, notePitch * m_noteSize))
             slices.push_back(std::move(slice));
         flow.addTogether(slices);
         flow.gap(size(2.2));
@@ -318,6 +330,8 @@ private:
     FlatStrip m_flat;
     std::vector<StationMark> m_marks;
     std::vector<Sheet> m_sheets;
+    double m_tablePitch = 6.8;          // mm, line to line of the table
+    double m_noteSize = typeSize::note; // mm, of the notes in the columns
 };
 
 } // namespace

@@ -9,7 +9,7 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr double footHeight = 16.0; // mm at scale 1
+constexpr double footHeight = 15.0; // mm at scale 1
 
 } // namespace
 

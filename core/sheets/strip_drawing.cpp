@@ -176,7 +176,7 @@ Drawing drawEnd(const FlatStrip& flat, const StripEnd& end, double thickness, do
         for (const Eigen::Vector2d& p : between(*edge, from, to))
             across = std::max(across, std::abs(p.y()));
 
-    const double middle = across / reduction + 1.5;
+    const double middle = across / reduction + 0.8;
     const auto face = [&](const Eigen::Vector2d& p) {
         const double x = (p.x() - tip + end.lap) / reduction + 0.5;
         return Eigen::Vector2d(bow ? x : width - x, middle + p.y() / reduction);
@@ -205,7 +205,7 @@ Drawing drawEnd(const FlatStrip& flat, const StripEnd& end, double thickness, do
     const Eigen::Vector2d direction =
         (b - a).norm() > 1e-9 ? Eigen::Vector2d((b - a).normalized()) : Eigen::Vector2d(0.0, 1.0);
     drawing.items.emplace_back(
-        makeLine(a - direction * 1.2, b + direction * 1.2, LineKind::Centre, colours::lineBlue));
+        makeLine(a - direction * 0.8, b + direction * 0.8, LineKind::Centre, colours::lineBlue));
 
     // the edge: outside above, inside below; at stem and keel the outside is the longer
     const double side = bow ? width - sideRoom : 0.0;

@@ -18,14 +18,14 @@ Note edgeBendNote(const Strip& strip, const Places& places, Units units) {
         note.paragraphs.emplace_back("Straight, as far as the plan can tell.");
     } else {
         const bool towardKeel = bend.signedMax >= -bend.signedMin;
-        std::string text = "About " + sagText(bend.maxAbs, units) + ", toward the " +
+        std::string text = "At its hardest about " + sagText(bend.maxAbs, units) + ", toward the " +
                            (towardKeel ? "keel" : "sheer") + ", " + places.at(bend.atX) + " (radius about " +
                            radiusText(1.0 / bend.maxAbs, units) + ").";
         const double other = towardKeel ? -bend.signedMin : bend.signedMax;
         if (other > freeEdgeBend / 2)
             text += " Elsewhere it bends the other way, about " + sagText(other, units) + ".";
         if (bend.force >= 1.0)
-            text += " It takes about " + forceText(bend.force, units) + " to hold it over one mould bay.";
+            text += " It takes about " + forceText(bend.force, units) + " a mould bay to hold.";
         note.paragraphs.push_back(text);
     }
     note.paragraphs.emplace_back(holdingAdvice(*note.difficulty));
@@ -34,18 +34,28 @@ Note edgeBendNote(const Strip& strip, const Places& places, Units units) {
 
 Note shapeNote(const Strip& strip, const Places& places, Units units) {
     Note note;
-    note.heading = "Twist and bend";
+    note.heading = "Twist, and bend over the moulds";
     std::string text =
         "Twists at most " + twistText(strip.twistMax, units) + ", " + places.at(strip.twistAtX) + ".";
     if (strip.bendMinRadius)
-        text += " Bends over the moulds to a radius of about " + radiusText(*strip.bendMinRadius, units) +
-                ", " + places.at(strip.bendAtX) + ".";
+        text += " Bends to a radius of about " + radiusText(*strip.bendMinRadius, units) + ", " +
+                places.at(strip.bendAtX) + ".";
     note.paragraphs.push_back(text);
+    return note;
+}
+
+// None while the wood has plenty in hand.
+std::optional<Note> woodNote(const Strip& strip, const Places& places) {
     const int percent = static_cast<int>(std::lround(strip.strainMax * 20.0)) * 5;
-    if (percent >= 60)
-        note.paragraphs.push_back("All together that takes about " + std::to_string(percent) +
-                                  " percent of the strain the wood allows, " + places.at(strip.strainAtX) +
-                                  ". Choose straight grain without knots there.");
+    constexpr int worthAWord = 60, all = 100;
+    if (percent < worthAWord)
+        return std::nullopt;
+    Note note;
+    note.heading = "Wood";
+    note.paragraphs.push_back(
+        "Bend and twist take about " + std::to_string(percent) + " percent of what the wood allows, " +
+        places.at(strip.strainAtX) + ". " +
+        (percent > all ? "Bend it hot there, of straight grain." : "Choose straight grain without knots."));
     return note;
 }
 
@@ -95,6 +105,8 @@ std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& pl
     if (!watch.paragraphs.empty())
         notes.push_back(watch);
     notes.push_back(shapeNote(strip, places, units));
+    if (const std::optional<Note> wood = woodNote(strip, places))
+        notes.push_back(*wood);
     return notes;
 }
 

@@ -17,7 +17,7 @@ struct Note {
 };
 
 /// Everything a strip asks of its builder besides its ends, most pressing first: edge bend and how to hold
-/// it, findings, twist and bend over the moulds.
+/// it, findings, twist and bend over the moulds, what they ask of the wood.
 [[nodiscard]] std::vector<Note>
 notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units);
 

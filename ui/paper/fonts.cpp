@@ -45,6 +45,10 @@ QFont sheetFont(core::Weight weight, int pixels) {
     font.setWeight(weight == core::Weight::Regular    ? QFont::Normal
                    : weight == core::Weight::SemiBold ? QFont::DemiBold
                                                       : QFont::Bold);
+    // letters as they are typed: the typeface's contextual forms (a raised hyphen between digits, and others)
+    // have no text in a PDF, so that 3-0-0 would be searched for in vain
+    font.setStyleStrategy(QFont::PreferNoShaping);
+    font.setKerning(false);
     font.setHintingPreference(QFont::PreferNoHinting);
     return font;
 }
