@@ -2,6 +2,9 @@
 #include "app/commands.hpp"
 #include "app/window_command.hpp"
 
+#include <spdlog/sinks/stdout_color_sinks.h>
+#include <spdlog/spdlog.h>
+
 #include <exception>
 #include <iostream>
 #include <string>
@@ -12,6 +15,8 @@
 int main(int argc, char** argv) {
     using namespace sheerlay::app;
     try {
+        // What the libraries remark must not stand among the data on standard output.
+        spdlog::set_default_logger(spdlog::stderr_color_mt("sheerlay"));
         const std::vector<std::string> arguments(argv + (argc > 0 ? 1 : 0), argv + argc);
         const auto line = readCommandLine(arguments);
         if (const auto* answer = std::get_if<Answer>(&line)) {

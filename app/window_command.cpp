@@ -1,8 +1,6 @@
 #include "app/window_command.hpp"
 
-#ifdef SHEERLAY_WINDOW
 #include "ui/window/run_window.hpp"
-#endif
 
 #include <cstdlib>
 #include <fstream>
@@ -14,9 +12,10 @@ namespace sheerlay::app {
 
 namespace {
 
-/// The window can appear: there is an X or Wayland session, or Qt was told where to draw.
+/// The window can appear: there is an X display (under Wayland XWayland gives one), or Qt was told where to
+/// draw.
 bool hasDisplay() {
-    for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) {
+    for (const char* name : {"DISPLAY", "QT_QPA_PLATFORM"}) {
         const char* value = std::getenv(name); // NOLINT(concurrency-mt-unsafe): before any thread
         if (value != nullptr && *value != '\0')
             return true;
@@ -34,18 +33,12 @@ int openWindow(const Request& request, const Console& console, int argc, char** 
         return exitUnusable;
     }
     if (!hasDisplay()) {
-        console.err << "There is no display here for the window. The commands check, plan and sheets work "
+        console.err << "There is no X display here for the window. The commands check, plan and sheets work "
                        "without one; "
                        "sheerlay --help names them.\n";
         return exitUnusable;
     }
-#ifndef SHEERLAY_WINDOW
-    console.err << "The window is not in this build.\n";
-    static_cast<void>(argc), static_cast<void>(argv);
-    return exitUnusable;
-#else
     return ui::runWindow(argc, argv, request.project.empty() ? std::nullopt : std::optional(request.project));
-#endif
 }
 
 } // namespace sheerlay::app
