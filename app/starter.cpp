@@ -37,7 +37,10 @@ bool isNameLine(std::string_view line) {
 std::string starterProject(const std::string& name) {
     std::string result = "# A boat to start from: put your own table in place of this one, then run\n"
                          "#     sheerlay check  on this file, to see what the table and the loft say, and\n"
-                         "#     sheerlay plan   to lay the strips.\n\n";
+                         "#     sheerlay plan   to lay the strips.\n"
+                         "# Lengths stand in quotes as you write them: \"1-3-4+\" is 1 ft 3 9/16 in "
+                         "(feet-inches-eighths, a + for a\n"
+                         "# sixteenth more); \"15 3/4 in\", \"3' 2 1/2 in\" and \"400 mm\" do as well.\n\n";
     std::istringstream example(starterText);
     bool opening = true; // the example's own story stands in the comments at its head
     bool named = false;
