@@ -40,7 +40,7 @@ std::string starterProject(const std::string& name) {
                          "#     sheerlay plan   to lay the strips.\n"
                          "# Lengths stand in quotes as you write them: \"1-3-4+\" is 1 ft 3 9/16 in "
                          "(feet-inches-eighths, a + for a\n"
-                         "# sixteenth more); \"15 3/4 in\", \"3' 2 1/2 in\" and \"400 mm\" do as well.\n\n";
+                         "# sixteenth more); \"15 3/4 in\" and \"400 mm\" do as well.\n\n";
     std::istringstream example(starterText);
     bool opening = true; // the example's own story stands in the comments at its head
     bool named = false;
