@@ -71,26 +71,29 @@ private:
         const std::string kind = kindWords();
         const std::string order = orderWords();
         const double noteSize = size(typeSize::note);
-        const double asideWidth = std::max({textWidth(row, size(typeSize::table), Weight::SemiBold),
-                                            textWidth(kind, noteSize),
-                                            textWidth(order, noteSize)});
-
+        double asideWidth = size(4.0) + std::max({textWidth(row, size(typeSize::table), Weight::SemiBold),
+                                                  textWidth(kind, noteSize),
+                                                  textWidth(order, noteSize)});
+        // a long name (fillers) gets the whole width, and what stood beside it goes below
+        const double wanted = sizeForCapitals(size(typeSize::name));
+        const bool tight =
+            sizeToFit(m_piece.name(), width - asideWidth, wanted, Weight::Bold) < 0.75 * wanted;
+        asideWidth = tight ? 0.0 : asideWidth;
         const double nameBase = m_room.top + size(typeSize::name);
-        const double nameSize = sizeToFit(m_piece.name(),
-                                          width - asideWidth - size(4.0),
-                                          sizeForCapitals(size(typeSize::name)),
-                                          Weight::Bold);
+        const double nameSize = sizeToFit(m_piece.name(), width - asideWidth, wanted, Weight::Bold);
         items.emplace_back(
             makeText({m_room.left, nameBase}, m_piece.name(), {.size = nameSize, .weight = Weight::Bold}));
-        double y = m_room.top + size(typeSize::table) * capHeight;
-        items.emplace_back(
-            makeText({m_room.right, y},
-                     row,
-                     {.size = size(typeSize::table), .weight = Weight::SemiBold, .anchor = Anchor::Right}));
-        for (const std::string& line : {kind, order}) {
-            y += size(6.6);
-            items.emplace_back(
-                makeText({m_room.right, y}, line, {.size = noteSize, .anchor = Anchor::Right}));
+        if (!tight) {
+            double y = m_room.top + size(typeSize::table) * capHeight;
+            items.emplace_back(makeText(
+                {m_room.right, y},
+                row,
+                {.size = size(typeSize::table), .weight = Weight::SemiBold, .anchor = Anchor::Right}));
+            for (const std::string& line : {kind, order}) {
+                y += size(6.6);
+                items.emplace_back(
+                    makeText({m_room.right, y}, line, {.size = noteSize, .anchor = Anchor::Right}));
+            }
         }
 
         const double lengthBase = nameBase + size(5.0 + typeSize::length);
@@ -100,8 +103,9 @@ private:
             makeText({m_room.left, lengthBase}, length, {.size = lengthSize, .weight = Weight::Bold}));
         const double after = m_room.left + textWidth(length, lengthSize, Weight::Bold) + size(5.0);
         const std::string between = placeText(strip().length, m_units);
-        const std::string words =
-            "to cut; about " + between + " of it stays on the boat. " + neighbourSentence(m_piece, m_plan);
+        std::string words = "to cut; about " + between + " of it stays on the boat. ";
+        words += tight ? row + ", " + kind + ", " + order + ". " : "";
+        words += neighbourSentence(m_piece, m_plan);
         double type = noteSize;
         std::vector<std::string> said = wrap(words, m_room.right - after, type);
         constexpr std::size_t linesBesideLength = 3;

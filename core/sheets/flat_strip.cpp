@@ -107,9 +107,8 @@ FlatStrip layStraight(const Strip& strip) {
     if (flat.middle.size() < 2)
         return {};
 
-    // the middle's own bow end lies half way along the end's cut
-    const Eigen::Vector2d bowEnd = (flat.curved.front() + flat.curved.back()) / 2;
-    const double first = alongAcross(flat.middle, bowEnd).x();
+    // an outline is drawn from its middle's bow end, whatever the cut there
+    const double first = alongAcross(flat.middle, Eigen::Vector2d::Zero()).x();
     for (Eigen::Vector3d& m : flat.middle)
         m.z() -= first;
     for (const Eigen::Vector2d& p : flat.curved)

@@ -52,10 +52,10 @@ std::optional<Note> woodNote(const Strip& strip, const Places& places) {
         return std::nullopt;
     Note note;
     note.heading = "Wood";
-    note.paragraphs.push_back(
-        "Bend and twist take about " + std::to_string(percent) + " percent of what the wood allows, " +
-        places.at(strip.strainAtX) + ". " +
-        (percent > all ? "Bend it hot there, of straight grain." : "Choose straight grain without knots."));
+    note.paragraphs.push_back("Bend and twist take about " + std::to_string(percent) +
+                              " percent of what the wood allows, " + places.at(strip.strainAtX) + ". " +
+                              (percent > all ? "Bend it hot there, and choose straight grain."
+                                             : "Choose straight grain without knots."));
     return note;
 }
 

@@ -202,15 +202,30 @@ std::vector<std::string> wrap(std::string_view text, double width, double size, 
     return lines;
 }
 
+namespace {
+
+// Depth of the ink below the baseline, of the size of type: letters with a tail and marks such as commas and
+// slashes.
+double depthOf(const std::vector<TextRun>& runs) {
+    for (const TextRun& run : runs)
+        if (run.text.find_first_of("gjpqyQ,;()[]{}|/@$_\xC3\xE2") !=
+            std::string::npos) // the last two: lead bytes
+            return 0.85 * descent;
+    return 0.015; // rounds hang a little
+}
+
+} // namespace
+
 Box inkBox(const Text& text) {
     const double width = textWidth(text.runs, text.size, text.weight);
     const double left = text.anchor == Anchor::Left     ? 0.0
                         : text.anchor == Anchor::Middle ? -width / 2
                                                         : -width;
+    const double depth = depthOf(text.runs);
     const double c = std::cos(text.rotation), s = std::sin(text.rotation);
     Box box{1e9, 1e9, -1e9, -1e9};
     for (const double x : {left, left + width})
-        for (const double y : {-capHeight * text.size, descent * text.size * 0.85}) {
+        for (const double y : {-capHeight * text.size, depth * text.size}) {
             const double px = text.at.x() + c * x - s * y, py = text.at.y() + s * x + c * y;
             box.left = std::min(box.left, px);
             box.right = std::max(box.right, px);

@@ -56,7 +56,8 @@ struct Box {
     }
 };
 
-/// Box around a text's ink: capitals above, descenders below; around all four corners when it is turned.
+/// Box around a text's ink: capitals above, tails below where it has any; around all four corners when it is
+/// turned.
 [[nodiscard]] Box inkBox(const Text& text);
 
 } // namespace sheerlay::core

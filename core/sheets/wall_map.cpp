@@ -19,7 +19,7 @@ namespace sheerlay::core {
 namespace {
 
 constexpr double headHeight = 34.0, footHeight = 30.0, laneWidth = 34.0, stationLane = 12.0; // mm
-constexpr double readableBand = 5.5, broadestBand = 14.0;                                    // mm on paper
+constexpr double readableBand = 5.5, broadestBand = 14.0, largestName = 7.0;                 // mm on paper
 
 struct Bounds {
     double left = 1e9, right = -1e9, top = 1e9, bottom = -1e9;
@@ -204,7 +204,7 @@ private:
         const std::string inFull = strip.id + "  laid " + std::to_string(strip.order) + "  " + word;
         const auto write = [&](double part, const std::string& words) {
             const double s = part * strip.length, band = widthAt(strip, s) * m_across;
-            double type = std::min(typeSize::note, 0.74 * band);
+            double type = std::min(largestName, 0.74 * band);
             type = sizeToFit(words, 0.8 * strip.length * m_along, type, Weight::SemiBold);
             constexpr double leastType = 1.8;
             if (type < leastType)
@@ -228,7 +228,7 @@ private:
             m_unnamed.push_back(strip.id);
             return;
         }
-        if (textWidth(inFull, typeSize::note, Weight::SemiBold) * 4 < strip.length * m_along) {
+        if (textWidth(inFull, largestName, Weight::SemiBold) * 3 < strip.length * m_along) {
             write(0.15, strip.id);
             write(0.85, strip.id);
         }

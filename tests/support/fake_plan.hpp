@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <numbers>
 #include <string>
 #include <vector>
@@ -130,7 +129,7 @@ inline FakeBoat makeFakeBoat(int rows = 20) {
     const auto add = [&](FakeStrip f, const std::string& number) {
         for (const core::Side side : {core::Side::Starboard, core::Side::Port}) {
             f.side = side;
-            f.id = (side == core::Side::Starboard ? "S" : "P") + number;
+            f.id = std::string(1, side == core::Side::Starboard ? 'S' : 'P').append(number);
             f.order = order++;
             plan.strips.push_back(makeFakeStrip(f));
         }
@@ -146,8 +145,9 @@ inline FakeBoat makeFakeBoat(int rows = 20) {
             f.kind = core::StripKind::Tapered;
             f.endWidth = 11.0;
         }
-        char number[8];
-        std::snprintf(number, sizeof number, "%02d", row);
+        std::string number = std::to_string(row);
+        if (row < 10)
+            number.insert(number.begin(), '0');
         add(f, number);
     }
     for (const int piece : {1, 2}) {

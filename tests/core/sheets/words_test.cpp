@@ -1,0 +1,95 @@
+#include "core/planking/difficulty.hpp"
+#include "core/sheets/words.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/fake_plan.hpp"
+
+#include <numbers>
+
+using namespace sheerlay;
+using namespace sheerlay::core;
+
+constexpr Units mm = Units::Millimetres, inches = Units::Inches;
+constexpr double degree = std::numbers::pi / 180.0;
+
+TEST_CASE("a length to cut is never rounded down") {
+    CHECK(cutLengthText(4875.1, mm) == "4880 mm");
+    CHECK(cutLengthText(4875.0, mm) == "4875 mm");
+    CHECK(cutLengthText(4879.99, mm) == "4880 mm");
+    CHECK(cutLengthText(25.4 * 50.01, inches) == "4' 2 1/4\"");
+    CHECK(cutLengthText(25.4 * 50.25, inches) == "4' 2 1/4\"");
+    CHECK(cutLengthText(25.4 * 50.26, inches) == "4' 2 1/2\"");
+}
+
+TEST_CASE("predicted figures say no more than the plan can promise") {
+    CHECK(placeText(1303.0, mm) == "1305 mm");
+    CHECK(placeText(25.4 * 10.3, inches) == "10 1/4\"");
+    CHECK(widthText(14.04, mm) == "14.0 mm");
+    CHECK(widthText(25.4 * 0.63, inches) == "5/8\"");
+    CHECK(radiusText(5555.0, mm) == "5.6 m");
+    CHECK(radiusText(14210.0, mm) == "14 m");
+    CHECK(radiusText(123456.0, mm) == "120 m");
+    CHECK(radiusText(304.8 * 18.2, inches) == "18 ft");
+    CHECK(twistText(12.3 * degree / 304.8, inches) == "12.5 degrees in a foot");
+    CHECK(twistText(-14.1 * degree / 304.8, inches) == "14 degrees in a foot");
+    CHECK(twistText(45.2 * degree / 1000.0, mm) == "46 degrees in a metre");
+    CHECK(forceText(28.2, mm) == "30 N (6 lb)");
+    CHECK(forceText(28.2, inches) == "6 lb (30 N)");
+    CHECK(angleText(51.6 * degree) == "52\u00B0");
+    CHECK(stockText(19.05, mm) == "19.05 mm");
+    CHECK(stockText(6.0, mm) == "6 mm");
+    CHECK(stockText(6.35, inches) == "1/4\"");
+    CHECK(runText(184200.0, mm) == "185 m");
+}
+
+TEST_CASE("the sag is that of a circle through a straight edge's ends") {
+    for (const double bend : {0.05e-3, 0.15e-3, 0.3e-3}) {
+        const double radius = 1.0 / bend, half = 1000.0;
+        const double exact = radius - std::sqrt(radius * radius - half * half);
+        CHECK(sagOver(bend, 2000.0) == Approx(exact).epsilon(0.025));
+    }
+    CHECK(sagText(0.2e-3, mm) == "100 mm over 2 m");
+    CHECK(sagText(-0.2e-3, mm) == "100 mm over 2 m");
+    CHECK(sagText(0.2013e-3, mm) == sagText(0.1987e-3, mm)); // both print as 0.20 /m
+    CHECK(sagText(0.1e-3, inches) == "3\" over 8 ft");       // 0.1e-3 * 2438.4^2 / 8 = 74.3 mm = 2.93 in
+}
+
+TEST_CASE("classes of edge bend change where the notes say") {
+    CHECK(classify(0.0) == Difficulty::Free);
+    CHECK(classify(0.15e-3) == Difficulty::Free);
+    CHECK(classify(-0.1501e-3) == Difficulty::Clamp);
+    CHECK(classify(0.30e-3) == Difficulty::Clamp);
+    CHECK(classify(0.3001e-3) == Difficulty::Hard);
+    CHECK(classify(-0.45e-3) == Difficulty::Hard);
+    CHECK(classify(0.4501e-3) == Difficulty::Taper);
+}
+
+TEST_CASE("places are told by the stations around them") {
+    const test::FakeBoat boat = test::makeFakeBoat(1); // stations every foot, from x = 5
+    const Places places(boat.project, boat.hull);
+    CHECK(places.at(5.0 + 304.8 * 3) == "at station 3-0-0");
+    CHECK(places.at(5.0 + 304.8 * 3.05) == "at station 3-0-0");
+    CHECK(places.at(5.0 + 304.8 * 3.5) == "between stations 3-0-0 and 4-0-0");
+    CHECK(places.at(-100.0) == "forward of station 0-0-0");
+    CHECK(places.at(5200.0) == "aft of station 16-0-0");
+}
+
+TEST_CASE("each kind of end has its own sentence, with lap and bevel where there are any") {
+    StripEnd end;
+    end.cut = 52 * degree;
+    end.bevel = 22 * degree;
+    end.lap = 12.2;
+    CHECK(endText(end, mm) ==
+          "woven at the stem, 52\u00B0 to its line. Let it run about 12 mm past the centreplane, then cut it "
+          "back. Bevel the end face by 22\u00B0.");
+    end.lap = end.bevel = 0.0;
+    CHECK(endText(end, mm) == "lands on the stem, 52\u00B0 to its line.");
+    std::vector<std::string> seen;
+    for (const EndsOn on :
+         {EndsOn::Stem, EndsOn::Keel, EndsOn::Transom, EndsOn::Sheer, EndsOn::Strip, EndsOn::Nib}) {
+        end.on = on;
+        const std::string text = endText(end, mm);
+        CHECK(text.ends_with("."));
+        CHECK(std::find(seen.begin(), seen.end(), text) == seen.end());
+        seen.push_back(text);
+    }
+}
