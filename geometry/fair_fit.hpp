@@ -33,6 +33,9 @@ public:
     [[nodiscard]] const UniformKnots& knotsU() const noexcept { return m_u; }
     [[nodiscard]] const UniformKnots& knotsV() const noexcept { return m_v; }
 
+    /// Lower triangle of the energy's matrix over the poles, u-major; for systems that couple several fields.
+    [[nodiscard]] const Eigen::SparseMatrix<double>& energy() const noexcept { return m_energy; }
+
 private:
     UniformKnots m_u, m_v;
     Eigen::SparseMatrix<double> m_energy; // lower triangle

@@ -2,6 +2,7 @@
 #include "core/hull/loft_data.hpp"
 #include "core/hull/loft_report.hpp"
 #include "core/hull/surface_fit.hpp"
+#include "core/hull/suspect_cells.hpp"
 #include "core/hull/trimmed_surface.hpp"
 #include "geometry/offset_surface.hpp"
 
@@ -70,6 +71,7 @@ Expected<LoftedHull, LoftError> loft(const Project& project) {
     if (!prepared)
         return unexpected(LoftError{prepared.error()});
     LoftData& data = *prepared;
+    const std::vector<SuspectCell> suspects = findSuspectCells(project.hull, data);
     auto fitted = fitSurface(data);
     if (!fitted)
         return unexpected(LoftError{fitted.error()});
@@ -123,7 +125,7 @@ Expected<LoftedHull, LoftError> loft(const Project& project) {
         hull.stationX.push_back(s.x + hull.xShift);
     hull.roundingSigma = data.sigma;
     hull.fairing = fitted->lambda;
-    reportLoft(project.hull, data, *fitted, hull);
+    reportLoft(project.hull, data, *fitted, suspects, hull);
     hull.milliseconds =
         std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();
     return hull;

@@ -17,7 +17,7 @@ struct LoftPoint {
     const TablePoint* cell = nullptr; ///< where it stands in the table; none for profile points and helpers
     double x = 0.0, y = 0.0, z = 0.0;
     double girth = 0.0;                  ///< start value of the surface parameter v; fixed for sheer points
-    double weightY = 1.0, weightZ = 1.0; ///< 1 / spread, 1/mm
+    double weightY = 1.0, weightZ = 1.0; ///< 1 / spread, 1/mm; 0: set aside as doubtful
 };
 
 /// The table made ready for fitting.

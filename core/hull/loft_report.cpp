@@ -1,5 +1,7 @@
 #include "core/hull/loft_report.hpp"
 
+#include "core/units/length.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -25,8 +27,8 @@ void residualsPerStation(const HullTable& table,
     list.back().station = "profile";
     for (std::size_t i = 0; i < data.points.size(); ++i) {
         const LoftPoint& p = data.points[i];
-        if (p.kind == LoftPoint::Kind::Helper)
-            continue;
+        if (p.kind == LoftPoint::Kind::Helper || p.weightY == 0 || p.weightZ == 0)
+            continue; // helpers are no data, and what is set aside has its own finding
         StationResidual& r = p.station < 0 ? list.back() : list[static_cast<std::size_t>(p.station)];
         double& sum = squares[p.station < 0 ? list.size() - 1 : static_cast<std::size_t>(p.station)];
         const PointResidual& e = fit.residuals[i];
@@ -77,10 +79,96 @@ void lastGaps(const HullTable& table, const LoftData& data, LoftedHull& hull) {
     }
 }
 
+/// A length in the notation the cell itself was printed in.
+std::string asPrinted(double value, const std::string& printed) {
+    const bool inches = printed.find_first_of("-'\"") != std::string::npos ||
+                        printed.find("in") != std::string::npos || printed.find("ft") != std::string::npos;
+    return inches ? toFeetInchesEighths(value) : mm(value);
+}
+
+std::string spreadText(double value, const std::string& printed) {
+    const bool inches = asPrinted(0, printed).find("mm") == std::string::npos;
+    return inches ? formatLength(std::max(value, mmPerInch / 16), Units::Inches) : mm(std::max(value, 1.0));
+}
+
+void suspectCells(const HullTable& table,
+                  const LoftData& data,
+                  const std::vector<SuspectCell>& suspects,
+                  LoftedHull& hull) {
+    for (const SuspectCell& c : suspects) {
+        const LoftPoint& p = data.points[c.point];
+        const Station& s = table.stations[static_cast<std::size_t>(p.station)];
+        const std::string& printed = c.height ? p.cell->printedHeight : p.cell->printedHalfBreadth;
+        const std::string& line = c.height ? p.cell->printedHalfBreadth : p.cell->printedHeight;
+        std::string where;
+        switch (p.cell->kind) {
+        case PointKind::Sheer:
+            where = c.height ? "sheer height" : "sheer half-breadth";
+            break;
+        case PointKind::Keel:
+            where = c.height ? "keel height" : "keel half-breadth";
+            break;
+        case PointKind::Waterline:
+            where = "half-breadth at the waterline " + line;
+            break;
+        case PointKind::Buttock:
+            where = "height at the buttock " + line;
+            break;
+        case PointKind::Point:
+            where = c.height ? "a point's height" : "a point's half-breadth";
+            break;
+        }
+        const bool nearEnd = p.station <= 1 || p.station + 2 >= static_cast<int>(table.stations.size());
+        hull.findings.push_back(
+            {Level::Caution,
+             "doubtful-cell",
+             std::nullopt,
+             s.x + hull.xShift,
+             "Station at x " + s.printedX + " (line " + std::to_string(p.cell->line) + "), " + where + ": " +
+                 printed + " is printed, but the rest of the table wants about " +
+                 asPrinted(c.fair, printed) + ", give or take " + spreadText(c.spread, printed) +
+                 (c.setAside ? "; the loft is made without this number until you settle it"
+                             : "; look at it before you cut the mould") +
+                 (nearEnd ? " (so near an end the table hardly decides it)." : ".")});
+    }
+    if (suspects.size() >= 6)
+        hull.findings.push_back(
+            {Level::Caution,
+             "many-doubtful-cells",
+             std::nullopt,
+             std::nullopt,
+             "Six or more numbers contradict the rest: more likely the station spacing, the waterline "
+             "heights or the half siding are not what the table was drawn with. Check these first."});
+}
+
+void levelKeels(const HullTable& table, const SurfaceFit& fit, LoftedHull& hull) {
+    if (fit.levelKeel.empty())
+        return;
+    std::string names;
+    for (const int i : fit.levelKeel)
+        names += (names.empty() ? "" : ", ") + table.stations[static_cast<std::size_t>(i)].printedX;
+    hull.findings.push_back({Level::Caution,
+                             "bottom-not-given",
+                             std::nullopt,
+                             std::nullopt,
+                             "Between the lowest waterline and the keel the table leaves the bottom open; it "
+                             "is drawn level at the keel at x " +
+                                 names +
+                                 " so that it does not hang below it. One buttock height a station would "
+                                 "settle it; until then take girths as good "
+                                 "to 1 percent and the shutter's width as unknown."});
+}
+
 } // namespace
 
-void reportLoft(const HullTable& table, const LoftData& data, const SurfaceFit& fit, LoftedHull& hull) {
+void reportLoft(const HullTable& table,
+                const LoftData& data,
+                const SurfaceFit& fit,
+                const std::vector<SuspectCell>& suspects,
+                LoftedHull& hull) {
     residualsPerStation(table, data, fit, hull);
+    suspectCells(table, data, suspects, hull);
+    levelKeels(table, fit, hull);
     lastGaps(table, data, hull);
     std::stable_sort(hull.findings.begin(), hull.findings.end(), [](const Finding& a, const Finding& b) {
         return a.level > b.level;

@@ -32,8 +32,11 @@ public:
         std::vector<geometry::FieldRow> rowsZ;
         rowsY.reserve(m_data.points.size());
         for (const LoftPoint& p : m_data.points) {
-            rowsY.push_back({p.x, p.girth, p.y, p.weightY});
-            rowsZ.push_back({p.x, p.girth, p.z, p.weightZ});
+            const auto [wy, wz] = weights(p);
+            if (wy > 0)
+                rowsY.push_back({p.x, p.girth, p.y, wy});
+            if (wz > 0)
+                rowsZ.push_back({p.x, p.girth, p.z, wz});
             if (p.kind == LoftPoint::Kind::Keel && m_level.contains(p.station))
                 rowsZ.push_back({p.x, p.girth, 0.0, 1 / levelSpread, true});
         }
@@ -46,7 +49,24 @@ public:
         for (std::size_t i = 0; i < y.size(); ++i)
             poles[i] = {m_fit.knotsU().greville(static_cast<int>(i / nv)), y[i], z[i]};
         m_surface = geometry::TensorSurface(m_fit.knotsU(), m_fit.knotsV(), std::move(poles));
+        m_haveSurface = true;
         return true;
+    }
+
+    /// A stem or keel point is known far better across the centreplane than up and down. Where the section
+    /// runs along one of these directions, that coordinate says nothing about the surface and would only hold
+    /// the point's girth fast: it fades out.
+    [[nodiscard]] std::pair<double, double> weights(const LoftPoint& p) const {
+        const bool centre = p.kind == LoftPoint::Kind::Keel || p.kind == LoftPoint::Kind::Profile;
+        if (!centre || !m_haveSurface || fixedGirth(p) || p.weightY == 0)
+            return {p.weightY, p.weightZ};
+        const geometry::SurfaceJet j = m_surface.jet(p.x, p.girth);
+        const double len = std::hypot(j.v.y(), j.v.z());
+        const double ny = j.v.z() / len;
+        const double nz = j.v.y() / len;
+        const double normal = 1 / std::hypot(ny / p.weightY, nz / p.weightZ);
+        const double least = 0.3 * p.weightZ;
+        return {std::max(std::abs(ny) * normal, least), std::max(std::abs(nz) * normal, least)};
     }
 
     /// Moves each free point's girth to its foot on the section; returns the largest move, mm.
@@ -106,9 +126,11 @@ public:
             if (p.kind == LoftPoint::Kind::Helper)
                 continue;
             if (fixedGirth(p)) {
-                e.push_back(std::abs(list[i].y));
-                e.push_back(std::abs(list[i].z));
-            } else
+                if (p.weightY > 0)
+                    e.push_back(std::abs(list[i].y));
+                if (p.weightZ > 0)
+                    e.push_back(std::abs(list[i].z));
+            } else if (p.weightY > 0)
                 e.push_back(std::abs(list[i].normal));
         }
         Spread s;
@@ -161,6 +183,7 @@ public:
     LoftData& m_data;
     geometry::FairFit m_fit;
     geometry::TensorSurface m_surface;
+    bool m_haveSurface = false;
     std::set<int> m_level;
 };
 
@@ -190,7 +213,8 @@ Expected<SurfaceFit, std::string> fitSurface(LoftData& data) {
         const auto s = fitter.spread();
         const double ratio = s.clean / data.sigma;
         const bool level = fitter.holdLevelKeels();
-        if (std::abs(ratio - wantedResidual) < 0.02 && moved < 0.3 && !level)
+        // a point on a nearly straight stretch creeps along it for long without moving the surface
+        if (std::abs(ratio - wantedResidual) < 0.02 && (moved < 0.2 || fit.iterations >= 6) && !level)
             break;
         if (moved > 2.0)
             continue; // let the points settle before the weight is judged

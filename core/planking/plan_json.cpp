@@ -143,6 +143,14 @@ Json strip(const Strip& s) {
             {"order", s.order}};
 }
 
+/// The half-breadth where the planking ends; 0 where it reaches the centreplane.
+double largestSiding(const TrimmedSurface& laid) {
+    double most = 0;
+    for (const Eigen::Vector3d& p : laid.profile)
+        most = std::max(most, laid.trims.siding.at(p.x()));
+    return most;
+}
+
 std::vector<Finding> together(const LoftedHull& hull, const Plan& plan) {
     std::vector<Finding> all = hull.findings;
     all.insert(all.end(), plan.findings.begin(), plan.findings.end());
@@ -176,6 +184,7 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
           {"half_area", tidy(laid.halfArea)},
           {"half_girth_max", tidy(laid.halfGirthMax)},
           {"half_girth_max_x", tidy(laid.halfGirthMaxX)},
+          {"keel_half_breadth", tidy(largestSiding(laid))},
           {"surface", surface(laid.surface)},
           {"sheer", points(laid.sheer)},
           {"profile", points(laid.profile)}}},

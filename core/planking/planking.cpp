@@ -139,7 +139,11 @@ private:
             m_plan.coverage.stripsArea += piece.area;
             m_plan.firstRow = std::min(m_plan.firstRow, row);
             m_plan.lastRow = std::max(m_plan.lastRow, row);
-            const bool joined = piece.lens && 2 * piece.widest <= mesh.width &&
+            // with a keel between the sides there is nothing to span
+            const double siding = piece.middle.empty()
+                                      ? 0.0
+                                      : m_hull.trims.siding.at(piece.middle[piece.middle.size() / 2].p.x());
+            const bool joined = piece.lens && siding == 0.0 && 2 * piece.widest <= mesh.width &&
                                 m_context.project->planking.closing == ClosingMethod::BothSides;
             if (joined) {
                 Strip centre = centrePiece(piece, row, m_context);

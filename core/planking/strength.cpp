@@ -10,7 +10,7 @@ namespace sheerlay::core {
 Strength::Strength(const Wood& wood, double thickness, double width)
     : m_thickness(thickness), m_width(width), m_modulus(wood.alongModulus * 1000),
       m_allowedStrain(allowedPart * wood.bendingStrength / (wood.alongModulus * 1000)),
-      m_allowedShear(allowedPart * wood.shearStrength) {
+      m_allowedShear(allowedShearPart * wood.shearStrength) {
     if (!(thickness > 0) || !(width > 0))
         throw std::invalid_argument("Strength: thickness and width must be positive");
     // beta / alpha of Saint-Venant: tau_max = c G t theta'

@@ -1,0 +1,130 @@
+#include "core/hull/line_check.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace sheerlay::core {
+namespace {
+
+struct Entry {
+    double at, value;
+    CellRef cell;
+};
+
+struct Deviation {
+    double size;
+    CellRef cell;
+};
+
+/// Residual against the polynomial through up to two neighbours on each side (at least one, three in all), in
+/// units of what rounding alone would scatter it by.
+std::vector<Deviation> deviations(const std::vector<Entry>& line) {
+    std::vector<Deviation> list;
+    const auto n = line.size();
+    for (std::size_t i = 1; i + 1 < n; ++i) {
+        std::vector<std::size_t> near;
+        for (std::size_t k = i >= 2 ? i - 2 : 0; k <= std::min(i + 2, n - 1); ++k)
+            if (k != i)
+                near.push_back(k);
+        if (near.size() < 3)
+            continue;
+        double fair = 0;
+        double squares = 1;
+        for (const std::size_t a : near) {
+            double l = 1;
+            for (const std::size_t b : near)
+                if (b != a)
+                    l *= (line[i].at - line[b].at) / (line[a].at - line[b].at);
+            fair += l * line[a].value;
+            squares += l * l;
+        }
+        list.push_back({(line[i].value - fair) / std::sqrt(squares), line[i].cell});
+    }
+    return list;
+}
+
+/// The worst cells of a family of lines: each one found is taken out before the next is looked for, or it
+/// would accuse its neighbours.
+void worstOf(std::vector<std::vector<Entry>> lines, std::vector<CellRef>& out) {
+    for (auto& line : lines)
+        std::sort(line.begin(), line.end(), [](const Entry& a, const Entry& b) { return a.at < b.at; });
+    for (int taken = 0; taken < 3; ++taken) {
+        std::vector<double> sizes;
+        Deviation worst{0, {}};
+        for (const auto& line : lines)
+            for (const Deviation& d : deviations(line)) {
+                sizes.push_back(std::abs(d.size));
+                if (std::abs(d.size) > std::abs(worst.size))
+                    worst = d;
+            }
+        if (sizes.size() < 6)
+            return;
+        std::nth_element(
+            sizes.begin(), sizes.begin() + static_cast<std::ptrdiff_t>(sizes.size() / 2), sizes.end());
+        if (std::abs(worst.size) <= 5 * std::max(1.4826 * sizes[sizes.size() / 2], 1e-6))
+            return;
+        for (auto& line : lines)
+            std::erase_if(line, [&](const Entry& e) { return e.cell == worst.cell; });
+        if (std::find(out.begin(), out.end(), worst.cell) == out.end())
+            out.push_back(worst.cell);
+    }
+}
+
+/// A station on the stem can't be broader below than the stem's thickness at the deck.
+void onStems(const HullTable& table, const LoftData& data, std::vector<CellRef>& out) {
+    for (std::size_t i = 0; i < data.points.size(); ++i) {
+        const LoftPoint& p = data.points[i];
+        if (!p.cell || p.kind != LoftPoint::Kind::Section ||
+            (p.station != 0 && p.station + 1 != static_cast<int>(table.stations.size())))
+            continue;
+        const Station& s = table.stations[static_cast<std::size_t>(p.station)];
+        const double thin = std::max(2 * table.roundedTo, table.halfSiding + table.roundedTo);
+        if (!s.keel && s.sheer.halfBreadth <= thin && p.y > 2 * thin)
+            out.push_back({i, false});
+    }
+}
+
+} // namespace
+
+std::vector<CellRef> standOut(const HullTable& table, const LoftData& data) {
+    std::map<std::pair<int, long>, std::vector<Entry>> lines;
+    std::map<int, std::vector<Entry>> sections;
+    for (std::size_t i = 0; i < data.points.size(); ++i) {
+        const LoftPoint& p = data.points[i];
+        if (!p.cell || p.station < 0)
+            continue;
+        const double x = table.stations[static_cast<std::size_t>(p.station)].x;
+        switch (p.cell->kind) {
+        case PointKind::Waterline:
+            lines[{0, std::lround(p.z * 100)}].push_back({x, p.y, {i, false}});
+            sections[p.station].push_back({p.z, p.y, {i, false}});
+            break;
+        case PointKind::Buttock:
+            lines[{1, std::lround(p.y * 100)}].push_back({x, p.z, {i, true}});
+            break;
+        case PointKind::Sheer:
+            lines[{2, 0}].push_back({x, p.y, {i, false}});
+            lines[{3, 0}].push_back({x, p.z, {i, true}});
+            break;
+        case PointKind::Keel:
+            lines[{4, 0}].push_back({x, p.z, {i, true}});
+            break;
+        case PointKind::Point:
+            break;
+        }
+    }
+    std::vector<std::vector<Entry>> along;
+    std::vector<std::vector<Entry>> across;
+    for (const auto& [key, line] : lines)
+        along.push_back(line);
+    for (const auto& [station, line] : sections)
+        across.push_back(line);
+    std::vector<CellRef> out;
+    onStems(table, data, out);
+    worstOf(std::move(along), out);
+    worstOf(std::move(across), out);
+    return out;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,29 @@
+#pragma once
+
+#include "core/hull/loft_data.hpp"
+
+#include <vector>
+
+namespace sheerlay::core {
+
+/// A number of the table that the rest of the table contradicts.
+struct SuspectCell {
+    std::size_t point = 0; ///< index into LoftData::points
+    bool height = false;   ///< the doubt is about the height; otherwise about the half-breadth
+    double printed = 0.0;  ///< mm
+    double fair = 0.0;     ///< mm, what the rest of the table wants there
+    double spread = 0.0;   ///< mm, one standard deviation of `fair`
+    double t = 0.0;        ///< deviation over its spread, scaled by the table's own scatter
+    bool setAside = false; ///< so far off that the loft is made without it
+};
+
+/// Finds misprints: seeds by leave-one-out along lines and sections, then a fair fit with leave-one-out
+/// residuals from one factorisation, removing the worst cell and re-admitting good ones until none is beyond
+/// five spreads. Gross cells get weight 0 in `data`, and the start girths are taken again without them. Never
+/// changes a printed value.
+/// @return  the suspects, worst first; at most six (more of them speak against spacing or siding, not against
+/// cells)
+/// @source  table_checks.md section 2; thresholds were tuned there on two tables
+[[nodiscard]] std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data);
+
+} // namespace sheerlay::core
