@@ -1,0 +1,101 @@
+#include "core/hull/hull.hpp"
+#include "core/project/project_file.hpp"
+#include "tests/support/catch.hpp"
+
+#include <algorithm>
+#include <cctype>
+#include <string>
+
+using namespace sheerlay;
+using namespace sheerlay::core;
+
+namespace {
+
+Project canoe() {
+    return readProject(SHEERLAY_REFERENCE "/formula_canoe.sheerlay").value().project;
+}
+
+bool has(const LoftedHull& hull, const std::string& code) {
+    return std::any_of(
+        hull.findings.begin(), hull.findings.end(), [&](const Finding& f) { return f.code == code; });
+}
+
+std::string reason(const Project& p) {
+    const auto hull = loft(p);
+    REQUIRE_FALSE(hull.has_value());
+    CHECK(hull.error().text.size() > 20); // a sentence, not a code
+    return hull.error().text;
+}
+
+} // namespace
+
+TEST_CASE("without keel heights there is no hull, and it says what to give") {
+    Project p = canoe();
+    for (Station& s : p.hull.stations)
+        s.keel.reset();
+    p.hull.profile.clear();
+    CHECK(reason(p).find("keel") != std::string::npos);
+}
+
+TEST_CASE("two stations are too few") {
+    Project p = canoe();
+    p.hull.stations.resize(2);
+    CHECK(reason(p).find("station") != std::string::npos);
+    p.hull.stations.clear();
+    CHECK(reason(p).find("station") != std::string::npos);
+}
+
+TEST_CASE("a hull whose ends are nowhere told names the end that stays open") {
+    Project p = canoe();
+    p.hull.profile.clear();
+    p.hull.stations.erase(p.hull.stations.begin(), p.hull.stations.begin() + 6);
+    p.hull.stations.resize(6); // five feet amidships
+    const std::string text = reason(p);
+    CHECK((text.find("bow") != std::string::npos || text.find("stern") != std::string::npos));
+}
+
+TEST_CASE("the last gap is pointed out without a half station and not with one") {
+    const Project p = canoe();
+    CHECK_FALSE(has(*loft(p), "last-gap-wide"));
+    Project coarse = p;
+    coarse.hull.stations.erase(coarse.hull.stations.begin());
+    coarse.hull.stations.pop_back();
+    const auto hull = loft(coarse);
+    REQUIRE(hull.has_value());
+    int bow = 0, stern = 0;
+    for (const Finding& f : hull->findings)
+        if (f.code == "last-gap-wide") {
+            CHECK(f.level == Level::Caution);
+            REQUIRE(f.x.has_value());
+            (*f.x < 2438 ? bow : stern)++;
+            CHECK((*f.x < 310 || *f.x > 4876 - 310)); // inside the gap it speaks of
+            CHECK(f.text.back() == '.');
+        }
+    CHECK(bow == 1);
+    CHECK(stern == 1);
+}
+
+TEST_CASE("findings come heaviest first, with codes fit for a script") {
+    Project p = canoe();
+    p.hull.stations[4].points[2].halfBreadth += 25.4; // a misread inch
+    p.hull.stations.erase(p.hull.stations.begin());
+    const auto hull = loft(p);
+    REQUIRE(hull.has_value());
+    CHECK(std::is_sorted(hull->findings.begin(), hull->findings.end(), [](const auto& a, const auto& b) {
+        return a.level > b.level;
+    }));
+    REQUIRE_FALSE(hull->findings.empty());
+    for (const Finding& f : hull->findings)
+        for (const char c : f.code)
+            CHECK((std::islower(static_cast<unsigned char>(c)) || c == '-'));
+}
+
+TEST_CASE("lofting is a pure function: twice the same table, twice the same surface") {
+    const Project p = canoe();
+    const auto a = loft(p), b = loft(p);
+    REQUIRE(a.has_value());
+    REQUIRE(b.has_value());
+    for (int i = 0; i < a->drawn.surface.knotsU().poles(); ++i)
+        for (int j = 0; j < a->drawn.surface.knotsV().poles(); ++j)
+            CHECK(a->drawn.surface.pole(i, j) == b->drawn.surface.pole(i, j));
+}
