@@ -180,7 +180,10 @@ void PlankingMap::paintDrawing(QPainter& painter) const {
     }
 }
 
-void PlankingMap::markPlace(QPainter& painter, const core::StripEnd& end, const QString& text) const {
+void PlankingMap::markPlace(QPainter& painter,
+                            const core::StripEnd& end,
+                            const QString& text,
+                            bool above) const {
     const bool bow = end.end == core::End::Bow;
     const QFontMetricsF metrics(painter.font());
     const double wide = metrics.horizontalAdvance(text) + 12.0;
@@ -188,9 +191,9 @@ void PlankingMap::markPlace(QPainter& painter, const core::StripEnd& end, const 
     const QPointF at = m_toWidget.map(QPointF(end.x, 0.0));
     const double x =
         bow ? std::max(4.0, at.x() - wide - 16.0) : std::min(width() - wide - 4.0, at.x() + 16.0);
-    const QRectF box(x, at.y() - 34.0, wide, 18.0);
+    const QRectF box(x, above ? at.y() - 34.0 : at.y() + 16.0, wide, 18.0);
     painter.setPen(QPen(QColor::fromRgb(palette::cedar), 1.2));
-    painter.drawLine(QPointF(bow ? box.right() : box.left(), box.bottom()), at);
+    painter.drawLine(QPointF(bow ? box.right() : box.left(), above ? box.bottom() : box.top()), at);
     painter.setBrush(QColor::fromRgb(palette::paper));
     painter.drawRoundedRect(box, 3, 3);
     painter.setPen(QColor::fromRgb(palette::ink));
@@ -206,14 +209,16 @@ void PlankingMap::paintMarks(QPainter& painter) const {
         }
         return nullptr;
     };
-    const auto mark = [&](const std::optional<int>& row, std::size_t which) {
-        if (!row)
-            return;
-        if (const core::StripEnd* end = endOf(*row, which))
-            markPlace(painter, *end, QStringLiteral("closing from row %1").arg(*row));
-    };
-    mark(marks.closingBow, 0);
-    mark(marks.closingStern, 1);
+    for (const std::size_t which : {std::size_t{0}, std::size_t{1}}) {
+        if (const auto& row = which == 0 ? marks.closingBow : marks.closingStern) {
+            if (const core::StripEnd* end = endOf(*row, which))
+                markPlace(painter, *end, QStringLiteral("closing from row %1").arg(*row), true);
+        }
+        if (const auto& rows = which == 0 ? marks.weaveBow : marks.weaveStern) {
+            if (const core::StripEnd* end = endOf(rows->last, which))
+                markPlace(painter, *end, QStringLiteral("woven to row %1").arg(rows->last), false);
+        }
+    }
 }
 
 void PlankingMap::paintEvent(QPaintEvent*) {

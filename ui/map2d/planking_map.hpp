@@ -59,7 +59,7 @@ private:
     void paintStrips(QPainter& painter) const;
     void paintDrawing(QPainter& painter) const;
     void paintMarks(QPainter& painter) const;
-    void markPlace(QPainter& painter, const core::StripEnd& end, const QString& text) const;
+    void markPlace(QPainter& painter, const core::StripEnd& end, const QString& text, bool above) const;
 
     std::shared_ptr<const Boat> m_boat;
     std::vector<QPolygonF> m_polygons; // map coordinates, as Plan::strips

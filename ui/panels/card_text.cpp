@@ -37,12 +37,12 @@ CardLine widthLine(const core::Strip& strip, core::Units units) {
             at = along;
         }
     }
-    line.figure = lengthText(widest, units, 1);
+    line.figure = lengthText(widest, units, {16, 1});
     if (strip.kind == core::StripKind::Full || widest - narrowest < 0.05)
         line.detail = QStringLiteral("full width from end to end, before the ends are cut");
     else
         line.detail = QStringLiteral("narrowest %1, %2 from its bow end")
-                          .arg(lengthText(narrowest, units, 1), lengthText(at, units));
+                          .arg(lengthText(narrowest, units, {16, 1}), lengthText(at, units));
     line.meaning = QStringLiteral(
         "What the strip covers, square to its middle, with its bead set in the neighbour's cove.");
     return line;
@@ -108,7 +108,7 @@ CardLine endLine(const core::StripEnd& end, core::Units units) {
     QString detail = QStringLiteral("%1, %2 up").arg(placeText(end.x, units), lengthText(end.z, units));
     detail += QStringLiteral("; cut %1, bevel %2").arg(degrees(end.cut), degrees(end.bevel));
     if (end.lap > 0.0)
-        detail += QStringLiteral("; laps %1 past the centreline").arg(lengthText(end.lap, units, 1));
+        detail += QStringLiteral("; laps %1 past the centreline").arg(lengthText(end.lap, units, {16, 1}));
     line.detail = detail;
     line.meaning =
         QStringLiteral("The cut is the angle between the strip and the line it ends on, laid flat; the bevel "

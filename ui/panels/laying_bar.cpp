@@ -79,6 +79,7 @@ LayingBar::LayingBar(QWidget* parent)
     m_slider->setFocusPolicy(Qt::NoFocus);
     m_slider->setAccessibleName(QStringLiteral("Pieces laid"));
     m_landmarkRow->setFixedHeight(22);
+    m_slider->setMinimumHeight(28);
     connect(m_slider, &QSlider::valueChanged, this, &LayingBar::setLaid);
 
     auto* along = new QVBoxLayout;

@@ -33,11 +33,11 @@ LoftPanel::LoftPanel(QWidget* parent)
     m_summary->setWordWrap(true);
     m_summary->setStyleSheet(QStringLiteral("font-size: 15px;"));
     m_table->setColumnCount(5);
-    m_table->setHorizontalHeaderLabels({QStringLiteral("Station, as the table has it"),
+    m_table->setHorizontalHeaderLabels({QStringLiteral("Station"),
                                         QStringLiteral("From the bow"),
                                         QStringLiteral("Points"),
-                                        QStringLiteral("Departs by, on average"),
-                                        QStringLiteral("At most (+ outside the loft)")});
+                                        QStringLiteral("Average off"),
+                                        QStringLiteral("Most off")});
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -87,7 +87,8 @@ void LoftPanel::refill() {
     m_summary->setText(
         QStringLiteral(
             "The lofted hull is %1 long and %2 wide. It runs within %3 of the table on average and %4 at "
-            "most; rounding in the table alone accounts for %5.")
+            "most; rounding in the table alone accounts for %5. In the last column + is outside the loft, − "
+            "inside.")
             .arg(lengthText(hull.drawn.length, m_units),
                  lengthText(hull.drawn.beam, m_units),
                  departure(hull.residualRms, m_units, false),
@@ -112,7 +113,9 @@ void LoftPanel::refill() {
         ++row;
     }
     m_findings->setFindings(hull.findings);
-    m_findingsHead->setText(QStringLiteral("Found in the table: %1").arg(m_findings->summary()));
+    m_findingsHead->setText(hull.findings.empty()
+                                ? QStringLiteral("Nothing odd was found in the table")
+                                : QStringLiteral("Found in the table: %1").arg(m_findings->summary()));
 }
 
 } // namespace sheerlay::ui

@@ -18,9 +18,9 @@ std::vector<Eigen::Vector3d> mirrored(std::vector<Eigen::Vector3d> line) {
     return line;
 }
 
-void extend(Eigen::AlignedBox3d& box, const TriangleMesh& mesh) {
+void addPoints(std::vector<Eigen::Vector3d>& shape, const TriangleMesh& mesh) {
     for (const Eigen::Vector3f& p : mesh.points)
-        box.extend(p.cast<double>());
+        shape.push_back(p.cast<double>());
 }
 
 std::vector<Eigen::Vector2d> outlineOnMap(const core::Strip& strip, const GirthMap& map) {
@@ -96,7 +96,7 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
         drawn.solid = stripSolid(strip, faces);
         drawn.loop = stripLoop(strip, faces);
         drawn.mapOutline = outlineOnMap(strip, map);
-        extend(scene.bounds, drawn.solid);
+        scene.shape.insert(scene.shape.end(), drawn.loop.begin(), drawn.loop.end());
         scene.strips.push_back(std::move(drawn));
         boat->difficulty.push_back(core::classify(strip.edgeBend.maxAbs));
     }
@@ -107,9 +107,7 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
             scene.stations.push_back({x, map.halfGirth(x)});
     }
     addFrame(scene, *boat, sections);
-    for (const TriangleMesh& mould : scene.moulds)
-        extend(scene.bounds, mould);
-    extend(scene.bounds, scene.strongback);
+    addPoints(scene.shape, scene.strongback);
 
     boat->byOrder.resize(boat->plan.strips.size());
     std::iota(boat->byOrder.begin(), boat->byOrder.end(), std::size_t{0});

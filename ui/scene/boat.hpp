@@ -8,7 +8,6 @@
 #include "ui/scene/triangle_mesh.hpp"
 
 #include <Eigen/Core>
-#include <Eigen/Geometry>
 
 #include <memory>
 #include <string>
@@ -38,7 +37,7 @@ struct BoatScene {
     std::vector<std::vector<Eigen::Vector3d>> lines; ///< sheer starboard, sheer port, profile
     std::vector<MapStation> stations;
     std::vector<Eigen::Vector2d> mapSheer; ///< starboard, bow to stern: x, girth
-    Eigen::AlignedBox3d bounds;            ///< strips, moulds and strongback
+    std::vector<Eigen::Vector3d> shape;    ///< points that have to be in the picture
 };
 
 /// A planned boat with its pictures: one immutable value that all panels share.

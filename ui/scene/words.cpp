@@ -13,11 +13,11 @@ QString toQString(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
-QString lengthText(double millimetres, core::Units units, int decimals) {
-    QString text = toQString(core::formatLength(millimetres, units, 16, decimals));
+QString lengthText(double millimetres, core::Units units, Fineness fineness) {
+    QString text = toQString(core::formatLength(millimetres, units, fineness.denominator, fineness.decimals));
     static const QRegularExpression fraction(QStringLiteral("(\\d)/(\\d)"));
     text.replace(fraction, QStringLiteral("\\1\u2044\\2"));
-    return text;
+    return text.replace(QLatin1Char(' '), QChar(0x00A0));
 }
 
 QString radiusText(double millimetres, core::Units units) {
@@ -28,14 +28,14 @@ QString radiusText(double millimetres, core::Units units) {
 }
 
 QString placeText(double x, core::Units units) {
-    return QStringLiteral("%1 from the bow").arg(lengthText(x, units));
+    return QStringLiteral("%1 from the bow").arg(lengthText(x, units, {1, 0}));
 }
 
 QString sagText(double kappa, core::Units units) {
     const bool inches = units == core::Units::Inches;
     const double sag = core::sagOver(kappa, inches ? core::sagBaseInches : core::sagBaseMillimetres);
     return QStringLiteral("%1 over %2")
-        .arg(lengthText(sag, units), inches ? QStringLiteral("8 ft") : QStringLiteral("2 m"));
+        .arg(lengthText(sag, units, {4, 0}), inches ? QStringLiteral("8 ft") : QStringLiteral("2 m"));
 }
 
 QString twistText(double radPerMm, core::Units units) {

@@ -9,8 +9,15 @@
 
 namespace sheerlay::ui {
 
-/// Length for the screen: fractions with U+2044, so that the font sets them as fractions.
-[[nodiscard]] QString lengthText(double millimetres, core::Units units, int decimals = 0);
+/// How finely a length is told.
+struct Fineness {
+    int denominator = 16; ///< of inches
+    int decimals = 0;     ///< of millimetres
+};
+
+/// Length for the screen: fractions with U+2044, so that the font sets them as fractions, and unbroken by
+/// line ends.
+[[nodiscard]] QString lengthText(double millimetres, core::Units units, Fineness fineness = {});
 
 /// Radius, to the precision a builder can use: "7.5 m", "24 ft".
 [[nodiscard]] QString radiusText(double millimetres, core::Units units);

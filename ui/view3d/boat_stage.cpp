@@ -16,7 +16,7 @@ namespace {
 
 constexpr double ghostWidth = 1.0;
 constexpr double markedWidth = 3.0;
-const QColor ghostColour(0xC3, 0xBA, 0xA8);
+const QColor ghostColour(0xDD, 0xD4, 0xC2);
 
 const std::vector<Eigen::Vector3d> noLoop;
 

@@ -63,6 +63,7 @@ void BoatView::setSelected(const std::string& stripId) {
 void BoatView::setUnits(core::Units units) {
     if (m_legend != nullptr)
         m_legend->setUnits(units);
+    placeLegend();
 }
 
 void BoatView::setUpsideDown(bool upsideDown) {
@@ -89,10 +90,15 @@ bool BoatView::savePicture(const QString& path) {
     return drawing() && grab().save(path);
 }
 
+void BoatView::placeLegend() {
+    // lower right: in the standard view the strongback leaves that corner free
+    if (m_legend != nullptr)
+        m_legend->move(width() - m_legend->width() - 12, height() - m_legend->height() - 12);
+}
+
 void BoatView::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    if (m_legend != nullptr)
-        m_legend->move(12, 12);
+    placeLegend();
 }
 
 } // namespace sheerlay::ui

@@ -52,6 +52,7 @@ protected:
 
 private:
     void giveUp();
+    void placeLegend();
 
     QStackedLayout* m_stack;
     GlView* m_gl = nullptr;

@@ -64,27 +64,27 @@ bool GlBridge::attach(const Handle(V3d_View) & view,
     return true;
 }
 
-bool GlBridge::followFramebuffer(const Handle(V3d_View) & view) {
+Eigen::Vector2i GlBridge::followFramebuffer(const Handle(V3d_View) & view) {
     const Handle(OpenGl_Context) context = contextOf(view);
+    Standard_Integer width = 0;
+    Standard_Integer height = 0;
+    view->Window()->Size(width, height);
     if (context.IsNull())
-        return false;
+        return {width, height};
     Handle(OpenGl_FrameBuffer) buffer = context->DefaultFrameBuffer();
     if (buffer.IsNull()) {
         buffer = new QtFrameBuffer();
         context->SetDefaultFrameBuffer(buffer);
     }
     if (!buffer->InitWrapper(context))
-        return false;
-    Standard_Integer width = 0;
-    Standard_Integer height = 0;
-    view->Window()->Size(width, height);
-    if (buffer->GetVPSizeX() == width && buffer->GetVPSizeY() == height)
-        return false;
-    Handle(Aspect_NeutralWindow)::DownCast(view->Window())
-        ->SetSize(buffer->GetVPSizeX(), buffer->GetVPSizeY());
-    view->MustBeResized();
-    view->Invalidate();
-    return true;
+        return {width, height};
+    const Eigen::Vector2i size{buffer->GetVPSizeX(), buffer->GetVPSizeY()};
+    if (size != Eigen::Vector2i(width, height)) {
+        Handle(Aspect_NeutralWindow)::DownCast(view->Window())->SetSize(size.x(), size.y());
+        view->MustBeResized();
+        view->Invalidate();
+    }
+    return size;
 }
 
 void GlBridge::restoreState(const Handle(V3d_View) & view) {

@@ -23,8 +23,8 @@ struct GlBridge {
     attach(const Handle(V3d_View) & view, Aspect_Drawable topLevelWindow, const Eigen::Vector2i& pixels);
 
     /// Makes the framebuffer that is bound now the view's target, and follows its size.
-    /// @return  true when the size changed, so that a full redraw is due
-    static bool followFramebuffer(const Handle(V3d_View) & view);
+    /// @return  its size in device pixels
+    static Eigen::Vector2i followFramebuffer(const Handle(V3d_View) & view);
 
     /// Leaves OpenGL the way Qt expects to find it.
     static void restoreState(const Handle(V3d_View) & view);

@@ -5,6 +5,8 @@
 
 #include <QGuiApplication>
 #include <QMouseEvent>
+#include <QOpenGLContext>
+#include <QTimer>
 #include <QWheelEvent>
 #include <QWindow>
 
@@ -19,6 +21,8 @@ namespace {
 
 constexpr double radiansPerPixel = 0.007;
 constexpr double zoomPerNotch = 1.2;
+constexpr int restTime = 220; // ms without movement until the picture is drawn finely
+constexpr int fineSamples = 4;
 constexpr int clickSlack = 4; // logical pixels the hand may shake in a click
 
 void* xDisplay() {
@@ -30,14 +34,32 @@ void* xDisplay() {
 
 class GlViewPrivate {
 public:
-    std::unique_ptr<BoatStage> stage;
+    std::unique_ptr<BoatStage> stage; // none between two OpenGL contexts
+    std::shared_ptr<const Boat> boat;
+    int laid = 0;
+    bool ghosts = true, moulds = true;
+    std::string selected;
+
+    void makeStage() {
+        stage = std::make_unique<BoatStage>(GlBridge::makeDriver(xDisplay()));
+        stage->setGhostsShown(ghosts);
+        stage->setMouldsShown(moulds);
+        stage->setLaidCount(laid);
+        stage->setBoat(boat);
+        stage->select(selected);
+        stage->applyCamera(camera.pose());
+        size.setZero();
+    }
+
     OrbitCamera camera;
+    Eigen::Vector2i size{0, 0}; // device pixels
     bool attached = false;
     bool broken = false;
     bool wholePicture = true; // else only what is highlighted
     QPointF pressed, last;
     bool dragging = false;
     std::string hovered;
+    QTimer rest;
 };
 
 GlView::GlView(QWidget* parent) : QOpenGLWidget(parent), m_d(std::make_unique<GlViewPrivate>()) {
@@ -45,13 +67,24 @@ GlView::GlView(QWidget* parent) : QOpenGLWidget(parent), m_d(std::make_unique<Gl
     setFocusPolicy(Qt::ClickFocus);
     setUpdateBehavior(QOpenGLWidget::NoPartialUpdate);
     setMinimumSize(240, 160);
-    m_d->stage = std::make_unique<BoatStage>(GlBridge::makeDriver(xDisplay()));
     m_d->camera.look(Look::ThreeQuarter);
+    m_d->makeStage();
+    m_d->rest.setSingleShot(true);
+    m_d->rest.setInterval(restTime);
+    connect(&m_d->rest, &QTimer::timeout, this, [this] { drawFinely(true); });
 }
 
 GlView::~GlView() {
+    if (context() != nullptr)
+        disconnect(context(), nullptr, this, nullptr); // it dies in the base class, when nothing is left here
+    leaveContext();
+}
+
+void GlView::leaveContext() {
+    // what OpenCASCADE holds in this context must go while the context is there
     makeCurrent();
     m_d->stage.reset();
+    m_d->attached = false;
     doneCurrent();
 }
 
@@ -61,35 +94,42 @@ bool GlView::possible() {
 }
 
 template <class Work> void GlView::onStage(Work work) {
-    if (m_d->attached)
-        makeCurrent();
-    work(*m_d->stage);
-    if (m_d->attached)
-        doneCurrent();
+    if (m_d->stage) {
+        if (m_d->attached)
+            makeCurrent();
+        work(*m_d->stage);
+        if (m_d->attached)
+            doneCurrent();
+    }
     m_d->wholePicture = true;
     update();
 }
 
 void GlView::setBoat(std::shared_ptr<const Boat> boat) {
     if (boat)
-        m_d->camera.setBounds(boat->scene.bounds);
-    onStage([&](BoatStage& stage) { stage.setBoat(std::move(boat)); });
+        m_d->camera.setShape(boat->scene.shape);
+    m_d->boat = std::move(boat);
+    onStage([&](BoatStage& stage) { stage.setBoat(m_d->boat); });
     cameraMoved();
 }
 
 void GlView::setLaidCount(int count) {
+    m_d->laid = count;
     onStage([&](BoatStage& stage) { stage.setLaidCount(count); });
 }
 
 void GlView::setGhostsShown(bool shown) {
+    m_d->ghosts = shown;
     onStage([&](BoatStage& stage) { stage.setGhostsShown(shown); });
 }
 
 void GlView::setMouldsShown(bool shown) {
+    m_d->moulds = shown;
     onStage([&](BoatStage& stage) { stage.setMouldsShown(shown); });
 }
 
 void GlView::select(const std::string& id) {
+    m_d->selected = id;
     onStage([&](BoatStage& stage) { stage.select(id); });
 }
 
@@ -104,15 +144,15 @@ void GlView::look(Look look) {
 }
 
 bool GlView::laidShown(std::size_t strip) const {
-    return m_d->stage->laidShown(strip);
+    return m_d->stage && m_d->stage->laidShown(strip);
 }
 
 bool GlView::ghostShown(std::size_t strip) const {
-    return m_d->stage->ghostShown(strip);
+    return m_d->stage && m_d->stage->ghostShown(strip);
 }
 
 int GlView::computed() const {
-    return m_d->stage->computed();
+    return m_d->stage ? m_d->stage->computed() : 0;
 }
 
 std::string GlView::stripAt(const QPointF& place) {
@@ -128,7 +168,24 @@ std::string GlView::stripAt(const QPointF& place) {
 }
 
 void GlView::cameraMoved() {
+    if (!m_d->stage)
+        return;
     m_d->stage->applyCamera(m_d->camera.pose());
+    m_d->wholePicture = true;
+    drawFinely(false);
+    m_d->rest.start();
+    update();
+}
+
+void GlView::drawFinely(bool fine) {
+    if (!m_d->stage)
+        return;
+    // smooth edges cost software drawing three times as long: have them when the boat stands still
+    Standard_Integer& samples = m_d->stage->view()->ChangeRenderingParams().NbMsaaSamples;
+    const int wanted = fine ? fineSamples : 0;
+    if (samples == wanted)
+        return;
+    samples = wanted;
     m_d->wholePicture = true;
     update();
 }
@@ -138,6 +195,8 @@ void GlView::initializeGL() {
     const Eigen::Vector2i pixels{static_cast<int>(std::lround(width() * ratio)),
                                  static_cast<int>(std::lround(height() * ratio))};
     try {
+        if (!m_d->stage)
+            m_d->makeStage();
         m_d->attached =
             GlBridge::attach(m_d->stage->view(), static_cast<Aspect_Drawable>(window()->winId()), pixels);
     } catch (const Standard_Failure& failure) {
@@ -147,6 +206,9 @@ void GlView::initializeGL() {
     m_d->broken = !m_d->attached;
     m_d->wholePicture = true;
     makeCurrent();
+    // another window means another context: the stage is set up anew in it
+    connect(
+        context(), &QOpenGLContext::aboutToBeDestroyed, this, &GlView::leaveContext, Qt::UniqueConnection);
     if (m_d->broken)
         QMetaObject::invokeMethod(this, &GlView::failed, Qt::QueuedConnection);
 }
@@ -155,11 +217,10 @@ void GlView::paintGL() {
     if (!m_d->attached)
         return;
     const Handle(V3d_View)& view = m_d->stage->view();
-    if (GlBridge::followFramebuffer(view)) {
-        Standard_Integer width = 0;
-        Standard_Integer height = 0;
-        view->Window()->Size(width, height);
-        m_d->camera.setAspect(static_cast<double>(width) / std::max(height, 1));
+    const Eigen::Vector2i size = GlBridge::followFramebuffer(view);
+    if (size != m_d->size) {
+        m_d->size = size;
+        m_d->camera.setAspect(static_cast<double>(size.x()) / std::max(size.y(), 1));
         m_d->stage->applyCamera(m_d->camera.pose());
         m_d->wholePicture = true;
     }

@@ -56,7 +56,9 @@ protected:
     void leaveEvent(QEvent* event) override;
 
 private:
+    void leaveContext();
     void cameraMoved();
+    void drawFinely(bool fine);
     template <class Work> void onStage(Work work);
 
     std::unique_ptr<GlViewPrivate> m_d;

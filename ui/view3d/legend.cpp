@@ -4,8 +4,10 @@
 #include "ui/scene/palette.hpp"
 #include "ui/scene/words.hpp"
 
+#include <QEvent>
 #include <QPainter>
 
+#include <algorithm>
 #include <array>
 
 namespace sheerlay::ui {
@@ -37,12 +39,30 @@ QString limitText(const Row& row, core::Units units) {
 Legend::Legend(QWidget* parent) : QWidget(parent) {
     setAttribute(Qt::WA_TransparentForMouseEvents);
     setAttribute(Qt::WA_NoSystemBackground);
-    setFixedSize(368, rowHeight * 5 + 2 * margin);
+    fitText();
 }
 
 void Legend::setUnits(core::Units units) {
     m_units = units;
+    fitText();
     update();
+}
+
+void Legend::fitText() {
+    int words = 0;
+    int limits = 0;
+    for (const Row& row : rows) {
+        words = std::max(words, fontMetrics().horizontalAdvance(toQString(core::toText(row.difficulty))));
+        limits = std::max(limits, fontMetrics().horizontalAdvance(limitText(row, m_units)));
+    }
+    m_words = words + 14;
+    setFixedSize(2 * margin + swatch + 10 + m_words + limits + 4, rowHeight * 5 + 2 * margin);
+}
+
+void Legend::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::FontChange)
+        fitText();
 }
 
 void Legend::paintEvent(QPaintEvent*) {
@@ -70,11 +90,11 @@ void Legend::paintEvent(QPaintEvent*) {
         painter.drawRect(QRectF(margin + 0.5, y + 5.5, swatch, rowHeight - 10));
         painter.setPen(QColor::fromRgb(palette::ink));
         const int left = margin + swatch + 10;
-        painter.drawText(QRect(left, y, 110, rowHeight),
+        painter.drawText(QRect(left, y, m_words, rowHeight),
                          Qt::AlignVCenter | Qt::AlignLeft,
                          toQString(core::toText(row.difficulty)));
         painter.setPen(QColor::fromRgb(palette::pencil));
-        painter.drawText(QRect(left + 112, y, width() - left - 112 - margin + 4, rowHeight),
+        painter.drawText(QRect(left + m_words, y, width() - left - m_words, rowHeight),
                          Qt::AlignVCenter | Qt::AlignLeft,
                          limitText(row, m_units));
     }

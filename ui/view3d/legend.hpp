@@ -15,8 +15,12 @@ public:
 
 protected:
     void paintEvent(QPaintEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
+    void fitText();
+
+    int m_words = 0; // width of the classes' column
     core::Units m_units = core::Units::Millimetres;
 };
 

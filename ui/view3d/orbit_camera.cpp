@@ -30,10 +30,10 @@ Eigen::Vector3d OrbitCamera::up() const {
     return towardEye().cross(right());
 }
 
-void OrbitCamera::setBounds(const Eigen::AlignedBox3d& bounds) {
-    if (bounds.isEmpty())
+void OrbitCamera::setShape(std::vector<Eigen::Vector3d> shape) {
+    if (shape.empty())
         return;
-    m_bounds = bounds;
+    m_shape = std::move(shape);
     if (!m_movedByHand)
         fit();
 }
@@ -63,24 +63,22 @@ void OrbitCamera::look(Look look) {
 }
 
 void OrbitCamera::fit() {
-    const Eigen::Vector3d middle = toRoom(m_bounds.center());
-    m_target = middle;
+    m_bounds.setEmpty();
+    for (const Eigen::Vector3d& p : m_shape)
+        m_bounds.extend(p);
+    m_target = toRoom(m_bounds.center());
     const double lens = 1.0 / std::tan(0.5 * fieldOfView);
-    Eigen::Vector2d low{1e30, 1e30};
-    Eigen::Vector2d high{-1e30, -1e30};
-    // Corners of the box on the picture; with perspective two rounds settle how far off the eye must stand.
     double height = m_bounds.diagonal().norm();
+    // with perspective the size depends on the distance and the distance on the size: a few rounds settle
+    // both
     for (int round = 0; round < (m_parallel ? 1 : 12); ++round) {
-        low.setConstant(1e30);
-        high.setConstant(-1e30);
+        Eigen::Vector2d low{1e30, 1e30};
+        Eigen::Vector2d high{-1e30, -1e30};
         const double distance = 0.5 * height * lens;
-        for (int i = 0; i < 8; ++i) {
-            const Eigen::Vector3d corner{(i & 1) != 0 ? m_bounds.max().x() : m_bounds.min().x(),
-                                         (i & 2) != 0 ? m_bounds.max().y() : m_bounds.min().y(),
-                                         (i & 4) != 0 ? m_bounds.max().z() : m_bounds.min().z()};
-            const Eigen::Vector3d from = toRoom(corner) - m_target;
+        for (const Eigen::Vector3d& p : m_shape) {
+            const Eigen::Vector3d from = toRoom(p) - m_target;
             const double nearer =
-                m_parallel ? 1.0 : distance / std::max(distance - from.dot(towardEye()), 1.0);
+                m_parallel ? 1.0 : distance / std::max(distance - from.dot(towardEye()), 0.05 * distance);
             const Eigen::Vector2d seen{from.dot(right()) * nearer, from.dot(up()) * nearer};
             low = low.cwiseMin(seen);
             high = high.cwiseMax(seen);

@@ -3,6 +3,8 @@
 #include <Eigen/Core>
 #include <Eigen/Geometry>
 
+#include <vector>
+
 namespace sheerlay::ui {
 
 /// Ways to look at the boat.
@@ -22,7 +24,8 @@ class OrbitCamera {
 public:
     static constexpr double fieldOfView = 0.42; ///< rad, bottom to top; mild, so that lines stay believable
 
-    void setBounds(const Eigen::AlignedBox3d& bounds);
+    /// Points that fill the picture when the boat is fitted into it, mm.
+    void setShape(std::vector<Eigen::Vector3d> shape);
     /// Width of the picture over its height; refits as long as nobody moved the eye by hand.
     void setAspect(double aspect);
     void setUpsideDown(bool upsideDown);
@@ -50,7 +53,8 @@ private:
     [[nodiscard]] Eigen::Vector3d towardEye() const;
     [[nodiscard]] Eigen::Vector3d up() const;
 
-    Eigen::AlignedBox3d m_bounds{Eigen::Vector3d(0, -500, -300), Eigen::Vector3d(5000, 500, 300)};
+    std::vector<Eigen::Vector3d> m_shape{{0, -500, -300}, {5000, 500, 300}};
+    Eigen::AlignedBox3d m_bounds;
     double m_aspect = 1.5;
     bool m_upsideDown = true;
     bool m_parallel = false;

@@ -47,6 +47,7 @@ PlankingBench::PlankingBench(QWidget* parent)
     side->setStretchFactor(0, 3);
     side->setStretchFactor(1, 2);
     side->setChildrenCollapsible(false);
+    side->setSizes({560, 240});
     side->setMinimumWidth(300);
 
     auto* across = new QSplitter(Qt::Horizontal);

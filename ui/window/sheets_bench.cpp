@@ -157,8 +157,11 @@ void SheetsBench::layOut() {
             const int row = std::max(0, m_list->currentRow());
             m_sheets = std::move(sheets);
             m_list->clear();
-            for (const core::Sheet& sheet : m_sheets)
-                m_list->addItem(toQString(sheet.title));
+            for (std::size_t i = 0; i < m_sheets.size(); ++i) {
+                const bool goesOn = i > 0 && m_sheets[i].title == m_sheets[i - 1].title;
+                m_list->addItem(toQString(m_sheets[i].title) +
+                                (goesOn ? QStringLiteral(", continued") : QString()));
+            }
             m_list->setCurrentRow(std::min(row, m_list->count() - 1));
             m_print->setEnabled(!m_sheets.empty());
             m_status->setText(QStringLiteral("%1 sheets").arg(m_sheets.size()));

@@ -34,6 +34,7 @@ QToolButton::menu-indicator { image: none; width: 0; }
 #viewBar { background: @paper; border-bottom: 1px solid @rule; }
 #viewBar QToolButton { padding: 2px 8px; border-color: transparent; min-height: 18px; }
 #viewBar QToolButton:hover { border-color: @cedar; }
+#viewBar QToolButton:checked { background: @bench; color: @ink; border-color: @rule; font-weight: 600; }
 #benchStrip QToolButton[bench="true"] { border-color: transparent; background: transparent; font-size: 14px;
     font-weight: 600; padding: 6px 14px; }
 #benchStrip QToolButton[bench="true"]:checked { background: @paper; color: @cedar; border-color: @rule; }

@@ -1,0 +1,140 @@
+#include "tests/support/catch.hpp"
+#include "tests/support/fake_boat.hpp"
+#include "tests/support/qt_app.hpp"
+#include "ui/map2d/planking_map.hpp"
+#include "ui/scene/palette.hpp"
+
+#include <QSignalSpy>
+#include <QTest>
+#include <QWheelEvent>
+
+#include <memory>
+
+using namespace sheerlay;
+using namespace sheerlay::ui;
+
+namespace {
+
+/// Middle of a strip on the map: halfway along, halfway between its edges.
+QPointF middleOf(const Boat& boat, const PlankingMap& map, std::size_t strip) {
+    const core::Strip& data = boat.plan.strips[strip];
+    const test::Spheroid hull;
+    const double half = 0.5 * 3.14159265358979 * hull.radius;
+    const double girth = half - (data.row - 0.5) * hull.cover;
+    return map.toWidget({hull.halfLength, data.side == core::Side::Port ? -girth : girth});
+}
+
+std::unique_ptr<PlankingMap> shownMap(const std::shared_ptr<const Boat>& boat) {
+    test::qtApp();
+    auto map = std::make_unique<PlankingMap>();
+    map->resize(1000, 400);
+    map->setBoat(boat);
+    map->show();
+    REQUIRE(QTest::qWaitForWindowExposed(map.get()));
+    return map;
+}
+
+QColor colourAt(PlankingMap& map, const QPointF& place) {
+    return map.grab().toImage().pixelColor(place.toPoint());
+}
+
+} // namespace
+
+TEST_CASE("each strip is found at its own place, port above starboard") {
+    const auto boat = test::fakeBoat();
+    const auto map = shownMap(boat);
+    for (std::size_t i = 0; i < boat->plan.strips.size(); ++i) {
+        const QPointF place = middleOf(*boat, *map, i);
+        CHECK(map->stripAt(place) == boat->plan.strips[i].id);
+        const bool above = place.y() < map->toWidget({0.0, 0.0}).y();
+        CHECK(above == (boat->plan.strips[i].side == core::Side::Port));
+    }
+    CHECK(map->stripAt({1.0, 1.0}).empty());
+}
+
+TEST_CASE("one scale holds along and across") {
+    const auto map = shownMap(test::fakeBoat());
+    const QPointF origin = map->toWidget({0.0, 0.0});
+    const double along = map->toWidget({1000.0, 0.0}).x() - origin.x();
+    const double across = map->toWidget({0.0, 1000.0}).y() - origin.y();
+    CHECK(along > 100.0);
+    CHECK_THAT(across, WithinAbs(along, 1e-9));
+}
+
+TEST_CASE("a click names the strip, a drag does not") {
+    const auto boat = test::fakeBoat();
+    const auto map = shownMap(boat);
+    const QSignalSpy clicked(map.get(), &PlankingMap::stripClicked);
+    const QPointF place = middleOf(*boat, *map, 4);
+    QTest::mouseClick(map.get(), Qt::LeftButton, Qt::NoModifier, place.toPoint());
+    REQUIRE(clicked.count() == 1);
+    CHECK(clicked.at(0).at(0).toString().toStdString() == boat->plan.strips[4].id);
+
+    const QPointF before = map->toWidget({0.0, 0.0});
+    QTest::mousePress(map.get(), Qt::LeftButton, Qt::NoModifier, place.toPoint());
+    QMouseEvent move(QEvent::MouseMove,
+                     place.toPoint() + QPoint(40, 25),
+                     map->mapToGlobal(place.toPoint() + QPoint(40, 25)),
+                     Qt::NoButton,
+                     Qt::LeftButton,
+                     Qt::NoModifier);
+    QApplication::sendEvent(map.get(), &move);
+    QTest::mouseRelease(map.get(), Qt::LeftButton, Qt::NoModifier, place.toPoint() + QPoint(40, 25));
+    CHECK(clicked.count() == 1);
+    const QPointF moved = map->toWidget({0.0, 0.0}) - before;
+    CHECK_THAT(moved.x(), WithinAbs(40.0, 1.0));
+    CHECK_THAT(moved.y(), WithinAbs(25.0, 1.0));
+}
+
+TEST_CASE("zooming keeps what is under the pointer, and fitting brings all back") {
+    const auto map = shownMap(test::fakeBoat());
+    const QPointF about = map->toWidget({1200.0, 300.0});
+    const QPointF other = map->toWidget({1300.0, 300.0});
+    map->zoom(2.5, about);
+    CHECK_THAT((map->toWidget({1200.0, 300.0}) - about).manhattanLength(), WithinAbs(0.0, 1e-6));
+    CHECK_THAT(map->toWidget({1300.0, 300.0}).x() - about.x(),
+               WithinRel(2.5 * (other.x() - about.x()), 1e-9));
+    map->fit();
+    CHECK_THAT((map->toWidget({1300.0, 300.0}) - other).manhattanLength(), WithinAbs(0.0, 1e-6));
+}
+
+TEST_CASE("laid strips carry their class's colour, the others the paper's") {
+    const auto boat = test::fakeBoat();
+    const auto map = shownMap(boat);
+    map->setLaidCount(9); // rows 1 to 4 and S05
+    for (std::size_t i = 0; i < boat->plan.strips.size(); ++i) {
+        const core::Strip& strip = boat->plan.strips[i];
+        if (strip.order == 10)
+            continue; // the next one: its thick outline covers the narrow strip
+        const QPointF shifted = middleOf(*boat, *map, i) + QPointF(7.0, 0.0); // beside the station line
+        const QColor seen = colourAt(*map, shifted);
+        if (strip.order <= 9)
+            CHECK(seen == difficultyColour(boat->difficulty[i]));
+        else
+            CHECK(seen == QColor::fromRgb(palette::paper));
+    }
+}
+
+TEST_CASE("a selected strip stands out") {
+    const auto boat = test::fakeBoat();
+    const auto map = shownMap(boat);
+    map->setLaidCount(boat->pieces());
+    const QPointF place = middleOf(*boat, *map, 6) + QPointF(7.0, 0.0);
+    const QColor before = colourAt(*map, place);
+    map->setSelected(boat->plan.strips[6].id);
+    const QColor after = colourAt(*map, place);
+    CHECK(after != before);
+    CHECK(after.blueF() - after.redF() > before.blueF() - before.redF()); // tinted line blue
+    map->setSelected(std::string());
+    CHECK(colourAt(*map, place) == before);
+}
+
+TEST_CASE("a map without a boat is empty and calm") {
+    test::qtApp();
+    PlankingMap map;
+    map.resize(300, 200);
+    map.setLaidCount(5);
+    map.setSelected("S01");
+    CHECK(map.stripAt({100.0, 100.0}).empty());
+    CHECK(colourAt(map, {150.0, 100.0}) == QColor::fromRgb(palette::paper));
+}

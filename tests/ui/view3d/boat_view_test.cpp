@@ -1,0 +1,205 @@
+#include "tests/support/catch.hpp"
+#include "tests/support/fake_boat.hpp"
+#include "tests/support/qt_app.hpp"
+#include "ui/scene/palette.hpp"
+#include "ui/view3d/boat_view.hpp"
+#include "ui/view3d/gl_view.hpp"
+
+#include <QImage>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QVBoxLayout>
+
+#include <memory>
+
+using namespace sheerlay;
+using namespace sheerlay::ui;
+
+namespace {
+
+struct Shown {
+    std::shared_ptr<const Boat> boat;
+    QWidget window;
+    BoatView* view = nullptr;
+
+    Shown() {
+        view = new BoatView(&window);
+        auto* layout = new QVBoxLayout(&window);
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->addWidget(view);
+        boat = test::fakeBoat();
+        view->setBoat(boat);
+        view->look(Look::Profile);
+        window.resize(600, 420);
+        QSignalSpy drawn(view, &BoatView::drawn);
+        window.show();
+        REQUIRE(QTest::qWaitForWindowExposed(&window));
+        REQUIRE((drawn.count() > 0 || drawn.wait(10000)));
+        REQUIRE(view->drawing());
+    }
+    GlView& gl() const { return *view->picture(); }
+    void settle() const {
+        QSignalSpy drawn(view, &BoatView::drawn);
+        view->picture()->update();
+        QTest::qWait(350); // longer than the rest after which the picture is drawn finely
+    }
+    QColor colourAt(const QPointF& place) const {
+        const QImage image = view->picture()->grabFramebuffer();
+        return image.pixelColor((place * view->picture()->devicePixelRatioF()).toPoint());
+    }
+};
+
+struct App {
+    App() { test::qtApp(); }
+};
+
+double difference(const QColor& a, const QColor& b) {
+    return std::max(
+        {std::abs(a.redF() - b.redF()), std::abs(a.greenF() - b.greenF()), std::abs(a.blueF() - b.blueF())});
+}
+
+} // namespace
+
+TEST_CASE_METHOD(App, "stepping shows and hides, and computes nothing anew") {
+    Shown shown;
+    const int pieces = shown.boat->pieces();
+    for (const int laid : {pieces, 0})
+        shown.view->setLaidCount(laid); // now everything has been seen once
+    const int computed = shown.gl().computed();
+    CHECK(computed > 0);
+    for (const int laid : {0, 1, 7, pieces - 1, pieces, 3, 0, 12}) {
+        shown.view->setLaidCount(laid);
+        for (std::size_t i = 0; i < shown.boat->plan.strips.size(); ++i) {
+            const int order = shown.boat->plan.strips[i].order;
+            CHECK(shown.gl().laidShown(i) == (order <= laid));
+            CHECK(shown.gl().ghostShown(i) == (order > laid));
+        }
+    }
+    shown.view->setGhostsShown(false);
+    for (std::size_t i = 0; i < shown.boat->plan.strips.size(); ++i)
+        CHECK(shown.gl().ghostShown(i) == (shown.boat->plan.strips[i].order == 13)); // only the next one
+    CHECK(shown.gl().computed() == computed);
+}
+
+TEST_CASE_METHOD(App, "a strip lies under the pointer only when it is laid, and a click names it") {
+    Shown shown;
+    shown.view->setMouldsShown(false);
+    shown.view->setLaidCount(0);
+    shown.settle();
+    const QPointF middle(0.5 * shown.gl().width(), 0.5 * shown.gl().height());
+    CHECK(shown.gl().stripAt(middle).empty());
+
+    shown.view->setLaidCount(shown.boat->pieces());
+    shown.settle();
+    // profile, upside down: the eye is to starboard; somewhere on the vertical through the middle lies each
+    // row's side
+    QStringList found;
+    for (double y = 2.0; y < shown.gl().height(); y += 1.0) {
+        const QString id = QString::fromStdString(shown.gl().stripAt({middle.x(), y}));
+        if (!id.isEmpty() && !found.contains(id))
+            found << id;
+    }
+    CHECK(found.size() >=
+          shown.boat->plan.lastRow - 3); // the flattest rows next to the keel are seen edge on
+    for (const QString& id : found)
+        CHECK(id.startsWith(QLatin1Char('S')));
+    for (qsizetype i = 1; i < found.size(); ++i)
+        CHECK(found[i] < found[i - 1]); // rows count from the sheer, which is down
+
+    QSignalSpy clicked(shown.view, &BoatView::stripClicked);
+    QPointF onFirst;
+    for (double y = 2.0; y < shown.gl().height(); y += 1.0) {
+        if (shown.gl().stripAt({middle.x(), y}) == "S02")
+            onFirst = {middle.x(), y};
+    }
+    REQUIRE(!onFirst.isNull());
+    QTest::mouseClick(&shown.gl(), Qt::LeftButton, Qt::NoModifier, onFirst.toPoint());
+    REQUIRE(clicked.count() == 1);
+    CHECK(clicked.at(0).at(0).toString().toStdString() == "S02");
+    QTest::mouseClick(&shown.gl(), Qt::LeftButton, Qt::NoModifier, QPoint(3, 3));
+    REQUIRE(clicked.count() == 2);
+    CHECK(clicked.at(1).at(0).toString().isEmpty());
+}
+
+TEST_CASE_METHOD(App, "laid strips are drawn, and selecting one changes its colour there") {
+    Shown shown;
+    shown.view->setMouldsShown(false);
+    shown.view->setGhostsShown(false);
+    shown.view->setLaidCount(0);
+    shown.settle();
+    // a place on a strip of row 3
+    shown.view->setLaidCount(shown.boat->pieces());
+    shown.settle();
+    QPointF place;
+    int run = 0;
+    for (double y = 2.0; y < shown.gl().height() && run < 5; y += 1.0) {
+        const bool on = shown.gl().stripAt({0.5 * shown.gl().width(), y}) == "S03";
+        run = on ? run + 1 : 0;
+        if (on)
+            place = {0.5 * shown.gl().width(), y - 2.0};
+    }
+    REQUIRE(run == 5);
+    QTest::mouseMove(&shown.gl(), QPoint(3, 3)); // nothing is highlighted
+    CHECK(shown.gl().stripAt({3.0, 3.0}).empty());
+    shown.settle();
+    const QColor laid = shown.colourAt(place);
+    const auto third = static_cast<std::size_t>(shown.boat->strip("S03") - shown.boat->plan.strips.data());
+    const QColor own = difficultyColour(shown.boat->difficulty[third]);
+    CHECK(difference(laid, own) < 0.12); // shaded, but that colour: not dark, not blue
+    CHECK(laid.redF() > laid.blueF() + 0.05);
+
+    shown.view->setSelected("S03");
+    shown.settle();
+    const QColor selected = shown.colourAt(place);
+    CHECK(selected.blueF() - selected.redF() > laid.blueF() - laid.redF() + 0.1);
+    shown.view->setSelected(std::string());
+    shown.view->setLaidCount(0);
+    shown.settle();
+    const QColor bare = shown.colourAt(place);
+    CHECK(difference(bare, QColor::fromRgb(palette::paper)) < 0.06); // background between paper and bench
+}
+
+TEST_CASE_METHOD(App, "the picture is saved in the view's size") {
+    Shown shown;
+    shown.view->setLaidCount(shown.boat->pieces());
+    shown.settle();
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("boat.png"));
+    REQUIRE(shown.view->savePicture(path));
+    const QImage image(path);
+    CHECK(image.size() == shown.view->size() * shown.view->devicePixelRatioF());
+    CHECK(!shown.view->savePicture(folder.filePath(QStringLiteral("no/such/folder.png"))));
+}
+
+TEST_CASE_METHOD(App, "a new boat takes the old one's place, and none clears the view") {
+    Shown shown;
+    shown.view->setLaidCount(6);
+    test::Spheroid coarse;
+    coarse.cover = 60.0;
+    const auto other = test::fakeBoat(coarse);
+    shown.view->setBoat(other);
+    shown.settle();
+    for (std::size_t i = 0; i < other->plan.strips.size(); ++i)
+        CHECK(shown.gl().laidShown(i) == (other->plan.strips[i].order <= 6));
+    shown.view->setBoat(nullptr);
+    shown.settle();
+    CHECK(shown.gl().stripAt({300.0, 200.0}).empty());
+}
+
+TEST_CASE_METHOD(App, "the view survives being moved to another window") {
+    Shown shown;
+    shown.view->setLaidCount(shown.boat->pieces());
+    QWidget other;
+    auto* layout = new QVBoxLayout(&other);
+    layout->addWidget(shown.view);
+    other.resize(500, 400);
+    other.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&other));
+    QTest::qWait(400);
+    QString found;
+    for (double y = 2.0; y < shown.gl().height() && found.isEmpty(); y += 2.0)
+        found = QString::fromStdString(shown.gl().stripAt({0.5 * shown.gl().width(), y}));
+    CHECK(found.startsWith(QLatin1Char('S')));
+    shown.view->setParent(&shown.window); // goes down with its first home
+}
