@@ -54,8 +54,8 @@ struct Path {
 enum class Weight { Regular, SemiBold, Bold };
 enum class Anchor { Left, Middle, Right };
 
-/// A piece of a text. A fraction is set with a small raised numerator, a slash and a small denominator, all
-/// plain digits, so that a printed sheet can still be searched.
+/// A piece of a text. A fraction is set with a small raised numerator, a slash and a small denominator from
+/// plain digits, and can still be searched for as it is written.
 struct TextRun {
     enum class Kind { Plain, Fraction };
     Kind kind = Kind::Plain;

@@ -4,6 +4,7 @@
 #include "ui/paper/sheet_painter.hpp"
 
 #include <QBuffer>
+#include <QFileInfo>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
@@ -78,6 +79,9 @@ Written writePdf(const std::vector<core::Sheet>& sheets, const std::string& path
     const QString name = QString::fromStdString(path);
     if (sheets.empty())
         return failed(name, QStringLiteral("there is no sheet to write"));
+    // a file saved whole takes the place of what bears its name; a device or a folder must not go that way
+    if (const QFileInfo there(name); there.exists() && !there.isFile())
+        return failed(name, QStringLiteral("something that is not a file bears its name"));
     try {
         loadFonts();
     } catch (const std::exception& problem) {

@@ -52,8 +52,40 @@ void paintPath(QPainter& painter, const core::Path& path) {
     }
 }
 
+constexpr int fontPixels = 100; // fonts come in whole pixels; the painter's scale does the rest
+
+void drawPlain(QPainter& painter, const QString& text, double size, double squeeze = 1.0) {
+    painter.save();
+    painter.scale(squeeze * size / fontPixels, size / fontPixels);
+    painter.drawText(QPointF(0.0, 0.0), text);
+    painter.restore();
+}
+
+// A fraction is seen as small digits, raised and lowered, and read as "5/16": readers of PDF take small
+// raised digits for words of their own, out of order. So the digits are drawn as shapes, and the plain text
+// lies over them unseen.
+void drawFraction(QPainter& painter, const core::TextRun& fraction, double size, core::Weight weight) {
+    QPainterPath shapes;
+    for (const core::PlacedRun& part : core::place({fraction}, size, weight)) {
+        QPainterPath glyphs;
+        glyphs.addText(QPointF(0.0, 0.0), painter.font(), QString::fromStdString(part.text));
+        const double scale = part.size / fontPixels;
+        shapes.addPath(QTransform(scale, 0.0, 0.0, scale, part.offset, -part.raise).map(glyphs));
+    }
+    shapes.setFillRule(Qt::WindingFill); // the slash leans over the digits
+    painter.fillPath(shapes, painter.pen().color());
+
+    const double seen = core::textWidth(std::vector<core::TextRun>{fraction}, size, weight);
+    const double plain = core::plainWidth(fraction.text, size, weight);
+    painter.save();
+    QColor unseen = painter.pen().color();
+    unseen.setAlpha(0);
+    painter.setPen(unseen);
+    drawPlain(painter, QString::fromStdString(fraction.text), size, seen / plain);
+    painter.restore();
+}
+
 void paintText(QPainter& painter, const core::Text& text) {
-    constexpr int pixels = 100; // fonts come in whole pixels; the painter's scale does the rest
     const double width = core::textWidth(text.runs, text.size, text.weight);
     painter.save();
     painter.translate(text.at.x(), text.at.y());
@@ -61,13 +93,13 @@ void paintText(QPainter& painter, const core::Text& text) {
     if (text.anchor != core::Anchor::Left)
         painter.translate(text.anchor == core::Anchor::Middle ? -width / 2 : -width, 0.0);
     painter.setPen(toQt(text.colour));
-    painter.setFont(sheetFont(text.weight, pixels));
-    for (const core::PlacedRun& run : core::place(text.runs, text.size, text.weight)) {
-        painter.save();
-        painter.translate(run.offset, -run.raise);
-        painter.scale(run.size / pixels, run.size / pixels);
-        painter.drawText(QPointF(0.0, 0.0), QString::fromStdString(run.text));
-        painter.restore();
+    painter.setFont(sheetFont(text.weight, fontPixels));
+    for (const core::TextRun& run : text.runs) {
+        if (run.kind == core::TextRun::Kind::Fraction)
+            drawFraction(painter, run, text.size, text.weight);
+        else
+            drawPlain(painter, QString::fromStdString(run.text), text.size);
+        painter.translate(core::textWidth(std::vector<core::TextRun>{run}, text.size, text.weight), 0.0);
     }
     painter.restore();
 }

@@ -1,0 +1,75 @@
+#include "core/hull/hull.hpp"
+#include "core/planking/planking.hpp"
+#include "core/project/project_file.hpp"
+#include "core/sheets/pieces.hpp"
+#include "core/sheets/words.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/fake_plan.hpp"
+#include "tests/ui/paper/paper_support.hpp"
+#include "ui/paper/sheet_set.hpp"
+
+#include <chrono>
+#include <regex>
+
+using namespace sheerlay;
+
+TEST_CASE("the example's whole set is written within two seconds, searchable and the same twice") {
+    const auto read = core::readProject(SHEERLAY_EXAMPLES "/brindlewick/brindlewick.sheerlay");
+    REQUIRE(read);
+    const auto hull = core::loft(read->project);
+    REQUIRE(hull);
+    const auto plan = core::plank(read->project, *hull);
+    REQUIRE(plan);
+    const test::Folder folder;
+    const auto start = std::chrono::steady_clock::now();
+    const auto first = ui::writeSheetSet(read->project,
+                                         *hull,
+                                         *plan,
+                                         core::Units::Inches,
+                                         core::PageSize::Letter,
+                                         folder.file("shop/set one"));
+    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
+    REQUIRE(first);
+#if defined(NDEBUG)
+    CHECK(taken.count() < 2.0);
+#endif
+    REQUIRE(first->size() == 2);
+    CHECK(first->front() == folder.file("shop/set one/cut-sheets.pdf"));
+    CHECK(first->back() == folder.file("shop/set one/wall-map.pdf"));
+
+    const std::string text =
+        test::run("pdftotext",
+                  {QStringLiteral("-layout"), QString::fromStdString(first->front()), QStringLiteral("-")});
+    const std::string map = test::run(
+        "pdftotext", {QStringLiteral("-layout"), QString::fromStdString(first->back()), QStringLiteral("-")});
+    for (const core::Strip& strip : plan->strips) {
+        INFO(strip.id);
+        CHECK(text.find(strip.id) != std::string::npos);
+        CHECK(text.find(core::cutLengthText(strip.cutLength, core::Units::Inches)) != std::string::npos);
+        CHECK(map.find(strip.id) != std::string::npos);
+    }
+    const std::string info = test::run("pdfinfo", {QString::fromStdString(first->front())});
+    std::smatch pages;
+    REQUIRE(std::regex_search(info, pages, std::regex("Pages: +([0-9]+)")));
+    CHECK(std::stoul(pages[1]) >= core::piecesOf(*plan).size() + 2); // cover and laying order
+    CHECK(text.find("page 1 of " + pages[1].str()) != std::string::npos);
+    CHECK(text.find("page " + pages[1].str() + " of " + pages[1].str()) != std::string::npos);
+
+    const auto second = ui::writeSheetSet(
+        read->project, *hull, *plan, core::Units::Inches, core::PageSize::Letter, folder.file("again"));
+    REQUIRE(second);
+    for (std::size_t i = 0; i < 2; ++i)
+        CHECK(test::bytesOf((*first)[i]) == test::bytesOf((*second)[i]));
+}
+
+TEST_CASE("a folder that can't be made is told in words") {
+    const test::FakeBoat boat = test::makeFakeBoat(2);
+    const test::Folder folder;
+    const std::string file = folder.file("plain-file");
+    QFile blocker(QString::fromStdString(file));
+    REQUIRE(blocker.open(QIODevice::WriteOnly));
+    const auto result = ui::writeSheetSet(
+        boat.project, boat.hull, boat.plan, core::Units::Millimetres, core::PageSize::A4, file + "/set");
+    REQUIRE_FALSE(result);
+    CHECK(result.error().text.find("could not be made") != std::string::npos);
+}
