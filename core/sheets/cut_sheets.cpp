@@ -31,12 +31,16 @@ public:
           m_names(stationNames(project, hull)), m_flat(layStraight(*piece.strip)),
           m_marks(stationMarks(*piece.strip, hull.stationX)) {}
 
-    // One page is worth a little smaller notes; where even those don't fit, they go on in full size on a
-    // second.
+    // One page is worth a little smaller notes and closer lines; where even those don't fit, they go on in
+    // full size on a second.
     std::vector<Sheet> make() {
-        for (const double notesScale : {1.0, 0.94, 0.88, 1.0}) {
-            m_noteSize = size(typeSize::note) * notesScale;
-            m_tablePitch = size(notesScale < 1.0 ? 6.3 : 6.8);
+        struct Setting {
+            double notes, tablePitch;
+        };
+        for (const Setting& setting :
+             {Setting{1.0, 6.8}, Setting{0.94, 6.3}, Setting{0.88, 6.0}, Setting{1.0, 6.8}}) {
+            m_noteSize = size(typeSize::note) * setting.notes;
+            m_tablePitch = size(setting.tablePitch);
             m_sheets.clear();
             layOut();
             if (m_sheets.size() == 1)
@@ -257,7 +261,7 @@ private:
         }
         flow.gap(size(1.0));
         flow.add(paragraph(remark, flow.width(), {.size = small, .colour = colours::pencil}, 1.35 * small));
-        flow.gap(size(4.0));
+        flow.gap(size(3.0));
     }
 
     // The heading says millimetres once; feet and inches keep their marks.

@@ -84,11 +84,11 @@ Drawing drawStrip(const FlatStrip& flat,
     const double midTop = namesHeight + bandHeight / 2 + (sagRoom - (sagBottom - sagTop) * sagScale) / 2;
 
     const auto heightOfMiddle = [&](double s) {
-        return midTop + (flat.curvedAt(s, 0.0).y() - sagTop) * sagScale;
+        return midTop + (sagBottom - flat.curvedAt(s, 0.0).y()) * sagScale;
     };
     const auto onPaper = [&](double s, double d) {
         const Eigen::Vector2d m = flat.curvedAt(s, 0.0);
-        return Eigen::Vector2d(endWords + (m.x() - first) * along, heightOfMiddle(s) + d * widthScale);
+        return Eigen::Vector2d(endWords + (m.x() - first) * along, heightOfMiddle(s) - d * widthScale);
     };
 
     Path outline;
@@ -108,8 +108,8 @@ Drawing drawStrip(const FlatStrip& flat,
     // names in two storeys; one that finds no room in either is left to the table
     std::array<double, 2> occupied{-1e9, -1e9};
     for (const NamedMark& named : marks) {
-        const double half = named.mark.width / 2;
-        const Eigen::Vector2d foot = onPaper(named.mark.along, half);
+        const double half = named.mark.width / 2; // to the sheer side, below in the picture
+        const Eigen::Vector2d foot = onPaper(named.mark.along, -half);
         const double nameWidth = textWidth(named.name, small);
         const double left = std::clamp(foot.x() - nameWidth / 2, 0.0, width - nameWidth);
         const std::size_t storey = left > occupied[1] ? 1 : 0;
@@ -129,10 +129,10 @@ Drawing drawStrip(const FlatStrip& flat,
     drawing.items.emplace_back(
         makeText({width, sternHeight}, "stern", {.size = small, .anchor = Anchor::Right}));
 
-    drawing.caption =
-        "Unsprung, seen from outside, upper edge toward the sheer. Drawn 1:" + ratio(1.0 / along) +
-        ", the width " + ratio(widthScale / along) + " times wider" +
-        (sagScale < 0.995 * along ? ", the curve flatter." : ".");
+    drawing.caption = "Unsprung, seen from outside as the boat lies on the moulds: keel side up, bow to the "
+                      "left. Drawn 1:" +
+                      ratio(1.0 / along) + ", the width " + ratio(widthScale / along) + " times wider" +
+                      (sagScale < 0.995 * along ? ", the curve flatter." : ".");
     return drawing;
 }
 
@@ -179,7 +179,7 @@ Drawing drawEnd(const FlatStrip& flat, const StripEnd& end, double thickness, do
     const double middle = across / reduction + 0.8;
     const auto face = [&](const Eigen::Vector2d& p) {
         const double x = (p.x() - tip + end.lap) / reduction + 0.5;
-        return Eigen::Vector2d(bow ? x : width - x, middle + p.y() / reduction);
+        return Eigen::Vector2d(bow ? x : width - x, middle - p.y() / reduction);
     };
     Path outline;
     outline.line = LineKind::Visible;

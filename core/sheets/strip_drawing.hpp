@@ -22,8 +22,8 @@ struct NamedMark {
     std::string name;
 };
 
-/// The whole strip, unsprung, bow to the left, its length fitted to the paper and its width drawn several
-/// times wider.
+/// The whole strip, unsprung, seen from outside as the boat lies upside down: keel side up, bow to the left,
+/// its length fitted to the paper and its width drawn several times wider.
 /// @param width   mm of paper
 /// @param height  mm of paper, station names included
 /// @param scale   of type

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace sheerlay::core {
 
@@ -35,11 +36,16 @@ Note edgeBendNote(const Strip& strip, const Places& places, Units units) {
 Note shapeNote(const Strip& strip, const Places& places, Units units) {
     Note note;
     note.heading = "Twist, and bend over the moulds";
-    std::string text =
-        "Twists at most " + twistText(strip.twistMax, units) + ", " + places.at(strip.twistAtX) + ".";
-    if (strip.bendMinRadius)
+    constexpr double leastTwist = std::numbers::pi / 180.0 / 304.8; // rad/mm, a degree in a foot
+    std::string text = "Hardly twists.";
+    if (strip.twistMax >= leastTwist)
+        text = "Twists at most " + twistText(strip.twistMax, units) + ", " + places.at(strip.twistAtX) + ".";
+    constexpr double nearlyFlat = 30000.0; // mm
+    if (strip.bendMinRadius && *strip.bendMinRadius < nearlyFlat)
         text += " Bends to a radius of about " + radiusText(*strip.bendMinRadius, units) + ", " +
                 places.at(strip.bendAtX) + ".";
+    else
+        text += " Lies nearly flat over the moulds.";
     note.paragraphs.push_back(text);
     return note;
 }

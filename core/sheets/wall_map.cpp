@@ -112,13 +112,13 @@ private:
         }
         m_sheet.title = m_project.name;
         m_top = pageMargin + headHeight + stationLane;
-        m_axisAt = m_top + (m_axis - m_bounds.top) * m_across;
+        m_axisAt = m_top + (m_port.empty() ? 0.0 : (m_portAxis - m_portTop) * m_across);
     }
 
     [[nodiscard]] Eigen::Vector2d onPaper(const Eigen::Vector2d& p, bool port) const {
         const double x = pageMargin + laneWidth + (p.x() - m_bounds.left) * m_along;
         return {x,
-                port ? m_axisAt + (m_portAxis - p.y()) * m_across : m_axisAt + (p.y() - m_axis) * m_across};
+                port ? m_axisAt - (m_portAxis - p.y()) * m_across : m_axisAt + (m_axis - p.y()) * m_across};
     }
 
     void put(Item item) { m_sheet.items.push_back(std::move(item)); }
@@ -128,11 +128,10 @@ private:
         const double type = sizeForCapitals(typeSize::length);
         const std::string name = shortened(m_project.name, right - left, type, Weight::Bold);
         put(makeText({left, pageMargin + typeSize::length}, name, {.size = type, .weight = Weight::Bold}));
-        const std::string how = "The planking unrolled, seen from outside: starboard above, port below, the "
-                                "keel between them, bow to "
-                                "the left. Lengths along the strips 1:" +
-                                oneDecimal(1.0 / m_along) + ", widths drawn " +
-                                oneDecimal(m_across / m_along) + " times wider.";
+        const std::string how =
+            "The planking unrolled, seen from outside as the boat lies on the moulds: port above, "
+            "starboard below, bow to the left. Lengths along the strips 1:" +
+            oneDecimal(1.0 / m_along) + ", widths drawn " + oneDecimal(m_across / m_along) + " times wider.";
         put(makeText({left, pageMargin + typeSize::length + 9.0},
                      how,
                      {.size = sizeToFit(how, right - left, typeSize::table)}));
@@ -166,20 +165,20 @@ private:
                 std::sort(points.begin(),
                           points.end(),
                           [](const Eigen::Vector2d& a, const Eigen::Vector2d& b) { return a.y() < b.y(); });
-                const double lane = port ? onPaper({0.0, m_portTop}, true).y() + 3.0 : m_top - 3.0;
-                const Eigen::Vector2d outer = port ? points.back() : points.front();
+                const double lane = port ? m_top - 3.0 : onPaper({0.0, m_bounds.top}, false).y() + 3.0;
+                const Eigen::Vector2d outer = port ? points.front() : points.back();
                 Path line;
                 line.line = LineKind::Thin;
                 line.colour = colours::lineBlue;
                 line.points = points;
-                line.points.insert(port ? line.points.end() : line.points.begin(),
+                line.points.insert(port ? line.points.begin() : line.points.end(),
                                    Eigen::Vector2d(outer.x(), lane));
                 put(line);
                 const double half = textWidth(stationNamed[k], small) / 2;
                 if (outer.x() - half < occupied)
                     continue;
                 occupied = outer.x() + half + 1.0;
-                put(makeText({outer.x(), port ? lane + small : lane - 1.2},
+                put(makeText({outer.x(), port ? lane - 1.2 : lane + small},
                              stationNamed[k],
                              {.size = small, .anchor = Anchor::Middle, .colour = colours::lineBlue}));
             }
@@ -247,8 +246,9 @@ private:
             const UnrolledStrip* last = range ? inRow(range->last) : nullptr;
             if (first == nullptr || last == nullptr)
                 return;
-            const double top = onPaper(first->at(first->strip->length / 2, -1.0), false).y();
-            const double bottom = onPaper(last->at(last->strip->length / 2, 1.0), false).y();
+            // starboard lies keel side up, so the last row stands highest
+            const double top = onPaper(last->at(last->strip->length / 2, 1.0), false).y();
+            const double bottom = onPaper(first->at(first->strip->length / 2, -1.0), false).y();
             const double x = bow ? pageMargin + 9.0 : m_sheet.width - pageMargin - 9.0,
                          tick = bow ? 2.5 : -2.5;
             Path bracket;
@@ -270,8 +270,8 @@ private:
             const double x = bow ? pageMargin + 13.0 : m_sheet.width - pageMargin - 13.0;
             put(makeLine({x, y}, {end.x(), y}, LineKind::Hidden));
             const Anchor anchor = bow ? Anchor::Left : Anchor::Right;
-            put(makeText({x, y + 4.2}, "closing", {.size = 4.0, .anchor = anchor}));
-            put(makeText({x, y + 8.6}, "from row " + std::to_string(*row), {.size = 4.0, .anchor = anchor}));
+            put(makeText({x, y - 5.8}, "closing", {.size = 4.0, .anchor = anchor}));
+            put(makeText({x, y - 1.4}, "from row " + std::to_string(*row), {.size = 4.0, .anchor = anchor}));
         };
         weave(m_plan.marks.weaveBow, true);
         weave(m_plan.marks.weaveStern, false);

@@ -66,7 +66,7 @@ TEST_CASE("the wall map names every strip, keeps its margins and lets no words c
             for (const Strip& strip : boat.plan.strips)
                 CHECK(words.find(" " + strip.id + " ") != std::string::npos);
             for (const char* wanted :
-                 {"woven ends, rows 1 to", "closing", "clamp", "shutter", "starboard above"})
+                 {"woven ends, rows 1 to", "closing", "clamp", "shutter", "port above, starboard below"})
                 CHECK(words.find(wanted) != std::string::npos);
             CHECK(((sheet.width == 594.0 && sheet.height == 420.0) ||
                    (sheet.width == 841.0 && sheet.height == 594.0) ||
@@ -81,4 +81,20 @@ TEST_CASE("more rows ask for larger paper") {
         return wallMap(boat.project, boat.hull, boat.plan, Units::Millimetres).width;
     };
     CHECK(paper(6) < paper(37));
+}
+
+TEST_CASE("port lies above the keel and starboard below, sheer outward, as seen from outside upside down") {
+    const test::FakeBoat boat = test::makeFakeBoat(9);
+    const Sheet sheet = wallMap(boat.project, boat.hull, boat.plan, Units::Millimetres);
+    const auto heightOf = [&](const std::string& id) {
+        for (const Text& text : test::textsOf(sheet))
+            if (test::lineOf(text).starts_with(id + ' '))
+                return text.at.y();
+        FAIL("no name " << id);
+        return 0.0;
+    };
+    CHECK(heightOf("P01") < heightOf("P09"));
+    CHECK(heightOf("P09") < heightOf("C10"));
+    CHECK(heightOf("C10") < heightOf("S09"));
+    CHECK(heightOf("S09") < heightOf("S01"));
 }
