@@ -47,8 +47,8 @@ std::vector<Landmark> landmarks(const Boat& boat) {
     };
     weave(marks.weaveBow, QStringLiteral("bow weave ends"));
     weave(marks.weaveStern, QStringLiteral("stern weave ends"));
-    closing(marks.closingBow, QStringLiteral("closing begins at the bow"));
-    closing(marks.closingStern, QStringLiteral("closing begins at the stern"));
+    closing(marks.closingBow, QStringLiteral("bow closing begins"));
+    closing(marks.closingStern, QStringLiteral("stern closing begins"));
     for (int i = 0; i < boat.pieces(); ++i) {
         if (pieceAt(boat, i).kind == core::StripKind::Shutter) {
             found.push_back({QStringLiteral("shutter"), i});
@@ -63,8 +63,8 @@ std::vector<Landmark> landmarks(const Boat& boat) {
             continue;
         const bool bothWeave = found[i].name.contains(QStringLiteral("weave")) &&
                                found[i - 1].name.contains(QStringLiteral("weave"));
-        const bool bothClosing = found[i].name.startsWith(QStringLiteral("closing")) &&
-                                 found[i - 1].name.startsWith(QStringLiteral("closing"));
+        const bool bothClosing = found[i].name.contains(QStringLiteral("closing")) &&
+                                 found[i - 1].name.contains(QStringLiteral("closing"));
         if (!bothWeave && !bothClosing)
             continue;
         found[i - 1].name = bothWeave ? QStringLiteral("weave ends") : QStringLiteral("closing begins");

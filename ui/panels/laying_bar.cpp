@@ -137,17 +137,24 @@ void LayingBar::placeLandmarks() {
         return;
     const int handle = m_slider->style()->pixelMetric(QStyle::PM_SliderLength, nullptr, m_slider);
     const int run = m_landmarkRow->width() - handle;
-    // each word ends or starts at its place, pushed along where two would meet
+    constexpr int apart = 4;
+    const std::size_t count = m_landmarkButtons.size();
+    std::vector<int> left(count);
+    std::vector<int> width(count);
+    // each word stands under its place; where two would meet the later one is pushed on …
     int free = 0;
-    for (std::size_t i = 0; i < m_landmarkButtons.size(); ++i) {
-        QToolButton* button = m_landmarkButtons[i];
-        const QSize size = button->sizeHint();
+    for (std::size_t i = 0; i < count; ++i) {
+        width[i] = m_landmarkButtons[i]->sizeHint().width();
         const int centre = handle / 2 + run * m_landmarks[i].laid / m_boat->pieces();
-        const int left = std::clamp(
-            centre - size.width() / 2, free, std::max(free, m_landmarkRow->width() - size.width()));
-        button->setGeometry(left, 0, size.width(), m_landmarkRow->height());
-        button->setVisible(left + size.width() <= m_landmarkRow->width());
-        free = left + size.width() + 6;
+        left[i] = std::max(free, centre - width[i] / 2);
+        free = left[i] + width[i] + apart;
+    }
+    // … and what then runs off the end pushes the others back
+    int end = m_landmarkRow->width();
+    for (std::size_t i = count; i-- > 0;) {
+        left[i] = std::min(left[i], end - width[i]);
+        end = left[i] - apart;
+        m_landmarkButtons[i]->setGeometry(left[i], 0, width[i], m_landmarkRow->height());
     }
 }
 

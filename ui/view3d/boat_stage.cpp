@@ -3,7 +3,6 @@
 #include "ui/scene/palette.hpp"
 
 #include <Graphic3d_GraphicDriver.hxx>
-#include <Prs3d_Drawer.hxx>
 #include <V3d_AmbientLight.hxx>
 #include <V3d_DirectionalLight.hxx>
 
@@ -47,9 +46,6 @@ BoatStage::BoatStage(const Handle(Graphic3d_GraphicDriver) & driver) {
 
     m_context = new AIS_InteractiveContext(m_viewer);
     m_context->SetPixelTolerance(2);
-    for (const Prs3d_TypeOfHighlight type :
-         {Prs3d_TypeOfHighlight_Dynamic, Prs3d_TypeOfHighlight_LocalDynamic})
-        m_context->HighlightStyle(type)->SetColor(toOcct(QColor::fromRgb(palette::cedar)));
 
     m_view = m_viewer->CreateView();
     m_view->SetImmediateUpdate(false);
@@ -120,7 +116,7 @@ void BoatStage::arrange(std::size_t strip) {
     const QColor blue = QColor::fromRgb(palette::lineBlue);
 
     show(piece.solid, laid, true);
-    piece.solid->paint(selected ? mixed(own, blue, 0.6) : own);
+    piece.solid->paint(selected ? mixed(own, blue, 0.85) : own);
     show(piece.outline, selected || (!laid && (next || m_ghosts)), false);
     if (selected)
         piece.outline->paint(blue, markedWidth);

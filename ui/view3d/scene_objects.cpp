@@ -1,5 +1,7 @@
 #include "ui/view3d/scene_objects.hpp"
 
+#include "ui/scene/palette.hpp"
+
 #include <Graphic3d_ArrayOfPolylines.hxx>
 #include <Graphic3d_ArrayOfTriangles.hxx>
 #include <Graphic3d_AspectFillArea3d.hxx>
@@ -14,6 +16,8 @@
 
 namespace sheerlay::ui {
 namespace {
+
+constexpr Standard_Integer outlineMode = 1;
 
 gp_Pnt toPnt(const Eigen::Vector3d& p) {
     return {p.x(), p.y(), p.z()};
@@ -69,7 +73,12 @@ MeshObject::MeshObject(const TriangleMesh& mesh,
     aspect->SetMaterial(matt());
     aspect->SetColor(toOcct(colour));
     aspect->Aspect()->SetShadingModel(Graphic3d_TOSM_FRAGMENT);
-    SetHilightMode(0);
+    // under the pointer a strip gets its outline drawn boldly, as on the map; its colour keeps its meaning
+    const Handle(Prs3d_Drawer) marked = new Prs3d_Drawer();
+    marked->SetDisplayMode(outlineMode);
+    marked->SetMethod(Aspect_TOHM_COLOR);
+    marked->SetColor(toOcct(QColor::fromRgb(palette::cedar)));
+    SetDynamicHilightAttributes(marked);
 }
 
 void MeshObject::paint(const QColor& colour) {
@@ -80,6 +89,15 @@ void MeshObject::paint(const QColor& colour) {
 void MeshObject::Compute(const Handle(PrsMgr_PresentationManager) &,
                          const Handle(Prs3d_Presentation) & prs,
                          Standard_Integer mode) {
+    if (mode == outlineMode) {
+        if (const Handle(Graphic3d_ArrayOfPolylines) lines = polylines({m_loop}); !lines.IsNull()) {
+            const Handle(Graphic3d_Group) group = prs->NewGroup();
+            group->SetGroupPrimitivesAspect(
+                new Graphic3d_AspectLine3d(toOcct(QColor::fromRgb(palette::cedar)), Aspect_TOL_SOLID, 3.0));
+            group->AddPrimitiveArray(lines);
+        }
+        return;
+    }
     if (mode != 0 || m_mesh.triangles.empty())
         return;
     ++m_computed;

@@ -38,6 +38,9 @@ private:
                  const Handle(Prs3d_Presentation) & prs,
                  Standard_Integer mode) override;
     void ComputeSelection(const Handle(SelectMgr_Selection) & selection, Standard_Integer mode) override;
+    [[nodiscard]] Standard_Boolean AcceptDisplayMode(Standard_Integer mode) const override {
+        return mode <= 1;
+    }
 
     const TriangleMesh& m_mesh;
     const std::vector<Eigen::Vector3d>& m_loop;

@@ -37,7 +37,7 @@ TEST_CASE("landmarks that differ at bow and stern are told apart; missing ones a
     CHECK(marks[0].name.toStdString() == "stern weave ends");
     CHECK(marks[0].laid == 16);
     CHECK(marks[1].name.toStdString() == "bow weave ends");
-    CHECK(marks[2].name.toStdString() == "closing begins at the stern");
+    CHECK(marks[2].name.toStdString() == "stern closing begins");
     CHECK(marks[3].name.toStdString() == "shutter");
 }
 
