@@ -51,8 +51,8 @@ FlatLine layFlat(const std::vector<geometry::RowNode>& line, std::size_t first, 
 void flattenStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, geometry::FanSide side) {
     if (piece.parentEdge.empty() || piece.childEdge.empty() || piece.middle.size() < 2)
         return;
-    const auto& line = piece.lens ? mesh.parent : mesh.middle;
-    const double base = piece.lens ? 0.0 : 0.5 * mesh.width;
+    const auto& line = piece.farEdgeCut() ? mesh.parent : mesh.middle;
+    const double base = piece.farEdgeCut() ? 0.0 : 0.5 * mesh.width;
     double lo = 1e9;
     double hi = 0;
     for (const auto* edge : {&piece.parentEdge, &piece.childEdge, &piece.middle})

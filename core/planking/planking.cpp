@@ -21,7 +21,7 @@ namespace {
 using geometry::FanSide;
 using geometry::RowNode;
 
-constexpr double columnSpacing = 16.0; // mm along the start line
+constexpr double columnSpacing = 20.0; // mm along the start line
 constexpr int mostRows = 400;
 constexpr double thinnest = 0.5;      // mm: what is thinner than this everywhere is no piece of wood
 constexpr double shortest = 5.0;      // mm
@@ -104,7 +104,7 @@ public:
                          m_hull.trims.value(geometry::Trim::Centre, n.state.uv.y(), n.jet.p) < -pastCentre)
                     fan.kill(i);
             }
-            mesh.parent = fan.row();
+            std::swap(mesh.parent, mesh.child);
         }
     }
 
@@ -156,9 +156,10 @@ private:
             strip.id = stripId('S', row, i, pieces.size());
             strip.side = Side::Starboard;
             strip.row = row;
-            strip.kind = piece.lens                     ? StripKind::Shutter
-                         : piece.cutBySheer > trueWidth ? StripKind::Filler
-                                                        : StripKind::Full;
+            strip.kind = piece.lens                      ? StripKind::Shutter
+                         : piece.cutBySheer > trueWidth  ? StripKind::Filler
+                         : piece.cutByCentre > trueWidth ? StripKind::Tapered
+                                                         : StripKind::Full;
             const auto& upper = side == FanSide::TowardKeel ? piece.parentEdge : piece.childEdge;
             const auto& lower = side == FanSide::TowardKeel ? piece.childEdge : piece.parentEdge;
             for (const RowPoint& p : upper)

@@ -349,19 +349,19 @@ private:
                 started = true;
             } else if (follows(i)) {
                 if (!started) {
-                    if (i == c0 && otherBow) {
+                    if (i == c0 && otherBow && otherBow->trim == trimOf(i)) {
                         append(e.points, otherBow->point, true);
                         e.bowTip = true;
-                    } else if (i > c0 && trimOf(i) == Trim::Sheer)
+                    } else if (trimOf(i) == Trim::Sheer && (i > c0 || otherBow))
                         append(e.points, corner(true, i, cutPoint(i)), true);
                 }
                 append(e.points, cutPoint(i), false);
                 started = true;
                 const bool lastFollowed = i == c1 || (!in(line, i + 1) && !follows(i + 1));
-                if (lastFollowed && i == c1 && otherStern) {
+                if (lastFollowed && i == c1 && otherStern && otherStern->trim == trimOf(i)) {
                     append(e.points, otherStern->point, true);
                     e.sternTip = true;
-                } else if (lastFollowed && i < c1 && trimOf(i) == Trim::Sheer)
+                } else if (lastFollowed && trimOf(i) == Trim::Sheer && (i < c1 || otherStern))
                     append(e.points, corner(false, i, cutPoint(i)), true);
             }
         }
@@ -378,10 +378,12 @@ private:
             const RowPoint& a = points[i - 1];
             const RowPoint& b = points[i];
             const double mid = 0.5 * (a.column + b.column);
-            const bool close =
-                std::any_of(kinks.begin(), kinks.end(), [&](double k) { return std::abs(mid - k) < 4; });
+            double nearest = 1e9;
+            for (const double k : kinks)
+                nearest = std::min(nearest, std::abs(mid - k));
             const double gap = (b.p - a.p).norm();
-            const int parts = close ? std::max(1, static_cast<int>(std::ceil(gap / nearKink))) : 1;
+            const double step = nearest < 4 ? nearKink : nearest < 12 ? 2 * nearKink : farApart;
+            const int parts = std::max(1, static_cast<int>(std::ceil(gap / step)));
             for (int k = 1; k < parts; ++k)
                 fine.push_back(intermediate(a, b, static_cast<double>(k) / parts));
             fine.push_back(b);
@@ -475,6 +477,18 @@ private:
         return step * (end->point.column - column) > 0 ? m_mesh.width : 0.0;
     }
 
+    /// First and last column of a run on which a line lies inside; equal when there is none.
+    std::pair<std::size_t, std::size_t> span(Line line, std::size_t c0, std::size_t c1) const {
+        std::size_t first = c1 + 1;
+        std::size_t last = c1 + 1;
+        for (std::size_t i = c0; i <= c1; ++i)
+            if (in(line, i)) {
+                first = std::min(first, i);
+                last = i;
+            }
+        return {first, last};
+    }
+
     RowPiece build(std::size_t c0, std::size_t c1) const {
         RowPiece piece;
         const auto parentBow = firstEnd(Line::Parent, c0, c1);
@@ -496,6 +510,10 @@ private:
         }
         if (piece.lens)
             piece.cutByCentre = m_mesh.width - piece.widest;
+        const auto [firstChild, lastChild] = span(Line::Child, c0, c1);
+        for (std::size_t i = firstChild; i < lastChild; ++i)
+            if (m_columns[i].trimB == Trim::Centre)
+                piece.cutByCentre = std::max(piece.cutByCentre, m_mesh.width - left(i));
         buildMiddle(piece,
                     parent,
                     child,
@@ -516,8 +534,11 @@ private:
                      std::size_t c1,
                      const std::optional<LineEnd>& bowTip,
                      const std::optional<LineEnd>& sternTip) const {
-        const auto halved = [&](const Column& c) {
-            return piece.lens || c.trimA == Trim::Sheer || c.trimB == Trim::Sheer;
+        const auto [firstChild, lastChild] = span(Line::Child, c0, c1);
+        const auto halved = [&](std::size_t i) {
+            const Column& c = m_columns[i];
+            return piece.lens || c.trimA == Trim::Sheer || c.trimB == Trim::Sheer ||
+                   (c.trimB == Trim::Centre && i > firstChild && i < lastChild);
         };
         std::size_t first = c1 + 1;
         std::size_t last = 0;
@@ -525,7 +546,7 @@ private:
         std::vector<double> widths;
         for (std::size_t i = c0; i <= c1; ++i) {
             const Column& c = m_columns[i];
-            const bool half2 = halved(c);
+            const bool half2 = halved(i);
             if (!half2 && !c.middleIn)
                 continue;
             if (piece.lens && c.trimB != Trim::Centre && !c.childIn)
@@ -556,7 +577,7 @@ private:
                     return {t->point, t->trim};
             }
             const std::size_t i = bow ? first : last;
-            if (!halved(m_columns[i]))
+            if (!halved(i))
                 if (const auto end = lineEnd(Line::Middle, i, bow ? -1 : +1))
                     return {end->point, end->trim};
             return {endBetween(parent.points, child.points, bow), Trim::Centre};

@@ -34,8 +34,10 @@ struct RowPiece {
     double cutBySheer = 0.0;  ///< mm, most that the sheer takes off the width lengthwise
     double cutByCentre = 0.0; ///< mm, most that the centreline takes off the width lengthwise
     bool lens = false;        ///< the far edge lies wholly beyond the centreline
-    double widest = 0.0;      ///< mm
-    double area = 0.0;        ///< mm2
+    /// The centreline cuts the far edge lengthwise: the strip's good edge is the one nearer the start.
+    [[nodiscard]] bool farEdgeCut() const noexcept { return lens || cutByCentre > 0.1; }
+    double widest = 0.0; ///< mm
+    double area = 0.0;   ///< mm2
 };
 
 /// Cuts one row by the hull's trims.

@@ -73,8 +73,8 @@ void endStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const La
         const RowPoint& at = bow ? piece.middle.front() : piece.middle.back();
         const Trim trim = bow ? piece.bowTrim : piece.sternTrim;
         const geometry::SurfaceJet j = hull.surface.jet(at.uv.x(), at.uv.y());
-        const geometry::Frame frame =
-            geometry::frameAlong(j, readMesh(piece.lens ? mesh.parent : mesh.middle, at.column).tangent);
+        const geometry::Frame frame = geometry::frameAlong(
+            j, readMesh(piece.farEdgeCut() ? mesh.parent : mesh.middle, at.column).tangent);
         StripEnd& end = strip.ends[bow ? 0 : 1];
         end.end = which;
         end.x = at.p.x();
