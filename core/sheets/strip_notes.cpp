@@ -90,7 +90,9 @@ std::string neighbourSentence(const Piece& piece, const Plan& plan) {
     };
     if (piece.strip->side == Side::Centre)
         return "Between " + beside(-1, "the sheer") + ".";
-    return "Above it " + beside(-1, "the sheer") + ", below it " + beside(1, "the centreline") + ".";
+    // "above" would be the keel side while the boat lies on the moulds
+    return "Next to it: toward the sheer " + beside(-1, "its edge") + ", toward the keel " +
+           beside(1, "the centreline") + ".";
 }
 
 std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units) {

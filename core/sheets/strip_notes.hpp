@@ -21,7 +21,7 @@ struct Note {
 [[nodiscard]] std::vector<Note>
 notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units);
 
-/// "Above it S06 and P06, below it S08 and P08."
+/// "Next to it: toward the sheer S06 and P06, toward the keel S08 and P08."
 [[nodiscard]] std::string neighbourSentence(const Piece& piece, const Plan& plan);
 
 /// What shop work on these strips asks care for, short, for the foot of a sheet.

@@ -127,7 +127,7 @@ TEST_CASE("a sheet tells its strip's findings, neighbours, order and ends") {
         if (has(wordsOf(sheet), "S19 P19"))
             words += wordsOf(sheet);
     CHECK(has(words, "Caution: S19 needs two people"));
-    CHECK(has(words, "Above it S18 and P18, below it S20 and P20."));
+    CHECK(has(words, "toward the sheer S18 and P18, toward the keel S20 and P20."));
     CHECK(has(words, "laid as 37 and 38, starboard first"));
     CHECK(has(words, "Edge bend: hard"));
     CHECK(has(words, "toward the keel"));
