@@ -122,7 +122,7 @@ Expected<LoftedHull, LoftError> loft(const Project& project) {
         *target = std::move(*trimmed);
     }
     for (const Station& s : project.hull.stations)
-        hull.stationX.push_back(s.x + hull.xShift);
+        hull.stationX.push_back(std::abs(s.x + hull.xShift) < 1e-9 ? 0.0 : s.x + hull.xShift);
     hull.roundingSigma = data.sigma;
     hull.fairing = fitted->lambda;
     reportLoft(project.hull, data, *fitted, suspects, hull);

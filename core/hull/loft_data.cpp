@@ -214,6 +214,7 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
         data.x1 = std::max(data.x1, p.x);
     }
     for (const Transom& t : table.transoms) {
+        (t.end == End::Bow ? data.bowTransom : data.sternTransom) = true;
         data.x0 = std::min({data.x0, t.xAtSheer, t.xAtKeel});
         data.x1 = std::max({data.x1, t.xAtSheer, t.xAtKeel});
     }

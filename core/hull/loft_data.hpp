@@ -29,6 +29,7 @@ struct LoftData {
     double stationGap = 0.0;                 ///< mm, median distance of stations
     geometry::Trims trims;                   ///< centreplane and planes still without the transoms' heights
     bool bowHead = false, sternHead = false; ///< the profile's topmost point at that end closes the sheer
+    bool bowTransom = false, sternTransom = false;
 };
 
 /// Orders, weights and completes the table's points. Throws nothing; an unusable table is told in words.

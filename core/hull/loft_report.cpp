@@ -123,7 +123,7 @@ void suspectCells(const HullTable& table,
             {Level::Caution,
              "doubtful-cell",
              std::nullopt,
-             s.x + hull.xShift,
+             hull.stationX[static_cast<std::size_t>(p.station)],
              "Station at x " + s.printedX + " (line " + std::to_string(p.cell->line) + "), " + where + ": " +
                  printed + " is printed, but the rest of the table wants about " +
                  asPrinted(c.fair, printed) + ", give or take " + spreadText(c.spread, printed) +

@@ -9,10 +9,11 @@
 namespace sheerlay::core {
 namespace {
 
-constexpr double endPad = 150.0;  // mm the surface goes on past the ends
-constexpr double sheerPad = 80.0; // mm above the sheer
-constexpr double keelPad = 145.0; // mm of girth past the keel
-constexpr double stretch = 3.0;   // x is shrunk by this in the fairness integral
+constexpr double stemPad = 150.0;    // mm the surface goes on past a stem
+constexpr double transomPad = 300.0; // mm past a transom, where rows do not close in
+constexpr double sheerPad = 80.0;    // mm above the sheer
+constexpr double keelPad = 145.0;    // mm of girth past the keel
+constexpr double stretch = 3.0;      // x is shrunk by this in the fairness integral
 constexpr int spansAlong = 36;
 constexpr int spansAround = 20;
 constexpr double wantedResidual = 0.8; // of sigma
@@ -21,7 +22,9 @@ constexpr double levelSpread = 0.005;  // spread of a level-keel slope
 class Fitter {
 public:
     explicit Fitter(LoftData& data)
-        : m_data(data), m_fit(knots(data.x0 - endPad, data.x1 + endPad, spansAlong),
+        : m_data(data), m_fit(knots(data.x0 - (data.bowTransom ? transomPad : stemPad),
+                                    data.x1 + (data.sternTransom ? transomPad : stemPad),
+                                    spansAlong),
                               knots(-sheerPad, data.girthMax + keelPad, spansAround),
                               stretch) {}
 

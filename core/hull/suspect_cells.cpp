@@ -451,6 +451,14 @@ std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data
         }
         suspects.push_back(s);
     }
+    if (suspects.size() >= mostSuspects) {
+        // so many speak against what all cells rest on, not against the cells: none is left out of the loft
+        for (SuspectCell& c : suspects) {
+            c.setAside = false;
+            data.points[c.point].weightY = original[c.point].weightY;
+            data.points[c.point].weightZ = original[c.point].weightZ;
+        }
+    }
     std::sort(suspects.begin(), suspects.end(), [](const SuspectCell& a, const SuspectCell& b) {
         return std::abs(a.t) > std::abs(b.t);
     });

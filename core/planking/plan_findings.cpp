@@ -122,7 +122,7 @@ void shutter(const Project& project, Plan& plan) {
 
 void coverageFinding(Plan& plan) {
     const double missing = plan.coverage.hullArea - plan.coverage.stripsArea;
-    if (std::abs(missing) > 0.003 * plan.coverage.hullArea)
+    if (std::abs(missing) > 0.001 * plan.coverage.hullArea)
         plan.findings.push_back(
             {missing > 0 ? Level::Stop : Level::Caution,
              "uncovered",

@@ -10,13 +10,14 @@ namespace {
 
 using geometry::MasterNode;
 
-constexpr double pastTheEnds = 110.0; // mm; more than a recurved stem's overhang
+constexpr double insideDomain = 2.0; // mm the line stays clear of the surface's own end
 
 /// The sheer itself: the surface's line v = 0, at equal arc lengths.
 std::vector<MasterNode> alongSheer(const TrimmedSurface& hull, double spacing) {
     const geometry::TensorSurface& s = hull.surface;
-    double u = std::max(s.knotsU().first, hull.outline.sheer.front().x() - pastTheEnds);
-    const double end = std::min(s.knotsU().last(), hull.outline.sheer.back().x() + pastTheEnds);
+    // all the way the surface goes: rows narrow as they go down a full hull, and must still reach its ends
+    double u = s.knotsU().first + insideDomain;
+    const double end = s.knotsU().last() - insideDomain;
     std::vector<MasterNode> nodes;
     while (u <= end) {
         const geometry::SurfaceJet j = s.jet(u, 0);
