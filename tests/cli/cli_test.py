@@ -410,6 +410,21 @@ class Window(Case):
         self.assertIn("missing.sheerlay", done.stderr)
 
 
+    def test_opens_on_a_project(self):
+        if not shutil.which("xvfb-run"):
+            self.skipTest("xvfb is not there")
+        picture = self.folder / "window.png"
+        runtime = self.folder / "runtime"
+        runtime.mkdir(mode=0o700)
+        shown = dict(ENVIRONMENT, SHEERLAY_SHOT=str(picture), SHEERLAY_STEP="10", XDG_RUNTIME_DIR=str(runtime),
+                     XDG_CONFIG_HOME=str(self.folder / "config"))
+        done = subprocess.run(["xvfb-run", "-a", "-s", "-screen 0 1280x900x24", PROGRAM, EXAMPLE], env=shown,
+                              capture_output=True, text=True, timeout=120)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertEqual(done.stdout, "")
+        self.assertEqual(picture.read_bytes()[:8], b"\x89PNG\r\n\x1a\n")
+
+
 class Files(Case):
     """Files whose messages are written down in a README's table: `| file | line | key | … |`, one row per message."""
 
