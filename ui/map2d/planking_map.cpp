@@ -71,6 +71,11 @@ void PlankingMap::setSelected(const std::string& stripId) {
     update();
 }
 
+void PlankingMap::setHovered(const std::string& stripId) {
+    m_hovered = stripId;
+    update();
+}
+
 void PlankingMap::setUnits(core::Units units) {
     m_units = units;
     update();

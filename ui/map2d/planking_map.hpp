@@ -27,6 +27,8 @@ public:
     void setBoat(std::shared_ptr<const Boat> boat);
     void setLaidCount(int count);
     void setSelected(const std::string& stripId);
+    /// Outlines a strip that is pointed at elsewhere.
+    void setHovered(const std::string& stripId);
     void setUnits(core::Units units);
     /// Whole planking into the widget.
     void fit();

@@ -25,24 +25,34 @@ CardLine lengthLine(const core::Strip& strip, core::Units units) {
                 "few millimetres, as good as the boat stands on its moulds.")};
 }
 
+/// What becomes of the width toward the ends, from (place along the middle, width).
+QString widthWords(const core::Strip& strip, core::Units units) {
+    constexpr double point = 1.0; // mm; narrower than this is no wood to speak of
+    const auto byWidth = [](const auto& a, const auto& b) { return a[1] < b[1]; };
+    const auto [least, most] = std::minmax_element(strip.widths.begin(), strip.widths.end(), byWidth);
+    if (strip.kind == core::StripKind::Full || (*most)[1] - (*least)[1] < 0.05)
+        return QStringLiteral("full width from end to end, before the ends are cut");
+    const QString place = lengthText((*most)[0], units, {1, 0});
+    const bool bow = strip.widths.front()[1] < point;
+    const bool stern = strip.widths.back()[1] < point;
+    if (bow && stern)
+        return QStringLiteral("at its widest, %1 from its bow end; it runs out to a point at both ends")
+            .arg(place);
+    if (bow || stern)
+        return QStringLiteral("at its widest, %1 from its bow end; it runs out to a point at the %2")
+            .arg(place, bow ? QStringLiteral("bow") : QStringLiteral("stern"));
+    return QStringLiteral("at its widest; narrowest %1, %2 from its bow end")
+        .arg(lengthText((*least)[1], units, {16, 1}), lengthText((*least)[0], units, {1, 0}));
+}
+
 CardLine widthLine(const core::Strip& strip, core::Units units) {
     CardLine line{QStringLiteral("Width"), {}, {}, {}};
     double widest = 0.0;
-    double narrowest = strip.widths.empty() ? 0.0 : strip.widths.front()[1];
-    double at = 0.0;
-    for (const auto& [along, width] : strip.widths) {
+    for (const auto& [along, width] : strip.widths)
         widest = std::max(widest, width);
-        if (width < narrowest) {
-            narrowest = width;
-            at = along;
-        }
-    }
     line.figure = lengthText(widest, units, {16, 1});
-    if (strip.kind == core::StripKind::Full || widest - narrowest < 0.05)
-        line.detail = QStringLiteral("full width from end to end, before the ends are cut");
-    else
-        line.detail = QStringLiteral("narrowest %1, %2 from its bow end")
-                          .arg(lengthText(narrowest, units, {16, 1}), lengthText(at, units));
+    if (!strip.widths.empty())
+        line.detail = widthWords(strip, units);
     line.meaning = QStringLiteral(
         "What the strip covers, square to its middle, with its bead set in the neighbour's cove.");
     return line;
@@ -59,6 +69,9 @@ CardLine edgeBendLine(const core::Strip& strip, core::Difficulty difficulty, cor
                            radius,
                            placeText(strip.edgeBend.atX, units),
                            toKeel ? QStringLiteral("keel") : QStringLiteral("sheer"));
+    constexpr double straight = 1e-6; // 1/mm: a sag of half a millimetre over 2 m
+    if (strip.edgeBend.maxAbs < straight)
+        line.detail = QStringLiteral("%1: straight").arg(toQString(core::toText(difficulty)));
     const QString force = units == core::Units::Inches
                               ? QStringLiteral("%1 lb").arg(strip.edgeBend.force / newtonsPerPound, 0, 'f', 0)
                               : QStringLiteral("%1 N").arg(strip.edgeBend.force, 0, 'f', 0);

@@ -155,6 +155,7 @@ void LayingBar::placeLandmarks() {
         left[i] = std::min(left[i], end - width[i]);
         end = left[i] - apart;
         m_landmarkButtons[i]->setGeometry(left[i], 0, width[i], m_landmarkRow->height());
+        m_landmarkButtons[i]->setVisible(left[i] >= 0); // a narrow window keeps those nearest the end
     }
 }
 

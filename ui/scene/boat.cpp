@@ -107,7 +107,7 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
             scene.stations.push_back({x, map.halfGirth(x)});
     }
     addFrame(scene, *boat, sections);
-    addPoints(scene.shape, scene.strongback);
+    addPoints(scene.frame, scene.strongback);
 
     boat->byOrder.resize(boat->plan.strips.size());
     std::iota(boat->byOrder.begin(), boat->byOrder.end(), std::size_t{0});

@@ -51,6 +51,16 @@ public:
         size.setZero();
     }
 
+    /// What has to be in the picture: the boat, and the building frame where it is shown.
+    void fitShape() {
+        if (!boat)
+            return;
+        std::vector<Eigen::Vector3d> shape = boat->scene.shape;
+        if (moulds)
+            shape.insert(shape.end(), boat->scene.frame.begin(), boat->scene.frame.end());
+        camera.setShape(std::move(shape));
+    }
+
     OrbitCamera camera;
     Eigen::Vector2i size{0, 0}; // device pixels
     bool attached = false;
@@ -106,9 +116,8 @@ template <class Work> void GlView::onStage(Work work) {
 }
 
 void GlView::setBoat(std::shared_ptr<const Boat> boat) {
-    if (boat)
-        m_d->camera.setShape(boat->scene.shape);
     m_d->boat = std::move(boat);
+    m_d->fitShape();
     onStage([&](BoatStage& stage) { stage.setBoat(m_d->boat); });
     cameraMoved();
 }
@@ -125,7 +134,9 @@ void GlView::setGhostsShown(bool shown) {
 
 void GlView::setMouldsShown(bool shown) {
     m_d->moulds = shown;
+    m_d->fitShape();
     onStage([&](BoatStage& stage) { stage.setMouldsShown(shown); });
+    cameraMoved();
 }
 
 void GlView::select(const std::string& id) {

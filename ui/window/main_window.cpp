@@ -231,6 +231,8 @@ void MainWindow::open(const QString& path) {
         // another boat: nothing of the old one may pass for it
         m_boat.reset();
         m_staleBoat = false;
+        m_planking->setStale(false);
+        m_sheets->setStale(false);
         m_planking->bar()->first();
         m_lines->setBoat(nullptr);
         m_planking->setBoat(nullptr);
@@ -260,6 +262,10 @@ void MainWindow::tellTrouble(const QStringList& lines) {
         m_staleBoat = true;
         said.front() += QStringLiteral(" The boat below is the one from before the change.");
     }
+    m_planking->setStale(m_staleBoat);
+    m_sheets->setStale(m_staleBoat);
+    if (!m_boat)
+        m_pages->setCurrentWidget(m_start); // nothing to show on a bench
     m_notice->say(said, Notice::Weight::Trouble);
 }
 
@@ -294,6 +300,8 @@ void MainWindow::take(const LoadedBoat& result) {
             lines << messageLine(message);
         m_notice->say(lines, Notice::Weight::Remark);
     }
+    m_planking->setStale(false);
+    m_sheets->setStale(false);
     m_lines->setBoat(m_boat);
     m_planking->setBoat(m_boat);
     m_sheets->setBoat(m_boat);

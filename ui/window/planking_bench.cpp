@@ -4,14 +4,16 @@
 #include "ui/panels/findings_list.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/strip_card.hpp"
+#include "ui/scene/palette.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
 
-#include <QButtonGroup>
+#include <QCursor>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QSplitter>
 #include <QToolButton>
+#include <QToolTip>
 #include <QVBoxLayout>
 
 namespace sheerlay::ui {
@@ -68,6 +70,14 @@ PlankingBench::PlankingBench(QWidget* parent)
 
     const auto clicked = [this](const QString& id) { select(id.toStdString()); };
     connect(m_view, &BoatView::stripClicked, this, clicked);
+    connect(m_view, &BoatView::stripHovered, this, [this](const QString& id) {
+        m_map->setHovered(id.toStdString());
+        const core::Strip* strip = m_boat ? m_boat->strip(id.toStdString()) : nullptr;
+        if (strip != nullptr)
+            QToolTip::showText(QCursor::pos(), QStringLiteral("%1, %2").arg(id, rowText(*strip)), m_view);
+        else
+            QToolTip::hideText();
+    });
     connect(m_map, &PlankingMap::stripClicked, this, clicked);
     connect(m_bar, &LayingBar::laidChanged, this, &PlankingBench::laidChanged);
     connect(m_findings, &FindingsList::chosen, this, &PlankingBench::choose);
@@ -98,13 +108,23 @@ QWidget* PlankingBench::makeViewBar() {
     lookButton(QStringLiteral("Plan"), Look::Plan, QStringLiteral("Straight down"));
     lookButton(QStringLiteral("Body"), Look::Body, QStringLiteral("Square from the bow"));
     layout->addStretch(1);
+    m_staleMark = new QLabel(QStringLiteral("before the change"), bar);
+    m_staleMark->setStyleSheet(
+        QStringLiteral("color: %1; font-weight: 600;").arg(QColor::fromRgb(palette::hard).name()));
+    m_staleMark->hide();
+    layout->addWidget(m_staleMark);
+    layout->addStretch(1);
     QToolButton* rightWay = button(QStringLiteral("Right way up"), QStringLiteral("Turn the boat over"));
     rightWay->setCheckable(true);
-    connect(rightWay, &QToolButton::toggled, this, [this](bool on) { m_view->setUpsideDown(!on); });
     QToolButton* moulds = button(QStringLiteral("Moulds"), QStringLiteral("Show moulds and strongback"));
     moulds->setCheckable(true);
     moulds->setChecked(true);
     connect(moulds, &QToolButton::toggled, m_view, &BoatView::setMouldsShown);
+    // a boat that is turned over has come off its moulds
+    connect(rightWay, &QToolButton::toggled, this, [this, moulds](bool on) {
+        m_view->setUpsideDown(!on);
+        moulds->setChecked(!on);
+    });
     QToolButton* ghosts =
         button(QStringLiteral("Strips to come"), QStringLiteral("Outline the strips not yet laid"));
     ghosts->setCheckable(true);
@@ -137,6 +157,10 @@ void PlankingBench::setUnits(core::Units units) {
     m_map->setUnits(units);
     m_card->setUnits(units);
     m_findings->setUnits(units);
+}
+
+void PlankingBench::setStale(bool stale) {
+    m_staleMark->setVisible(stale);
 }
 
 std::string PlankingBench::inHand() const {

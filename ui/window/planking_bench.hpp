@@ -31,6 +31,8 @@ public:
     /// Keeps place, selection and views as far as the new boat has them.
     void setBoat(std::shared_ptr<const Boat> boat);
     void setUnits(core::Units units);
+    /// Says beside the picture that the boat is the one from before a change that could not be used.
+    void setStale(bool stale);
     /// @param stripId  empty puts the selection away
     void select(const std::string& stripId);
     [[nodiscard]] const std::string& selected() const noexcept { return m_selected; }
@@ -60,6 +62,7 @@ private:
     StripCard* m_card;
     FindingsList* m_findings;
     QLabel* m_findingsHead;
+    QLabel* m_staleMark;
     LayingBar* m_bar;
     QWidget* m_boatPane;
     QSplitter* m_middle;

@@ -89,7 +89,7 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, QWidget* parent)
 
     connect(m_list, &QListWidget::currentRowChanged, this, &SheetsBench::showSheet);
     connect(m_page, &QComboBox::currentIndexChanged, this, [this] {
-        m_stale = true;
+        m_dirty = true;
         layOut();
     });
     connect(m_write, &QPushButton::clicked, this, &SheetsBench::askFolder);
@@ -107,10 +107,8 @@ QString SheetsBench::status() const {
 
 void SheetsBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_boat = std::move(boat);
-    m_stale = true;
+    m_dirty = true;
     m_layout->cancel();
-    m_write->setEnabled(m_boat != nullptr);
-    m_print->setEnabled(false);
     m_status->setText(
         m_boat ? QString() : QStringLiteral("Open a project, and this bench holds its sheets for the wall."));
     if (!m_boat) {
@@ -118,15 +116,30 @@ void SheetsBench::setBoat(std::shared_ptr<const Boat> boat) {
         m_list->clear();
         m_preview->clear();
     }
+    refreshButtons();
     if (isVisible())
         layOut();
+}
+
+void SheetsBench::setStale(bool stale) {
+    m_oldBoat = stale;
+    if (stale)
+        m_status->setText(
+            QStringLiteral("These are the sheets from before the change. They can be written and printed "
+                           "again once the file is mended."));
+    refreshButtons();
+}
+
+void SheetsBench::refreshButtons() {
+    m_write->setEnabled(m_boat != nullptr && !m_oldBoat);
+    m_print->setEnabled(!m_sheets.empty() && !m_oldBoat);
 }
 
 void SheetsBench::setUnits(core::Units units) {
     if (units == m_units)
         return;
     m_units = units;
-    m_stale = true;
+    m_dirty = true;
     if (isVisible())
         layOut();
 }
@@ -142,9 +155,9 @@ void SheetsBench::resizeEvent(QResizeEvent* event) {
 }
 
 void SheetsBench::layOut() {
-    if (!m_boat || !m_stale)
+    if (!m_boat || !m_dirty)
         return;
-    m_stale = false;
+    m_dirty = false;
     m_status->setText(QStringLiteral("Laying out the sheets…"));
     m_layout->run(
         [boat = m_boat, units = m_units, size = page()](std::stop_token, const TaskRunner::Progress&) {
@@ -163,8 +176,8 @@ void SheetsBench::layOut() {
                                 (goesOn ? QStringLiteral(", continued") : QString()));
             }
             m_list->setCurrentRow(std::min(row, m_list->count() - 1));
-            m_print->setEnabled(!m_sheets.empty());
             m_status->setText(QStringLiteral("%1 sheets").arg(m_sheets.size()));
+            refreshButtons();
         },
         [this](const QString& text) {
             m_status->setText(QStringLiteral("The sheets could not be laid out: %1").arg(text));
@@ -192,7 +205,7 @@ void SheetsBench::askFolder() {
 }
 
 void SheetsBench::write(const QString& folder) {
-    if (!m_boat)
+    if (!m_boat || m_oldBoat)
         return;
     m_status->setText(QStringLiteral("Writing the sheets…"));
     m_writer->run(

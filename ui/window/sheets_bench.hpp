@@ -28,6 +28,8 @@ public:
 
     void setBoat(std::shared_ptr<const Boat> boat);
     void setUnits(core::Units units);
+    /// Nothing is written or printed of a boat from before a change that could not be used.
+    void setStale(bool stale);
     [[nodiscard]] const std::vector<core::Sheet>& sheets() const noexcept { return m_sheets; }
     [[nodiscard]] QString status() const;
     /// Writes the set into a folder, on the worker.
@@ -39,6 +41,7 @@ protected:
 
 private:
     void layOut();
+    void refreshButtons();
     void showSheet();
     void askFolder();
     void print();
@@ -46,7 +49,8 @@ private:
 
     std::shared_ptr<const Boat> m_boat;
     core::Units m_units = core::Units::Millimetres;
-    bool m_stale = true;
+    bool m_dirty = true; // sheets are to be laid out anew
+    bool m_oldBoat = false;
     std::vector<core::Sheet> m_sheets;
     TaskRunner* m_layout;
     TaskRunner* m_writer;

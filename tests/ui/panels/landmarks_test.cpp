@@ -94,3 +94,29 @@ TEST_CASE("the card tells a strip's figures in the builder's units") {
     CHECK(line(inches, "Edge bend").figure.endsWith(QStringLiteral("over 8 ft")));
     CHECK(line(inches, "Twist").figure == QStringLiteral("3.5° per foot")); // 0.2 rad/m * 0.3048 m
 }
+
+TEST_CASE("the card tells where a pointed piece is widest and a tapered one narrowest") {
+    const auto boat = test::fakeBoat();
+    core::Strip strip = boat->plan.strips.back();
+    strip.kind = core::StripKind::Shutter;
+    strip.widths = {{0.0, 0.0}, {480.0, 14.0}, {960.0, 0.0}};
+    const auto width = [&] {
+        for (const CardLine& line : cardText(*boat, strip, core::Units::Millimetres).lines) {
+            if (line.caption == QStringLiteral("Width"))
+                return line.figure + QStringLiteral(": ") + line.detail;
+        }
+        return QString();
+    };
+    const auto plain = [](QString text) {
+        return text.replace(QChar(0x00A0), QLatin1Char(' ')).toStdString();
+    };
+    CHECK(plain(width()) ==
+          "14.0 mm: at its widest, 480 mm from its bow end; it runs out to a point at both ends");
+    strip.kind = core::StripKind::Stealer;
+    strip.widths.back()[1] = 9.0;
+    CHECK(plain(width()) ==
+          "14.0 mm: at its widest, 480 mm from its bow end; it runs out to a point at the bow");
+    strip.kind = core::StripKind::Tapered;
+    strip.widths.front()[1] = 8.5;
+    CHECK(plain(width()) == "14.0 mm: at its widest; narrowest 8.5 mm, 0 mm from its bow end");
+}

@@ -122,9 +122,16 @@ TEST_CASE_METHOD(App, "a broken file leaves the old boat, marked as old, and say
     CHECK(shop.window.notice()->text().contains(QStringLiteral("line ")));
     CHECK(shop.window.notice()->text().contains(QStringLiteral("the one from before the change")));
 
+    // nothing is written of a boat that is out of date
+    shop.window.sheets()->write(shop.folder.filePath(QStringLiteral("old")));
+    CHECK(!QFile::exists(shop.folder.filePath(QStringLiteral("old"))));
+    CHECK(shop.window.sheets()->status().contains(QStringLiteral("before the change")));
+
     shop.rewrite(shop.good);
     CHECK(!shop.window.stale());
     CHECK(shop.window.notice()->isHidden());
+    shop.window.sheets()->write(shop.folder.filePath(QStringLiteral("new")));
+    CHECK(QFile::exists(shop.folder.filePath(QStringLiteral("new/cut-sheets.pdf"))));
 }
 
 TEST_CASE_METHOD(App, "a saved file is taken up and the place is kept") {
