@@ -8,16 +8,6 @@ namespace {
 
 constexpr double foldedJacobi = 0.02; // below this neighbouring geodesics have all but met
 
-Eigen::Vector2d hermite(const Eigen::Vector2d& p0,
-                        const Eigen::Vector2d& m0,
-                        const Eigen::Vector2d& p1,
-                        const Eigen::Vector2d& m1,
-                        double f) {
-    const double f2 = f * f;
-    const double f3 = f2 * f;
-    return (2 * f3 - 3 * f2 + 1) * p0 + (f3 - 2 * f2 + f) * m0 + (3 * f2 - 2 * f3) * p1 + (f3 - f2) * m1;
-}
-
 } // namespace
 
 ParallelFan::ParallelFan(const Surface& surface,
@@ -79,13 +69,28 @@ double arcLength(const RowNode& a, const RowNode& b) {
     return half < 1e-9 ? chord : chord * half / std::sin(half);
 }
 
-Eigen::Vector2d between(const RowNode& a, const RowNode& b, double f) {
+Eigen::Vector2d ParameterArc::at(double f) const {
+    const double f2 = f * f;
+    const double f3 = f2 * f;
+    return (2 * f3 - 3 * f2 + 1) * start + (f3 - 2 * f2 + f) * startRate + (3 * f2 - 2 * f3) * end +
+           (f3 - f2) * endRate;
+}
+
+ParameterArc arcBetween(const RowNode& a, const RowNode& b) {
     const double length = arcLength(a, b);
-    return hermite(a.state.uv, a.aft * length, b.state.uv, b.aft * length, f);
+    return {a.state.uv, a.aft * length, b.state.uv, b.aft * length};
+}
+
+ParameterArc arcAlong(const GeodesicState& a, const GeodesicState& b, double length) {
+    return {a.uv, a.velocity * length, b.uv, b.velocity * length};
+}
+
+Eigen::Vector2d between(const RowNode& a, const RowNode& b, double f) {
+    return arcBetween(a, b).at(f);
 }
 
 Eigen::Vector2d betweenAlong(const GeodesicState& a, const GeodesicState& b, double length, double f) {
-    return hermite(a.uv, a.velocity * length, b.uv, b.velocity * length, f);
+    return arcAlong(a, b, length).at(f);
 }
 
 } // namespace sheerlay::geometry

@@ -61,8 +61,20 @@ private:
     std::vector<RowNode> m_row;
 };
 
-/// Point at part `f` (0 to 1) between two neighbouring nodes of a parallel, by cubic Hermite interpolation in
-/// the parameters.
+/// A short arc in the parameter plane: cubic Hermite interpolation, f from 0 to 1.
+struct ParameterArc {
+    Eigen::Vector2d start, startRate, end, endRate; ///< rates are d(uv) / df
+
+    [[nodiscard]] Eigen::Vector2d at(double f) const;
+    /// The same arc run from its other end.
+    [[nodiscard]] ParameterArc reversed() const { return {end, -endRate, start, -startRate}; }
+};
+
+/// Arc between two neighbouring nodes of a parallel.
+[[nodiscard]] ParameterArc arcBetween(const RowNode& a, const RowNode& b);
+/// Arc between two nodes of one geodesic, `length` mm apart.
+[[nodiscard]] ParameterArc arcAlong(const GeodesicState& a, const GeodesicState& b, double length);
+/// Point at part `f` (0 to 1) between two neighbouring nodes of a parallel.
 [[nodiscard]] Eigen::Vector2d between(const RowNode& a, const RowNode& b, double f);
 /// The same between two nodes of one geodesic, `length` mm apart.
 [[nodiscard]] Eigen::Vector2d

@@ -1,5 +1,7 @@
 #include "core/planking/coverage.hpp"
 
+#include "core/planking/trim_crossing.hpp"
+
 #include <cmath>
 #include <limits>
 

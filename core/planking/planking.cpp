@@ -9,6 +9,7 @@
 #include "core/planking/row_cutter.hpp"
 #include "core/planking/start_line.hpp"
 #include "core/planking/strip_ends.hpp"
+#include "core/planking/trim_crossing.hpp"
 
 #include <algorithm>
 #include <chrono>

@@ -44,9 +44,4 @@ struct RowPiece {
 /// @return the pieces from bow to stern, and nothing where the row lies outside the hull
 [[nodiscard]] std::vector<RowPiece> cutRow(const TrimmedSurface& hull, const RowMesh& mesh);
 
-/// True when the node lies inside every trim and not in a part of the surface's extension that comes back to
-/// the hull's side.
-[[nodiscard]] bool
-insideHull(const TrimmedSurface& hull, const Eigen::Vector2d& uv, const Eigen::Vector3d& p);
-
 } // namespace sheerlay::core

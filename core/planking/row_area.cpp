@@ -1,0 +1,82 @@
+#include "core/planking/row_area.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace sheerlay::core {
+namespace {
+
+/// Area under J between a and b on column i, per unit of the master's length; J through its three known
+/// values.
+double columnArea(const RowMesh& mesh, std::size_t i, double a, double b) {
+    const double w = mesh.width;
+    const auto& p = mesh.parent[i];
+    const auto& m = mesh.middle[i];
+    const auto& k = mesh.child[i];
+    const double j0 = p.alive ? p.state.jacobi : m.state.jacobi;
+    const double j1 = m.alive ? m.state.jacobi : j0;
+    const double j2 = k.alive ? k.state.jacobi : j1;
+    const auto primitive = [&](double d) {
+        const double t = d / w;
+        return w * t * (j0 + t * ((-3 * j0 + 4 * j1 - j2) / 2 + t * (2 * j0 - 4 * j1 + 2 * j2) / 3));
+    };
+    return primitive(b) - primitive(a);
+}
+
+/// Width left where the parent edge ends: none if the child edge has ended before, all of it otherwise.
+double endWidth(const RowColumns& columns, std::size_t i, int step, double column) {
+    const auto end = columns.lineEnd(Line::Child, i, step);
+    if (!end)
+        return 0.0;
+    return step * (end->point.column - column) > 0 ? columns.mesh().width : 0.0;
+}
+
+} // namespace
+
+double rowArea(const RowColumns& columns, std::size_t c0, std::size_t c1) {
+    std::vector<std::array<double, 2>> profile; // column, area per unit of master length
+    for (std::size_t i = c0; i <= c1; ++i)
+        profile.push_back(
+            {static_cast<double>(i), columnArea(columns.mesh(), i, columns[i].a, columns[i].b)});
+    const double w = columns.mesh().width;
+    // the ends of the three parallels lie between columns: there the interval is known exactly
+    for (const Line line : {Line::Parent, Line::Middle, Line::Child})
+        for (std::size_t i = c0; i <= c1; ++i) {
+            if (!columns.in(line, i))
+                continue;
+            for (const int step : {-1, 1}) {
+                const auto j = static_cast<std::ptrdiff_t>(i) + step;
+                if (j >= 0 && j < static_cast<std::ptrdiff_t>(columns.size()) &&
+                    columns.in(line, static_cast<std::size_t>(j)))
+                    continue;
+                const auto end = columns.lineEnd(line, i, step);
+                if (!end)
+                    continue;
+                const std::size_t other =
+                    j < 0 ? i : std::min(static_cast<std::size_t>(j), columns.size() - 1);
+                const bool parentBeyond = columns.in(Line::Parent, other);
+                const bool childBeyond = columns.in(Line::Child, other);
+                double a = 0;
+                double b = w;
+                if (line == Line::Parent && !childBeyond)
+                    b = childBeyond || columns.in(Line::Child, i)
+                            ? endWidth(columns, i, step, end->point.column)
+                            : 0.0;
+                else if (line == Line::Middle)
+                    (parentBeyond || !childBeyond ? b : a) = w / 2;
+                else if (line == Line::Child && !parentBeyond && !columns.in(Line::Parent, i))
+                    a = w;
+                if (b > a)
+                    profile.push_back({end->point.column, columnArea(columns.mesh(), i, a, b)});
+                else
+                    profile.push_back({end->point.column, 0.0});
+            }
+        }
+    std::sort(profile.begin(), profile.end());
+    double area = 0;
+    for (std::size_t i = 1; i < profile.size(); ++i)
+        area += 0.5 * (profile[i][1] + profile[i - 1][1]) * (profile[i][0] - profile[i - 1][0]);
+    return area * columns.mesh().spacing;
+}
+
+} // namespace sheerlay::core
