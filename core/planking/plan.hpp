@@ -103,8 +103,23 @@ struct Coverage {
     double largestOverlap = 0.0; ///< mm, >= 0
 };
 
+/// What a start line does to every row, before a board is milled.
+struct StartCandidate {
+    StartLine line;
+    double worst = 0.0;    ///< 1/mm, largest edge bend of any row's middle
+    int worstRow = 0;      ///< row it is in
+    double worstX = 0.0;   ///< mm from the bow
+    int rowsToKeel = 0;    ///< rows below the start
+    int rowsToSheer = 0;   ///< rows above it
+    int rowsOverFree = 0;  ///< rows that need more than hands
+    int rowsOverClamp = 0; ///< rows that need more than clamps
+};
+
 /// Every strip of the boat: what the whole program is for.
 struct Plan {
+    StartLine start; ///< the line the rows really start from; never "easiest"
+    std::vector<StartCandidate>
+        candidates;            ///< what the search for the easiest start compared; empty without a search
     std::vector<Strip> strips; ///< by row from the top, starboard before port
     int firstRow = 1;          ///< -n when there are n rows above the start
     int lastRow = 0;

@@ -160,10 +160,6 @@ void notLaidYet(const Project& project, Plan& plan) {
         plan.findings.push_back({Level::Caution, code, std::nullopt, std::nullopt, text});
     };
     const Planking& p = project.planking;
-    if (p.start.kind == StartLine::Kind::Easiest)
-        tell("start-not-searched",
-             "The search for the easiest start line is not built yet; the plan starts along a geodesic at "
-             "0.4 of the largest half girth.");
     if (p.taper != Taper::None)
         tell("taper-not-laid", "Tapers are not planned yet; every strip is laid at its full width.");
     if (p.shutter)
@@ -176,6 +172,26 @@ void notLaidYet(const Project& project, Plan& plan) {
 }
 
 } // namespace
+
+void tellStart(const StartSearch& search, Plan& plan) {
+    const StartCandidate& best = search.candidates[search.best];
+    const StartCandidate& sheer = search.candidates.front();
+    const std::string worst = "the worst edge bend of any row is then " + number(best.worst * 1e3, 2) +
+                              " per metre (radius " + number(1e-3 / best.worst, 1) + " m)";
+    std::string text;
+    if (best.line.kind == StartLine::Kind::Sheer)
+        text = "The plain sheer is as good a start as any: " + worst + ".";
+    else
+        text = "Start the planking " + number(best.line.girth, 0) +
+               " mm below the sheer, measured around the widest section, " +
+               (best.line.kind == StartLine::Kind::Geodesic ? "with a strip that lies without edge bend"
+                                                            : "along a line bent a little in its own plane") +
+               "; " + worst +
+               (sheer.line.kind == StartLine::Kind::Sheer
+                    ? ", against " + number(sheer.worst * 1e3, 2) + " from the sheer."
+                    : ".");
+    plan.findings.push_back({Level::Note, "start-found", std::nullopt, std::nullopt, text});
+}
 
 void findInPlan(const Project& project, Plan& plan) {
     edgeBends(plan);

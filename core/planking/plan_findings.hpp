@@ -1,9 +1,13 @@
 #pragma once
 
 #include "core/planking/plan.hpp"
+#include "core/planking/start_search.hpp"
 #include "core/project/project.hpp"
 
 namespace sheerlay::core {
+
+/// Says which start line the search chose, and what it gains over the plain sheer.
+void tellStart(const StartSearch& search, Plan& plan);
 
 /// Adds what the builder should know about the finished plan and sorts all findings, heaviest first.
 void findInPlan(const Project& project, Plan& plan);

@@ -103,6 +103,18 @@ Json finding(const Finding& f) {
             {"text", f.text}};
 }
 
+Json startLine(const StartLine& line) {
+    const char* name = line.kind == StartLine::Kind::Sheer      ? "sheer"
+                       : line.kind == StartLine::Kind::Geodesic ? "geodesic"
+                                                                : "bent";
+    Json json = {{"line", name}};
+    if (line.kind != StartLine::Kind::Sheer)
+        json["girth"] = tidy(line.girth);
+    if (line.kind == StartLine::Kind::Bent)
+        json["edge-bend"] = {tidy(line.edgeBend[0]), tidy(line.edgeBend[1]), tidy(line.edgeBend[2])};
+    return json;
+}
+
 Json strip(const Strip& s) {
     Json widths = Json::array();
     for (const auto& w : s.widths)
@@ -168,6 +180,16 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
     Json findings = Json::array();
     for (const Finding& f : together(hull, plan))
         findings.push_back(finding(f));
+    Json candidates = Json::array();
+    for (const StartCandidate& c : plan.candidates)
+        candidates.push_back({{"line", startLine(c.line)},
+                              {"worst_edge_bend", c.worst},
+                              {"row", c.worstRow},
+                              {"x", tidy(c.worstX)},
+                              {"rows_to_keel", c.rowsToKeel},
+                              {"rows_to_sheer", c.rowsToSheer},
+                              {"rows_over_free", c.rowsOverFree},
+                              {"rows_over_clamp", c.rowsOverClamp}});
     const TrimmedSurface& laid = hull.laid;
     const Json json = {
         {"format", "sheerlay-plan"},
@@ -188,6 +210,8 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
           {"surface", surface(laid.surface)},
           {"sheer", points(laid.sheer)},
           {"profile", points(laid.profile)}}},
+        {"start", startLine(plan.start)},
+        {"start_candidates", std::move(candidates)},
         {"strips", std::move(strips)},
         {"marks",
          {{"weave",

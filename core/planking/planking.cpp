@@ -8,6 +8,7 @@
 #include "core/planking/plan_findings.hpp"
 #include "core/planking/row_cutter.hpp"
 #include "core/planking/start_line.hpp"
+#include "core/planking/start_search.hpp"
 #include "core/planking/strip_ends.hpp"
 #include "core/planking/trim_crossing.hpp"
 
@@ -223,14 +224,23 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull) 
     plan.edgeBendLimit = 1 / project.planking.edgeBendRadius.value_or(strength.edgeBendRadius());
     const LayingContext context{&project, &hull, &strength, plan.mouldBay};
 
-    auto master = startLine(hull.laid, project.planking.start, columnSpacing);
+    plan.start = project.planking.start;
+    if (plan.start.kind == StartLine::Kind::Easiest) {
+        StartSearch search = searchStart(hull, project.strips.coverWidth);
+        if (search.candidates.empty())
+            return unexpected(PlanError{"no start line could be found on this hull"});
+        plan.start = search.candidates[search.best].line;
+        tellStart(search, plan);
+        plan.candidates = std::move(search.candidates);
+    }
+    auto master = startLine(hull.laid, plan.start, columnSpacing);
     if (!master)
         return unexpected(PlanError{master.error()});
     if (master->size() < 8)
         return unexpected(PlanError{"the start line is too short to plank from"});
     Planker planker(context, plan);
     planker.rows(*master, FanSide::TowardKeel);
-    if (project.planking.start.kind != StartLine::Kind::Sheer)
+    if (plan.start.kind != StartLine::Kind::Sheer)
         planker.rows(*master, FanSide::TowardSheer);
     planker.finish();
     if (plan.strips.empty())

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <stdexcept>
 
 namespace sheerlay::core {
 namespace {
@@ -38,10 +39,11 @@ geometry::ParameterBox rowBox(const TrimmedSurface& hull) {
 
 Expected<std::vector<MasterNode>, std::string>
 startLine(const TrimmedSurface& hull, const StartLine& start, double spacing) {
+    if (start.kind == StartLine::Kind::Easiest)
+        throw std::invalid_argument("startLine: the easiest line must be searched first (start_search.hpp)");
     if (start.kind == StartLine::Kind::Sheer)
         return alongSheer(hull, spacing);
-    // about where the worst bend of rows above and below is even on canoe and skiff (closing.md section 8)
-    const double girth = start.kind == StartLine::Kind::Easiest ? 0.4 * hull.halfGirthMax : start.girth;
+    const double girth = start.girth;
     if (girth >= hull.halfGirthMax)
         return unexpected("the start line lies " + std::to_string(std::lround(girth)) +
                           " mm below the sheer, but the widest section is only " +

@@ -13,6 +13,7 @@ namespace sheerlay::core {
 /// overhanging ends.
 /// @param spacing  mm between nodes
 /// @return         the nodes, or in words why the line can't be laid (girth below the keel)
+/// @throws std::invalid_argument  the kind is Easiest
 [[nodiscard]] Expected<std::vector<geometry::MasterNode>, std::string>
 startLine(const TrimmedSurface& hull, const StartLine& start, double spacing);
 

@@ -1,6 +1,7 @@
 # Every library comes from a Debian 12 package; app/run and tests/run install what is missing.
 
 find_package(Eigen3 3.4 REQUIRED NO_MODULE)
+find_package(Threads REQUIRED)
 find_package(spdlog REQUIRED)
 find_package(nlohmann_json REQUIRED)
 find_package(tomlplusplus REQUIRED)
