@@ -1,5 +1,6 @@
 #include "core/hull/loft_report.hpp"
 
+#include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
 
 #include <algorithm>
@@ -67,15 +68,16 @@ void lastGaps(const HullTable& table, const LoftData& data, LoftedHull& hull) {
         const double tip = bow ? hull.drawn.sheer.front().x() : hull.drawn.sheer.back().x();
         const double gap = std::abs(outer->x + hull.xShift - tip);
         if (gap > 0.55 * data.stationGap)
-            hull.findings.push_back({Level::Caution,
-                                     "last-gap-wide",
-                                     std::nullopt,
-                                     bow ? tip + gap / 2 : tip - gap / 2,
-                                     "Between the " + std::string(bow ? "foremost" : "aftmost") +
-                                         " station and the stem the table says nothing over " + mm(gap) +
-                                         "; the last foot may be off by about 6 mm and its edge bend is not "
-                                         "to be trusted. A half station "
-                                         "there would settle it."});
+            hull.findings.push_back(
+                {Level::Caution,
+                 "last-gap-wide",
+                 std::nullopt,
+                 bow ? tip + gap / 2 : tip - gap / 2,
+                 "Between the " + std::string(bow ? "foremost" : "aftmost") +
+                     " station and the stem the table says nothing over " + bothUnits(gap) +
+                     "; the last foot may be off by about 6 mm (1/4\") and its edge bend is not "
+                     "to be trusted. A half station "
+                     "there would settle it."});
     }
 }
 

@@ -1,5 +1,7 @@
 #include "core/planking/plan_findings.hpp"
 
+#include "core/units/both_units.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
@@ -44,9 +46,9 @@ void edgeBends(Plan& plan) {
              worst->id,
              worst->edgeBend.atX,
              rowsText(first, last) + " must be bent edgewise to a radius of " +
-                 number(1e-3 / worst->edgeBend.maxAbs, 1) + " m at worst (strip " + worst->id +
-                 "), tighter than the " + number(1e-3 / plan.edgeBendLimit, 1) +
-                 " m that is allowed; start lower, taper, or expect to clamp hard and lose strips."});
+                 bothUnitsLong(1 / worst->edgeBend.maxAbs) + " at worst (strip " + worst->id +
+                 "), tighter than the " + bothUnitsLong(1 / plan.edgeBendLimit) +
+                 " that is allowed; start lower, taper, or expect to clamp hard and lose strips."});
     }
 }
 
@@ -84,15 +86,15 @@ void smallPieces(Plan& plan) {
                  "thin-filler",
                  s.id,
                  s.ends[0].x,
-                 "This piece at the sheer is only " + number(widest, 0) +
-                     " mm wide at its widest; move the start line a few mm so that it goes away."});
+                 "This piece at the sheer is only " + bothUnits(widest) +
+                     " wide at its widest; move the start line a little so that it goes away."});
         else if (s.kind == StripKind::Filler && s.length < 150.0)
             plan.findings.push_back({Level::Note,
                                      "short-filler",
                                      s.id,
                                      s.ends[0].x,
-                                     "This piece at the sheer is only about " + number(s.length, 0) +
-                                         " mm long; join it with its neighbour in one wider block."});
+                                     "This piece at the sheer is only about " + bothUnits(s.length) +
+                                         " long; join it with its neighbour in one wider block."});
     }
 }
 
@@ -111,9 +113,9 @@ void shutter(const Project& project, Plan& plan) {
              thin ? "shutter-sliver" : "shutter",
              s.id,
              s.samples[s.samples.size() / 2].x,
-             "The shutter (" + name + ") comes out about " + number(widest, 0) + " mm wide, give or take " +
-                 "what the real strips cover more or less than planned (0.1 mm a strip is " +
-                 number(0.1 * plan.lastRow, 0) + " mm here)" +
+             "The shutter (" + name + ") comes out about " + bothUnits(widest) + " wide, give or take " +
+                 "what the real strips cover more or less than planned (0.1 mm, 1/256\", a strip is " +
+                 bothUnits(0.1 * plan.lastRow) + " here)" +
                  (thin ? "; so thin a plank can't be fitted well: shift the start line or the cover width a "
                          "little."
                        : "; measure before cutting it.")});
@@ -182,8 +184,8 @@ void tellStart(const StartSearch& search, Plan& plan) {
     if (best.line.kind == StartLine::Kind::Sheer)
         text = "The plain sheer is as good a start as any: " + worst + ".";
     else
-        text = "Start the planking " + number(best.line.girth, 0) +
-               " mm below the sheer, measured around the widest section, " +
+        text = "Start the planking " + bothUnits(best.line.girth) +
+               " below the sheer, measured around the widest section, " +
                (best.line.kind == StartLine::Kind::Geodesic ? "with a strip that lies without edge bend"
                                                             : "along a line bent a little in its own plane") +
                "; " + worst +

@@ -11,6 +11,7 @@
 #include "core/planking/start_search.hpp"
 #include "core/planking/strip_ends.hpp"
 #include "core/planking/trim_crossing.hpp"
+#include "core/units/both_units.hpp"
 
 #include <algorithm>
 #include <chrono>
@@ -82,16 +83,16 @@ public:
             if (pieces.empty())
                 break;
             if (const RowNode* bad = folding(mesh)) {
-                m_plan.findings.push_back({Level::Stop,
-                                           "rows-fold",
-                                           std::nullopt,
-                                           bad->jet.p.x(),
-                                           "From row " + std::to_string(row) +
-                                               " on the rows would fold over themselves near x " +
-                                               std::to_string(std::lround(bad->jet.p.x())) +
-                                               " mm: parallel strips of this width can't go on here. Start "
-                                               "in the bilge, taper, or use narrower "
-                                               "strips; the rows above are sound."});
+                m_plan.findings.push_back(
+                    {Level::Stop,
+                     "rows-fold",
+                     std::nullopt,
+                     bad->jet.p.x(),
+                     "From row " + std::to_string(row) + " on the rows would fold over themselves " +
+                         bothUnits(bad->jet.p.x()) +
+                         " from the bow: parallel strips of this width can't go on here. Start "
+                         "in the bilge, taper, or use narrower "
+                         "strips; the rows above are sound."});
                 break;
             }
             lay(pieces, mesh, row, side);

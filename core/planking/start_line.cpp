@@ -1,6 +1,7 @@
 #include "core/planking/start_line.hpp"
 
 #include "core/hull/trimmed_surface.hpp"
+#include "core/units/both_units.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -45,10 +46,9 @@ startLine(const TrimmedSurface& hull, const StartLine& start, double spacing) {
         return alongSheer(hull, spacing);
     const double girth = start.girth;
     if (girth >= hull.halfGirthMax)
-        return unexpected("the start line lies " + std::to_string(std::lround(girth)) +
-                          " mm below the sheer, but the widest section is only " +
-                          std::to_string(std::lround(hull.halfGirthMax)) +
-                          " mm of girth down to the keel; give a smaller girth");
+        return unexpected("the start line lies " + bothUnits(girth) +
+                          " below the sheer, but the widest section is only " + bothUnits(hull.halfGirthMax) +
+                          " of girth down to the keel; give a smaller girth");
     const Eigen::Vector2d uv = parametersAtGirth(hull, hull.halfGirthMaxX, girth);
     geometry::EdgeBendProfile profile;
     profile.halfLength = hull.length / 2;

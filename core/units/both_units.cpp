@@ -1,0 +1,20 @@
+#include "core/units/both_units.hpp"
+
+#include "core/units/length.hpp"
+
+#include <cstdio>
+
+namespace sheerlay::core {
+
+std::string bothUnits(double millimetres) {
+    return formatLength(millimetres, Units::Millimetres) + " (" + formatLength(millimetres, Units::Inches) +
+           ")";
+}
+
+std::string bothUnitsLong(double millimetres) {
+    char text[64];
+    std::snprintf(text, sizeof text, "%.1f m (%.1f ft)", millimetres / 1000, millimetres / mmPerFoot);
+    return text;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <string>
+
+namespace sheerlay::core {
+
+/// A length for a sentence that people of both unit systems read: "16 mm (5/8\")", whole millimetres, nearest
+/// sixteenth.
+[[nodiscard]] std::string bothUnits(double millimetres);
+
+/// A radius or another length of metres: "2.3 m (7.5 ft)", one decimal.
+[[nodiscard]] std::string bothUnitsLong(double millimetres);
+
+} // namespace sheerlay::core

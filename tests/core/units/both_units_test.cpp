@@ -1,0 +1,12 @@
+#include "core/units/both_units.hpp"
+#include "tests/support/catch.hpp"
+
+using namespace sheerlay::core;
+
+TEST_CASE("a length in a sentence is told in both unit systems") {
+    CHECK(bothUnits(15.875) == "16 mm (5/8\")"); // 10/16 in
+    CHECK(bothUnits(25.4) == "25 mm (1\")");
+    CHECK(bothUnits(3.9) == "4 mm (1/8\")"); // 2.46 sixteenths
+    CHECK(bothUnits(0) == "0 mm (0\")");
+    CHECK(bothUnitsLong(3048) == "3.0 m (10.0 ft)"); // 10 ft exactly
+}
