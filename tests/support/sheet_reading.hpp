@@ -58,7 +58,7 @@ inline std::string overlapping(const core::Sheet& sheet) {
     for (std::size_t i = 0; i < texts.size(); ++i)
         for (std::size_t j = i + 1; j < texts.size(); ++j)
             if (boxes[i].overlaps(boxes[j]))
-                return "\"" + lineOf(texts[i]) + "\" and \"" + lineOf(texts[j]) + "\"";
+                return lineOf(texts[i]) + " | " + lineOf(texts[j]);
     return {};
 }
 
