@@ -70,6 +70,26 @@ double Trims::value(Trim trim, double v, const Eigen::Vector3d& p) const noexcep
     return 1e9;
 }
 
+Eigen::Vector2d Trims::gradient(Trim trim, const SurfaceJet& j) const {
+    switch (trim) {
+    case Trim::Sheer:
+        return {0, 1};
+    case Trim::Centre: {
+        const double h = siding.slopeAt(j.p.x());
+        return {j.u.y() - h * j.u.x(), j.v.y() - h * j.v.x()};
+    }
+    case Trim::BowPlane:
+        return bow ? Eigen::Vector2d(j.u.x() - bow->slope * j.u.z(), j.v.x() - bow->slope * j.v.z())
+                   : Eigen::Vector2d(0, 0);
+    case Trim::SternPlane:
+        return stern ? Eigen::Vector2d(stern->slope * j.u.z() - j.u.x(), stern->slope * j.v.z() - j.v.x())
+                     : Eigen::Vector2d(0, 0);
+    case Trim::None:
+        break;
+    }
+    return {0, 0};
+}
+
 Trim Trims::violated(double v, const Eigen::Vector3d& p) const noexcept {
     Trim worst = Trim::None;
     double least = 0.0;
@@ -102,8 +122,7 @@ struct Contour {
     };
     [[nodiscard]] Gradient gradient(const Eigen::Vector2d& uv) const {
         const SurfaceJet j = surface.jet(uv.x(), uv.y());
-        const double h = trims.siding.slopeAt(j.p.x());
-        return {j.p.y() - trims.siding.at(j.p.x()), {j.u.y() - h * j.u.x(), j.v.y() - h * j.v.x()}};
+        return {j.p.y() - trims.siding.at(j.p.x()), trims.gradient(Trim::Centre, j)};
     }
     [[nodiscard]] Eigen::Vector2d corrected(Eigen::Vector2d uv) const {
         for (int i = 0; i < 8; ++i) {

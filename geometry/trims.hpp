@@ -52,6 +52,8 @@ public:
     std::optional<TransomPlane> bow, stern;
 
     [[nodiscard]] double value(Trim trim, double v, const Eigen::Vector3d& p) const noexcept;
+    /// Derivatives of the value with respect to the surface's parameters.
+    [[nodiscard]] Eigen::Vector2d gradient(Trim trim, const SurfaceJet& jet) const;
     /// The trim that is violated most at this point, or None.
     [[nodiscard]] Trim violated(double v, const Eigen::Vector3d& p) const noexcept;
 };

@@ -122,7 +122,7 @@ void suspectCells(const HullTable& table,
         }
         const bool nearEnd = p.station <= 1 || p.station + 2 >= static_cast<int>(table.stations.size());
         hull.findings.push_back(
-            {Level::Caution,
+            {nearEnd && !c.setAside ? Level::Note : Level::Caution,
              "doubtful-cell",
              std::nullopt,
              hull.stationX[static_cast<std::size_t>(p.station)],

@@ -16,8 +16,12 @@ using geometry::QuinticBasis;
 constexpr double threshold = 5.0; // spreads beyond which a cell is doubted
 constexpr double fairness = 1e5;  // weight of fairness for this purpose; results hardly depend on it
 constexpr double stretch = 3.0;
-constexpr double onCentre = 0.1;   // mm
-constexpr double grossUnits = 6.0; // table units: beyond this the loft is made without the cell
+constexpr double onCentre = 0.1; // mm
+constexpr double grossUnits =
+    6.0; // table units: beyond this, and grossSize, the loft is made without the cell
+constexpr double grossSize = 15.0; // mm
+constexpr double reportSize =
+    4.0; // mm: what stations a foot apart can't carry looks like an error of this size
 constexpr double reportUnits = 2.0;
 constexpr double damping = 3.0;   // of sigma: spread along the section while the points still slide
 constexpr double regular = 100.0; // of sigma: a whisper that keeps the system regular
@@ -113,7 +117,7 @@ public:
             const int group = p.kind == LoftPoint::Kind::Sheer     ? 1
                               : p.kind == LoftPoint::Kind::Keel    ? 2
                               : p.kind == LoftPoint::Kind::Profile ? 3
-                              : p.station == 0 || p.station + 1 == static_cast<int>(m_table.stations.size())
+                              : p.station <= 1 || p.station + 2 >= static_cast<int>(m_table.stations.size())
                                   ? 4
                                   : 0;
             list.push_back({r.residual / (r.sigma * std::sqrt(1 - h)), h, &r, group});
@@ -439,9 +443,9 @@ std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data
             continue;
         SuspectCell s = verdicts[key];
         const double off = std::abs(s.printed - s.fair);
-        if (off < reportUnits * table.roundedTo)
+        if (off < std::max(reportUnits * table.roundedTo, reportSize))
             continue;
-        s.setAside = off >= grossUnits * table.roundedTo;
+        s.setAside = off >= std::max(grossUnits * table.roundedTo, grossSize);
         LoftPoint& p = data.points[s.point];
         if (s.setAside) {
             if (p.kind != LoftPoint::Kind::Sheer)

@@ -161,17 +161,22 @@ RowPoint RowColumns::intermediate(const RowPoint& a, const RowPoint& b, double f
                       distance,
                       geometry::between(nodes(line)[i], nodes(line)[i + 1], column - static_cast<double>(i)));
     // along a trim: on the chord in the parameters, brought back to whichever zero line both ends lie on
-    Vector2d uv = a.uv + f * (b.uv - a.uv);
-    if (std::abs(a.uv.y()) < 1e-7 && std::abs(b.uv.y()) < 1e-7)
-        uv.y() = 0;
-    else
-        for (int k = 0; k < 5; ++k) {
-            const geometry::SurfaceJet j = m_hull.surface.jet(uv.x(), uv.y());
-            const double g = m_hull.trims.value(Trim::Centre, uv.y(), j.p);
-            const double h = m_hull.trims.siding.slopeAt(j.p.x());
-            const Vector2d slope(j.u.y() - h * j.u.x(), j.v.y() - h * j.v.x());
-            uv -= slope * (g / slope.squaredNorm());
+    Trim trim = Trim::Centre;
+    double least = 1e300;
+    for (const Trim t : {Trim::Sheer, Trim::Centre, Trim::BowPlane, Trim::SternPlane}) {
+        const double off =
+            std::abs(m_hull.trims.value(t, a.uv.y(), a.p)) + std::abs(m_hull.trims.value(t, b.uv.y(), b.p));
+        if (off < least) {
+            least = off;
+            trim = t;
         }
+    }
+    Vector2d uv = a.uv + f * (b.uv - a.uv);
+    for (int k = 0; k < 5; ++k) {
+        const geometry::SurfaceJet j = m_hull.surface.jet(uv.x(), uv.y());
+        const Vector2d slope = m_hull.trims.gradient(trim, j);
+        uv -= slope * (m_hull.trims.value(trim, uv.y(), j.p) / slope.squaredNorm());
+    }
     return at(column, distance, uv);
 }
 

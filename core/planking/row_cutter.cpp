@@ -80,7 +80,8 @@ void buildMiddle(const RowColumns& columns,
         if (!halved(i))
             if (const auto end = columns.lineEnd(Line::Middle, i, bow ? -1 : +1))
                 return {end->point, end->trim};
-        return {endBetween(columns, parent.points, child.points, bow), Trim::Centre};
+        const auto& other = bow ? bowTip : sternTip;
+        return {endBetween(columns, parent.points, child.points, bow), other ? other->trim : Trim::Centre};
     };
     auto [bowEnd, bowTrim] = finish(true);
     auto [sternEnd, sternTrim] = finish(false);

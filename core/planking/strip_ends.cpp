@@ -25,21 +25,19 @@ struct Landing {
 };
 
 Landing landing(const TrimmedSurface& hull, Trim trim, const geometry::SurfaceJet& j) {
-    const auto contour = [&](double gu, double gv) { return Vector3d(j.u * gv - j.v * gu); };
+    // along the trim's zero line: square to its gradient in the parameters
+    const Eigen::Vector2d g = hull.trims.gradient(trim, j);
+    const Vector3d line = j.u * g.y() - j.v * g.x();
     switch (trim) {
     case Trim::Sheer:
-        return {j.u, Vector3d::Zero()};
+        return {line, Vector3d::Zero()};
     case Trim::BowPlane:
-    case Trim::SternPlane: {
-        const geometry::TransomPlane& t = trim == Trim::BowPlane ? *hull.trims.bow : *hull.trims.stern;
-        return {contour(j.u.x() - t.slope * j.u.z(), j.v.x() - t.slope * j.v.z()),
-                Vector3d(1, 0, -t.slope).normalized()};
-    }
+        return {line, Vector3d(1, 0, -hull.trims.bow->slope).normalized()};
+    case Trim::SternPlane:
+        return {line, Vector3d(1, 0, -hull.trims.stern->slope).normalized()};
     default:
-        break;
+        return {line, Vector3d::UnitY()};
     }
-    const double h = hull.trims.siding.slopeAt(j.p.x());
-    return {contour(j.u.y() - h * j.u.x(), j.v.y() - h * j.v.x()), Vector3d::UnitY()};
 }
 
 EndsOn endsOn(Trim trim, double dihedral) {

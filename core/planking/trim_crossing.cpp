@@ -65,13 +65,16 @@ Crossing firstCrossing(const TrimmedSurface& h, const geometry::ParameterArc& ar
 bool insideHull(const TrimmedSurface& hull, const Vector2d& uv, const Vector3d& p) {
     if (hull.trims.violated(uv.y(), p) != Trim::None)
         return false;
-    // close to the rim the trims' own functions are sharper than the polygon
-    if (hull.trims.value(Trim::Centre, uv.y(), p) < 0.5 || uv.y() < 0.5)
+    const geometry::HullRegion& region = hull.outline.region;
+    if (region.contains(uv.x(), uv.y()))
         return true;
-    if (hull.trims.value(Trim::BowPlane, uv.y(), p) < 0.5 ||
-        hull.trims.value(Trim::SternPlane, uv.y(), p) < 0.5)
-        return true;
-    return hull.outline.region.contains(uv.x(), uv.y());
+    // on the very rim the trims' own functions are sharper than the polygon
+    constexpr double rim = 1.0;
+    for (const double du : {-rim, 0.0, rim})
+        for (const double dv : {-rim, rim})
+            if (region.contains(uv.x() + du, uv.y() + dv))
+                return true;
+    return false;
 }
 
 } // namespace sheerlay::core
