@@ -103,6 +103,9 @@ TEST_CASE("cut between two plumb transoms: area, girth and sheer are the closed 
     p.hull.transoms = {{End::Bow, -2400, -2400, 0}, {End::Stern, 2300, 2300, 0}};
     const auto h = loft(p);
     REQUIRE(h.has_value());
+    INFO("residual " << h->residualRms << " mm of sigma " << h->roundingSigma);
+    CHECK(h->residualRms / h->roundingSigma > 0.7);
+    CHECK(h->residualRms / h->roundingSigma < 0.9);
     const TrimmedSurface& d = h->drawn;
     CHECK_THAT(h->xShift, WithinAbs(2400, 1e-6));
     CHECK_THAT(d.length, WithinAbs(4700, 1e-6));
