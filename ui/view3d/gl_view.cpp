@@ -6,6 +6,7 @@
 #include <QGuiApplication>
 #include <QMouseEvent>
 #include <QOpenGLContext>
+#include <QOpenGLFunctions>
 #include <QTimer>
 #include <QWheelEvent>
 #include <QWindow>
@@ -15,6 +16,7 @@
 #include <spdlog/spdlog.h>
 
 #include <cmath>
+#include <string_view>
 
 namespace sheerlay::ui {
 namespace {
@@ -65,6 +67,7 @@ public:
     Eigen::Vector2i size{0, 0}; // device pixels
     bool attached = false;
     bool broken = false;
+    bool software = false;    // OpenGL is worked out by the processor
     bool wholePicture = true; // else only what is highlighted
     QPointF pressed, last;
     bool dragging = false;
@@ -125,6 +128,8 @@ void GlView::setBoat(std::shared_ptr<const Boat> boat) {
 void GlView::setLaidCount(int count) {
     m_d->laid = count;
     onStage([&](BoatStage& stage) { stage.setLaidCount(count); });
+    drawFinely(false);
+    m_d->rest.start();
 }
 
 void GlView::setGhostsShown(bool shown) {
@@ -191,9 +196,9 @@ void GlView::cameraMoved() {
 void GlView::drawFinely(bool fine) {
     if (!m_d->stage)
         return;
-    // smooth edges cost software drawing three times as long: have them when the boat stands still
+    // smooth edges cost software drawing twice as long: there they wait until the boat stands still
     Standard_Integer& samples = m_d->stage->view()->ChangeRenderingParams().NbMsaaSamples;
-    const int wanted = fine ? fineSamples : 0;
+    const int wanted = fine || !m_d->software ? fineSamples : 0;
     if (samples == wanted)
         return;
     samples = wanted;
@@ -217,6 +222,9 @@ void GlView::initializeGL() {
     m_d->broken = !m_d->attached;
     m_d->wholePicture = true;
     makeCurrent();
+    const auto* renderer = reinterpret_cast<const char*>(context()->functions()->glGetString(GL_RENDERER));
+    m_d->software =
+        renderer != nullptr && std::string_view(renderer).find("llvmpipe") != std::string_view::npos;
     // another window means another context: the stage is set up anew in it
     connect(
         context(), &QOpenGLContext::aboutToBeDestroyed, this, &GlView::leaveContext, Qt::UniqueConnection);

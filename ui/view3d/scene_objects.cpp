@@ -72,7 +72,7 @@ MeshObject::MeshObject(const TriangleMesh& mesh,
     const Handle(Prs3d_ShadingAspect)& aspect = myDrawer->ShadingAspect();
     aspect->SetMaterial(matt());
     aspect->SetColor(toOcct(colour));
-    aspect->Aspect()->SetShadingModel(Graphic3d_TOSM_FRAGMENT);
+    aspect->Aspect()->SetShadingModel(Graphic3d_TOSM_VERTEX);
     // under the pointer a strip gets its outline drawn boldly, as on the map; its colour keeps its meaning
     const Handle(Prs3d_Drawer) marked = new Prs3d_Drawer();
     marked->SetDisplayMode(outlineMode);
