@@ -2,6 +2,7 @@
 
 #include "ui/scene/palette.hpp"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
@@ -74,11 +75,12 @@ LayingBar::LayingBar(QWidget* parent)
         button(Glyph::Next, QStringLiteral("Lay the next piece (Right; Shift for the row)"), &LayingBar::lay);
     m_lastButton = button(Glyph::Last, QStringLiteral("Lay everything (End)"), &LayingBar::last);
 
-    m_label->setMinimumWidth(270);
+    m_label->setFixedWidth(320); // the slider keeps its place whatever the words
     m_label->setStyleSheet(QStringLiteral("font-size: 16px; font-weight: 600;"));
     m_slider->setFocusPolicy(Qt::NoFocus);
     m_slider->setAccessibleName(QStringLiteral("Pieces laid"));
     m_landmarkRow->setFixedHeight(22);
+    m_landmarkRow->installEventFilter(this);
     m_slider->setMinimumHeight(28);
     connect(m_slider, &QSlider::valueChanged, this, &LayingBar::setLaid);
 
@@ -159,10 +161,10 @@ void LayingBar::placeLandmarks() {
     }
 }
 
-void LayingBar::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    // the row gets its width from the layout after this event
-    QTimer::singleShot(0, this, &LayingBar::placeLandmarks);
+bool LayingBar::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_landmarkRow && event->type() == QEvent::Resize)
+        placeLandmarks();
+    return QWidget::eventFilter(watched, event);
 }
 
 QString LayingBar::text() const {

@@ -43,7 +43,7 @@ Q_SIGNALS:
     void laidChanged(int count);
 
 protected:
-    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void placeLandmarks();

@@ -20,6 +20,8 @@
 namespace sheerlay::ui {
 namespace {
 
+constexpr int restTime = 900; // ms until the boat's picture is surely drawn finely
+
 /// No exception may cross Qt's event loop: it would end the program with the builder's work open.
 class GuardedApplication : public QApplication {
 public:
@@ -77,7 +79,7 @@ private:
             return;
         m_settling = true;
         const qint64 boat = m_since.elapsed();
-        QTimer::singleShot(400, this, [this, boat] {
+        QTimer::singleShot(restTime, this, [this, boat] {
             const bool saved = m_window.grab().save(m_path);
             std::fprintf(stderr,
                          "first frame %lld ms, boat complete %lld ms\n",

@@ -75,6 +75,30 @@ TEST_CASE("slider, buttons and landmarks all move the one count") {
     CHECK(buttonNamed(bar, "Lay the next")->size().height() >= 44); // big enough for dusty hands
 }
 
+TEST_CASE("landmarks stand side by side in their order, inside the bar") {
+    test::qtApp();
+    LayingBar bar;
+    bar.resize(1300, 64);
+    bar.setBoat(test::fakeBoat());
+    bar.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&bar));
+    int right = 0;
+    for (const char* name : {"weave ends", "closing begins", "shutter"}) {
+        const QToolButton* button = buttonNamed(bar, name);
+        REQUIRE(button != nullptr);
+        CHECK(button->isVisible());
+        CHECK(button->geometry().left() >= right); // two landmarks have one place here and may not overlap
+        right = button->geometry().right();
+    }
+    CHECK(right < buttonNamed(bar, "shutter")->parentWidget()->width());
+    bar.resize(760, 64); // too narrow for all: those that remain are whole
+    QTest::qWait(20);
+    for (const QToolButton* button : bar.findChildren<QToolButton*>()) {
+        if (button->isVisible())
+            CHECK(button->parentWidget()->rect().contains(button->geometry()));
+    }
+}
+
 TEST_CASE("playing lays piece after piece and stops at the last") {
     test::qtApp();
     LayingBar bar;
