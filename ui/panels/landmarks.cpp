@@ -88,7 +88,7 @@ QString layingText(const Boat& boat, int laid) {
     if (next.kind == core::StripKind::Shutter)
         return QStringLiteral("The shutter next: %1, %2").arg(name, side);
     if (next.row < 0)
-        return QStringLiteral("Row %1 above the start, %2 next (%3)").arg(-next.row).arg(side, name);
+        return QStringLiteral("Row %1 above the start: %2 next").arg(-next.row).arg(name);
     return QStringLiteral("Row %1 of %2, %3 next (%4)").arg(next.row).arg(boat.plan.lastRow).arg(side, name);
 }
 

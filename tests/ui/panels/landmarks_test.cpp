@@ -48,6 +48,10 @@ TEST_CASE("the laying bar's words name row and side") {
     CHECK(text(*boat, 28) == "The shutter next: S15, starboard");
     CHECK(text(*boat, 30) == "All 30 pieces are laid");
     CHECK(text(Boat(), 0) == "There is nothing to lay");
+    Boat filled = *boat;
+    filled.plan.strips[0].row = -8;
+    filled.plan.strips[0].id = "S-08.1";
+    CHECK(text(filled, 0) == "Row 8 above the start: S-08.1 next");
 }
 
 TEST_CASE("a row at a time goes to the row's end and back to its start") {
