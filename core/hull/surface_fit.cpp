@@ -17,6 +17,8 @@ constexpr double stretch = 3.0;      // x is shrunk by this in the fairness inte
 constexpr int spansAlong = 36;
 constexpr int spansAround = 20;
 constexpr double wantedResidual = 0.8; // of sigma
+constexpr int outsideBoat = -2;        // station of a point that only guides the surface outside the boat
+constexpr double closingRun = 60.0;    // mm past the stem
 constexpr double levelSpread = 0.005;  // spread of a level-keel slope
 
 class Fitter {
@@ -99,7 +101,8 @@ public:
     }
 
     [[nodiscard]] static bool fixedGirth(const LoftPoint& p) {
-        return p.kind == LoftPoint::Kind::Sheer || (p.kind == LoftPoint::Kind::Profile && p.girth == 0.0);
+        return p.kind == LoftPoint::Kind::Sheer || p.station == outsideBoat ||
+               (p.kind == LoftPoint::Kind::Profile && p.girth == 0.0);
     }
 
     [[nodiscard]] std::vector<PointResidual> residuals() const {
@@ -183,11 +186,57 @@ public:
         return added;
     }
 
+    /// Past a thin stem the sheer must go on through the centreplane, or the planking, which lies outside the
+    /// moulds, never closes. Where it does not by itself, a point outside the boat shows it the way its last
+    /// gap points.
+    bool closeEnds() {
+        bool added = false;
+        for (const bool bow : {true, false}) {
+            if (bow ? m_data.bowTransom || m_bowClosed : m_data.sternTransom || m_sternClosed)
+                continue;
+            const LoftPoint* tip = nullptr;
+            const LoftPoint* next = nullptr; // the two outermost points of the sheer
+            for (const LoftPoint& p : m_data.points) {
+                if (!fixedGirth(p))
+                    continue;
+                const auto further = [&](const LoftPoint* q) {
+                    return !q || (bow ? p.x < q->x : p.x > q->x);
+                };
+                if (further(tip)) {
+                    next = tip;
+                    tip = &p;
+                } else if (further(next))
+                    next = &p;
+            }
+            if (!tip || !next)
+                continue;
+            const double slope = std::max(0.12, (next->y - tip->y) / std::abs(next->x - tip->x));
+            const double x = tip->x + (bow ? -closingRun : closingRun);
+            const geometry::SurfaceJet there = m_surface.jet(x, 0);
+            const double wanted = tip->y - closingRun * slope;
+            if (there.p.y() < tip->y - 0.3 * closingRun * slope)
+                continue;
+            LoftPoint helper;
+            helper.kind = LoftPoint::Kind::Helper;
+            helper.station = outsideBoat;
+            helper.x = x;
+            helper.y = wanted;
+            helper.z = there.p.z();
+            helper.weightY = 2 / m_data.sigma;
+            helper.weightZ = 0;
+            m_data.points.push_back(helper);
+            (bow ? m_bowClosed : m_sternClosed) = true;
+            added = true;
+        }
+        return added;
+    }
+
     LoftData& m_data;
     geometry::FairFit m_fit;
     geometry::TensorSurface m_surface;
     bool m_haveSurface = false;
     std::set<int> m_level;
+    bool m_bowClosed = false, m_sternClosed = false;
 };
 
 } // namespace
@@ -215,7 +264,7 @@ Expected<SurfaceFit, std::string> fitSurface(LoftData& data) {
             continue; // the start girths are only chord sums
         const auto s = fitter.spread();
         const double ratio = s.clean / data.sigma;
-        const bool level = fitter.holdLevelKeels();
+        const bool level = fitter.holdLevelKeels() | fitter.closeEnds();
         // a point on a nearly straight stretch creeps along it for long without moving the surface
         if (std::abs(ratio - wantedResidual) < 0.02 && (moved < 0.2 || fit.iterations >= 6) && !level)
             break;
