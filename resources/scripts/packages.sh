@@ -13,7 +13,7 @@ SHEERLAY_PACKAGES_BUILD=(
 )
 # shellcheck disable=SC2034
 SHEERLAY_PACKAGES_TEST=(
-    catch2 libbenchmark-dev xvfb xauth openbox xdotool imagemagick poppler-utils
+    catch2 libbenchmark-dev libgeographiclib-dev xvfb xauth openbox xdotool imagemagick poppler-utils
     python3 python3-numpy python3-scipy clang-format-14
 )
 
