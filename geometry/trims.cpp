@@ -54,6 +54,14 @@ HalfSiding HalfSiding::shifted(double dx) const {
     return moved;
 }
 
+HalfSiding HalfSiding::widened(double dy) const {
+    HalfSiding wide = *this;
+    wide.m_constant += dy;
+    for (auto& p : wide.m_points)
+        p[1] += dy;
+    return wide;
+}
+
 double Trims::value(Trim trim, double v, const Eigen::Vector3d& p) const noexcept {
     switch (trim) {
     case Trim::Sheer:
@@ -217,8 +225,10 @@ Expected<HullOutline, std::string> traceOutline(const TensorSurface& surface, co
     std::vector<Eigen::Vector2d> bow = march(c, foot, -1, trims.bow.has_value());
     const std::vector<Eigen::Vector2d> stern = march(c, foot, +1, trims.stern.has_value());
     if (bow.empty() || stern.empty())
-        return unexpected(std::string("the planking does not close at the ") +
-                          (bow.empty() ? "bow" : "stern") + ": the keel line never meets the sheer there");
+        return unexpected(
+            std::string("the planking does not close at the ") + (bow.empty() ? "bow" : "stern") +
+            ": the keel line never meets the sheer there. Where the two sides run together flat against "
+            "each other, give the half-siding of stem and keel, where the planking ends");
     HullOutline o;
     o.bowClosed = !trims.bow;
     o.sternClosed = !trims.stern;

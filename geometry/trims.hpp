@@ -38,6 +38,8 @@ public:
     [[nodiscard]] double slopeAt(double x) const noexcept;
     /// The same function moved by dx along x.
     [[nodiscard]] HalfSiding shifted(double dx) const;
+    /// The same function with `dy` mm added everywhere.
+    [[nodiscard]] HalfSiding widened(double dy) const;
 
 private:
     double m_constant = 0.0;

@@ -123,8 +123,9 @@ public:
     struct Spread {
         double rms = 0, robust = 0, clean = 0;
     };
-    /// Sheer points count in both directions, all others along the section's normal; helpers are no data.
-    [[nodiscard]] Spread spread() const {
+    /// Residuals that count, in an order that does not change: sheer points in both directions, all others
+    /// along the section's normal; helpers are no data.
+    [[nodiscard]] std::vector<double> misfits() const {
         std::vector<double> e;
         const auto list = residuals();
         for (std::size_t i = 0; i < list.size(); ++i) {
@@ -139,6 +140,13 @@ public:
             } else if (p.weightY > 0)
                 e.push_back(std::abs(list[i].normal));
         }
+        return e;
+    }
+
+    /// A misprint must not set the weight: what lies far outside the rest is left out of the clean sum. Only
+    /// the loosest surface tried yet may say so; on a stiffer one far points can be the stiffness' own work.
+    [[nodiscard]] Spread spread(double lambda) {
+        const std::vector<double> e = misfits();
         Spread s;
         std::vector<double> sorted = e;
         std::nth_element(
@@ -147,12 +155,16 @@ public:
         double sum = 0;
         double sumClean = 0;
         std::size_t n = 0;
-        // a misprint must not set the weight: what lies far outside the rest is left out of the sum
-        const double far = std::max(6 * s.robust, 8 * m_data.sigma);
-        for (const double x : e) {
-            sum += x * x;
-            if (x <= far) {
-                sumClean += x * x;
+        if (lambda <= m_loosest || m_misprint.size() != e.size()) {
+            m_loosest = lambda;
+            m_misprint.resize(e.size());
+            const double far = std::max(6 * s.robust, 8 * m_data.sigma);
+            std::transform(e.begin(), e.end(), m_misprint.begin(), [&](double x) { return x > far; });
+        }
+        for (std::size_t i = 0; i < e.size(); ++i) {
+            sum += e[i] * e[i];
+            if (!m_misprint[i]) {
+                sumClean += e[i] * e[i];
                 ++n;
             }
         }
@@ -236,6 +248,8 @@ public:
     geometry::TensorSurface m_surface;
     bool m_haveSurface = false;
     std::set<int> m_level;
+    double m_loosest = 1e300;     ///< smallest weight judged yet
+    std::vector<char> m_misprint; ///< per misfit, as told by the surface of that weight
     bool m_bowClosed = false, m_sternClosed = false;
 };
 
@@ -262,7 +276,7 @@ Expected<SurfaceFit, std::string> fitSurface(LoftData& data) {
         moved = std::max(moved, 0.0);
         if (fit.iterations == 1)
             continue; // the start girths are only chord sums
-        const auto s = fitter.spread();
+        const auto s = fitter.spread(std::exp(logLambda));
         const double ratio = s.clean / data.sigma;
         const bool level = fitter.holdLevelKeels() | fitter.closeEnds();
         // a point on a nearly straight stretch creeps along it for long without moving the surface
@@ -293,7 +307,7 @@ Expected<SurfaceFit, std::string> fitSurface(LoftData& data) {
     fit.lambda = std::exp(logLambda);
     fit.surface = fitter.m_surface;
     fit.residuals = fitter.residuals();
-    const auto s = fitter.spread();
+    const auto s = fitter.spread(fit.lambda);
     fit.rms = s.rms;
     fit.robust = s.robust;
     fit.levelKeel.assign(fitter.m_level.begin(), fitter.m_level.end());

@@ -89,6 +89,18 @@ Expected<TrimmedSurface, std::string> trimSurface(geometry::TensorSurface surfac
     h.surface = std::move(surface);
     h.trims = std::move(trims);
     auto outline = geometry::traceOutline(h.surface, h.trims);
+    // a plumb stem on a straight keel makes the half-breadth a saddle with a level near 0 at their corner;
+    // when the keel line runs on through it, a hair's breadth of siding leads it round the corner
+    for (const double hair : {0.02, 0.05, 0.1, 0.2, 0.4}) {
+        if (outline)
+            break;
+        geometry::Trims narrowed = h.trims;
+        narrowed.siding = narrowed.siding.widened(hair);
+        if (auto again = geometry::traceOutline(h.surface, narrowed)) {
+            outline = std::move(again);
+            h.trims = std::move(narrowed);
+        }
+    }
     if (!outline)
         return unexpected(outline.error());
     h.outline = std::move(outline.value());

@@ -6,7 +6,8 @@
 
 namespace sheerlay::core {
 
-/// Traces the outline of `surface`, and fills in length, beam, area and girth.
+/// Traces the outline of `surface`, and fills in length, beam, area and girth. Where the keel line does not
+/// turn up into a plumb stem by itself, up to 0.4 mm of siding is added to the trims to lead it round.
 /// @return the trimmed surface, or in words why it does not close
 [[nodiscard]] Expected<TrimmedSurface, std::string> trimSurface(geometry::TensorSurface surface,
                                                                 geometry::Trims trims);

@@ -146,7 +146,7 @@ private:
             const double siding = piece.middle.empty()
                                       ? 0.0
                                       : m_hull.trims.siding.at(piece.middle[piece.middle.size() / 2].p.x());
-            const bool joined = piece.lens && siding == 0.0 && 2 * piece.widest <= mesh.width &&
+            const bool joined = piece.lens && siding < thinnest && 2 * piece.widest <= mesh.width &&
                                 m_context.project->planking.closing == ClosingMethod::BothSides;
             if (joined) {
                 Strip centre = centrePiece(piece, row, m_context);

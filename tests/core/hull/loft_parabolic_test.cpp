@@ -98,7 +98,7 @@ TEST_CASE("the test's own quadrature gives the reference figures") {
     CHECK_THAT(2 * parabolaArc(B / 2, L / 2, L / 2), WithinAbs(5084.0683, 1e-3));
 }
 
-TEST_CASE("cut between two plumb transoms: area, girth and sheer are the closed forms", "[!mayfail]") {
+TEST_CASE("cut between two plumb transoms: area, girth and sheer are the closed forms") {
     Project p = parabolic();
     p.hull.transoms = {{End::Bow, -2400, -2400, 0}, {End::Stern, 2300, 2300, 0}};
     const auto h = loft(p);
@@ -116,25 +116,43 @@ TEST_CASE("cut between two plumb transoms: area, girth and sheer are the closed 
     CHECK_THAT(lengthOf(d.sheer),
                WithinAbs(parabolaArc(B / 2, L / 2, 2400) + parabolaArc(B / 2, L / 2, 2300), 0.3));
     for (const double x : {-2200.0, -1000.0, 0.0, 1300.0, 2250.0})
-        CHECK_THAT(halfGirthAt(d, x + 2400),
-                   WithinAbs(parabolaArc(B / 2 * (1 - 4 * x * x / (L * L)), T, T), 0.4));
+        // toward the ends the fairing rounds the corner where sides and bottom run out together
+        CHECK_THAT(
+            halfGirthAt(d, x + 2400),
+            WithinAbs(parabolaArc(B / 2 * (1 - 4 * x * x / (L * L)), T, T), std::abs(x) > 2000 ? 0.5 : 0.2));
     for (const Vector3d& q : sectionAt(d, 2400 + 1234, 40)) {
         const double depth = (400 - q.z()) / T;
         CHECK_THAT(q.y(), WithinAbs(B / 2 * (1 - 4 * 1234.0 * 1234 / (L * L)) * (1 - depth * depth), 0.4));
     }
 }
 
-TEST_CASE("plumb ends that meet a straight keel at a corner close all the same", "[!mayfail]") {
-    // the end stations are all zeros: they are the stems
+/// The end stations are all zeros: they are the stems.
+Project plumbEnds() {
     Project p = parabolic();
     for (double z = 0; z <= 400; z += 50)
         for (const double x : {-L / 2, L / 2})
             p.hull.profile.push_back({x, z, {}, 0});
+    return p;
+}
+
+TEST_CASE("plumb ends that meet a straight keel at a corner close all the same") {
+    Project p = plumbEnds();
+    p.planking.layOn = LayOn::Moulds;
     const auto h = loft(p);
     if (!h.has_value())
         UNSCOPED_INFO(h.error().text);
     REQUIRE(h.has_value());
-    CHECK_THAT(h->drawn.length, WithinAbs(L, 2));
+    // at the foot the half-breadth stays within 0.05 mm of nothing for some mm past the stem
+    CHECK_THAT(h->drawn.length, WithinAbs(L, 8));
     CHECK_THAT(h->drawn.halfArea, WithinRel(area(-L / 2, L / 2), 1e-3));
     CHECK_THAT(lengthOf(h->drawn.sheer), WithinAbs(5084.0683, 2));
+}
+
+TEST_CASE("sides that run out flat against each other need a siding, and the refusal says so") {
+    // half-breadth and both its slopes vanish at the foot of the stem: planks of any thickness never meet
+    // there
+    const Project p = plumbEnds();
+    const auto refused = loft(p);
+    REQUIRE_FALSE(refused.has_value());
+    CHECK(refused.error().text.find("half-siding") != std::string::npos);
 }
