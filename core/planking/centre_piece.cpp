@@ -43,7 +43,8 @@ Strip centrePiece(const RowPiece& piece, int row, const LayingContext& context) 
         const Vector3d line = (b.p - a.p).normalized();
         const Vector3d way = foot - edge.p;
         const double slip = way.norm() > 1e-9 ? std::clamp(way.normalized().dot(line), -1.0, 1.0) : 0.0;
-        const bool tip = i == 0 || i + 1 == piece.parentEdge.size();
+        const bool tip =
+            (i == 0 && piece.bowPointed()) || (i + 1 == piece.parentEdge.size() && piece.sternPointed());
         starboard.emplace_back(tip ? (i == 0 ? 0.0 : s) : at - r * slip,
                                tip ? 0.0 : std::max(0.0, r) * std::sqrt(1 - slip * slip));
     }
@@ -62,7 +63,7 @@ Strip centrePiece(const RowPiece& piece, int row, const LayingContext& context) 
         const geometry::Frame frame =
             geometry::frameAlong(j, piece.childEdge[behind].p - piece.childEdge[before].p);
         const geometry::StripShape shape = geometry::stripShape(j, frame);
-        double width = 0;
+        double width = 2 * starboard.back().y();
         for (std::size_t q = 1; q < starboard.size(); ++q)
             if (along[i] <= starboard[q].x()) {
                 const double f = (along[i] - starboard[q - 1].x()) /

@@ -182,7 +182,10 @@ private:
         RowPiece p = piece;
         p.middle = piece.childEdge;
         p.middleWidth.assign(p.middle.size(), 1.0);
-        p.middleWidth.front() = p.middleWidth.back() = 0.0;
+        if (piece.bowPointed())
+            p.middleWidth.front() = 0.0;
+        if (piece.sternPointed())
+            p.middleWidth.back() = 0.0;
         return p;
     }
 

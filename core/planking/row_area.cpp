@@ -23,12 +23,17 @@ double columnArea(const RowMesh& mesh, std::size_t i, double a, double b) {
     return primitive(b) - primitive(a);
 }
 
-/// Width left where the parent edge ends: none if the child edge has ended before, all of it otherwise.
-double endWidth(const RowColumns& columns, std::size_t i, int step, double column) {
-    const auto end = columns.lineEnd(Line::Child, i, step);
-    if (!end)
-        return 0.0;
-    return step * (end->point.column - column) > 0 ? columns.mesh().width : 0.0;
+/// True when a line goes on at least as far as `column`, seen from column i, on which one of the lines ends.
+bool reaches(const RowColumns& columns, Line line, std::size_t i, int step, double column) {
+    const auto j = static_cast<std::ptrdiff_t>(i) + step;
+    if (j >= 0 && j < static_cast<std::ptrdiff_t>(columns.size()) &&
+        columns.in(line, static_cast<std::size_t>(j)))
+        return true;
+    if (!columns.in(line, i))
+        return false;
+    constexpr double same = 1e-6; // columns: a square end meets all three lines at once
+    const auto end = columns.lineEnd(line, i, step);
+    return end && step * (end->point.column - column) > -same;
 }
 
 } // namespace
@@ -52,20 +57,16 @@ double rowArea(const RowColumns& columns, std::size_t c0, std::size_t c1) {
                 const auto end = columns.lineEnd(line, i, step);
                 if (!end)
                     continue;
-                const std::size_t other =
-                    j < 0 ? i : std::min(static_cast<std::size_t>(j), columns.size() - 1);
-                const bool parentBeyond = columns.in(Line::Parent, other);
-                const bool childBeyond = columns.in(Line::Child, other);
-                double a = 0;
-                double b = w;
-                if (line == Line::Parent && !childBeyond)
-                    b = childBeyond || columns.in(Line::Child, i)
-                            ? endWidth(columns, i, step, end->point.column)
-                            : 0.0;
-                else if (line == Line::Middle)
-                    (parentBeyond || !childBeyond ? b : a) = w / 2;
-                else if (line == Line::Child && !parentBeyond && !columns.in(Line::Parent, i))
-                    a = w;
+                const auto goesOn = [&](Line l) {
+                    return l == line || reaches(columns, l, i, step, end->point.column);
+                };
+                const bool onTransom =
+                    end->trim == geometry::Trim::BowPlane || end->trim == geometry::Trim::SternPlane;
+                double a = goesOn(Line::Parent) ? 0 : goesOn(Line::Middle) ? w / 2 : w;
+                double b = goesOn(Line::Child) ? w : goesOn(Line::Middle) ? w / 2 : 0;
+                if (onTransom && columns[i].trimB == geometry::Trim::Centre)
+                    b = columns[i].b; // a lens that ends on a transom keeps its width there
+                a = std::min(a, b);
                 if (b > a)
                     profile.push_back({end->point.column, columnArea(columns.mesh(), i, a, b)});
                 else

@@ -180,14 +180,15 @@ RowPoint RowColumns::intermediate(const RowPoint& a, const RowPoint& b, double f
     return at(column, distance, uv);
 }
 
-RowPoint RowColumns::corner(bool bow, std::size_t i, const RowPoint& from) const {
-    const Vector2d uv = bow ? m_hull.outline.sheer.front() : m_hull.outline.sheer.back();
+RowPoint RowColumns::corner(Trim along, bool bow, std::size_t i, const RowPoint& from) const {
+    const auto& line = along == Trim::Sheer ? m_hull.outline.sheer : m_hull.outline.profile;
+    const Vector2d uv = bow ? line.front() : line.back();
     RowPoint c = at(0, 0, uv);
     const RowNode& n = m_mesh.middle[i].alive ? m_mesh.middle[i] : m_mesh.parent[i];
     const Vector3d way = c.p - from.p;
-    const double along = way.dot(n.frame.tangent) / (m_mesh.spacing * std::abs(n.state.jacobi));
+    const double columns = way.dot(n.frame.tangent) / (m_mesh.spacing * std::abs(n.state.jacobi));
     const Vector3d run = n.jet.u * n.state.velocity.x() + n.jet.v * n.state.velocity.y();
-    c.column = std::clamp(from.column + along, 0.0, static_cast<double>(m_columns.size() - 1));
+    c.column = std::clamp(from.column + columns, 0.0, static_cast<double>(m_columns.size() - 1));
     c.distance = from.distance + way.dot(run);
     return c;
 }

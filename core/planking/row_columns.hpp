@@ -56,9 +56,9 @@ public:
     [[nodiscard]] std::optional<LineEnd> lastEnd(Line line, std::size_t c0, std::size_t c1) const;
     /// Point between two points of one line, or of one trim.
     [[nodiscard]] RowPoint intermediate(const RowPoint& a, const RowPoint& b, double f) const;
-    /// Corner of the hull (sheer and stem, or sheer and transom) near a point of column i, told in the row's
-    /// mesh.
-    [[nodiscard]] RowPoint corner(bool bow, std::size_t i, const RowPoint& from) const;
+    /// End of the sheer or of the keel line (Trim::Centre), where it meets stem or transom, near a point of
+    /// column i, told in the row's mesh.
+    [[nodiscard]] RowPoint corner(geometry::Trim along, bool bow, std::size_t i, const RowPoint& from) const;
 
 private:
     [[nodiscard]] const std::vector<geometry::RowNode>& nodes(Line line) const;

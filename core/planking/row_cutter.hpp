@@ -36,8 +36,14 @@ struct RowPiece {
     bool lens = false;        ///< the far edge lies wholly beyond the centreline
     /// The centreline cuts the far edge lengthwise: the strip's good edge is the one nearer the start.
     [[nodiscard]] bool farEdgeCut() const noexcept { return lens || cutByCentre > 0.1; }
+    /// Both edges run together there, as against a transom, where the piece keeps its width.
+    [[nodiscard]] bool bowPointed() const { return meet(parentEdge.front(), childEdge.front()); }
+    [[nodiscard]] bool sternPointed() const { return meet(parentEdge.back(), childEdge.back()); }
     double widest = 0.0; ///< mm
     double area = 0.0;   ///< mm2
+
+private:
+    static bool meet(const RowPoint& a, const RowPoint& b) { return (a.p - b.p).norm() < 0.01; }
 };
 
 /// Cuts one row by the hull's trims.

@@ -82,6 +82,11 @@ RowEdge rowEdge(const RowColumns& columns,
             return trimOf(i) == along;
         return trimOf(i) == Trim::Sheer || (i > firstIn && i < lastIn);
     };
+    // a lens between transoms runs along the keel line from corner to corner
+    const auto endsOnTransom = [&](std::size_t i, const std::optional<LineEnd>& other) {
+        return e.followsOnly && trimOf(i) == Trim::Centre && other &&
+               (other->trim == Trim::BowPlane || other->trim == Trim::SternPlane);
+    };
     bool started = false;
     std::vector<double> kinks; // columns where the edge turns into a trim
     for (std::size_t i = c0; i <= c1; ++i) {
@@ -103,8 +108,8 @@ RowEdge rowEdge(const RowColumns& columns,
                 if (i == c0 && otherBow && otherBow->trim == trimOf(i)) {
                     append(columns, e.points, otherBow->point, true);
                     e.bowTip = true;
-                } else if (trimOf(i) == Trim::Sheer && (i > c0 || otherBow))
-                    append(columns, e.points, columns.corner(true, i, cutPoint(i)), true);
+                } else if ((trimOf(i) == Trim::Sheer && (i > c0 || otherBow)) || endsOnTransom(i, otherBow))
+                    append(columns, e.points, columns.corner(trimOf(i), true, i, cutPoint(i)), true);
             }
             append(columns, e.points, cutPoint(i), false);
             started = true;
@@ -112,8 +117,9 @@ RowEdge rowEdge(const RowColumns& columns,
             if (lastFollowed && i == c1 && otherStern && otherStern->trim == trimOf(i)) {
                 append(columns, e.points, otherStern->point, true);
                 e.sternTip = true;
-            } else if (lastFollowed && trimOf(i) == Trim::Sheer && (i < c1 || otherStern))
-                append(columns, e.points, columns.corner(false, i, cutPoint(i)), true);
+            } else if (lastFollowed &&
+                       ((trimOf(i) == Trim::Sheer && (i < c1 || otherStern)) || endsOnTransom(i, otherStern)))
+                append(columns, e.points, columns.corner(trimOf(i), false, i, cutPoint(i)), true);
         }
     }
     if (!kinks.empty())
