@@ -19,13 +19,18 @@ ParallelFan::ParallelFan(const Surface& surface,
     m_row.reserve(master.size());
     for (const MasterNode& m : master) {
         RowNode node;
+        node.alive = box.contains(m.uv);
+        if (!node.alive) {
+            node.state = {Eigen::Vector2d::Zero(), Eigen::Vector2d::Zero()};
+            m_row.push_back(node);
+            continue;
+        }
         node.jet = surface.jet(m.uv.x(), m.uv.y());
         const Frame f = frameAlong(node.jet, node.jet.u * m.velocity.x() + node.jet.v * m.velocity.y());
         node.state = {m.uv, parameterComponents(node.jet, away * f.across), 1.0, -away * m.edgeBend};
         node.frame = f;
         node.aft = parameterComponents(node.jet, f.tangent);
         node.edgeBend = m.edgeBend;
-        node.alive = box.contains(m.uv);
         m_row.push_back(node);
     }
 }
@@ -42,18 +47,24 @@ void ParallelFan::complete(RowNode& node) const {
     node.edgeBend = -away * node.state.jacobiRate / node.state.jacobi;
 }
 
-void ParallelFan::advance(double distance) {
-    for (RowNode& node : m_row) {
-        if (!node.alive)
-            continue;
-        node.state = geodesicStep(*m_surface, node.jet, node.state, distance);
-        if (!node.state.uv.allFinite() || !m_box.contains(node.state.uv) ||
-            node.state.jacobi < foldedJacobi) {
-            node.alive = false;
-            continue;
-        }
+void ParallelFan::step(RowNode& node, double distance) const {
+    if (!node.alive)
+        return;
+    node.state = geodesicStep(*m_surface, node.jet, node.state, distance);
+    node.alive =
+        node.state.uv.allFinite() && m_box.contains(node.state.uv) && node.state.jacobi >= foldedJacobi;
+    if (node.alive)
         complete(node);
-    }
+}
+
+void ParallelFan::advance(double distance) {
+    for (RowNode& node : m_row)
+        step(node, distance);
+}
+
+void ParallelFan::advance(const std::vector<double>& distances) {
+    for (std::size_t i = 0; i < m_row.size(); ++i)
+        step(m_row[i], distances[i]);
 }
 
 void ParallelFan::keepOnly(std::size_t first, std::size_t last) {

@@ -45,6 +45,8 @@ public:
 
     /// One Runge-Kutta step for every living column. @param distance mm, > 0
     void advance(double distance);
+    /// The same with a distance of its own for every column. @param distances  mm, >= 0
+    void advance(const std::vector<double>& distances);
 
     [[nodiscard]] const std::vector<RowNode>& row() const noexcept { return m_row; }
     [[nodiscard]] FanSide side() const noexcept { return m_side; }
@@ -53,6 +55,7 @@ public:
     void kill(std::size_t column) { m_row[column].alive = false; }
 
 private:
+    void step(RowNode& node, double distance) const;
     void complete(RowNode& node) const;
 
     const Surface* m_surface;
