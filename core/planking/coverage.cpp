@@ -28,6 +28,10 @@ double landing(const geometry::TensorSurface& surface,
 } // namespace
 
 void SeamCheck::add(const RowMesh& mesh, geometry::FanSide side) {
+    if (mesh.tapered()) {
+        m_before.clear(); // its middle is no parallel; the next row starts on its far edge
+        return;
+    }
     if (side != m_side || m_before.size() != mesh.parent.size()) {
         m_before.assign(mesh.parent.size(), unknown);
         m_side = side;

@@ -52,7 +52,7 @@ void flattenStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, geom
     if (piece.parentEdge.empty() || piece.childEdge.empty() || piece.middle.size() < 2)
         return;
     const auto& line = piece.farEdgeCut() ? mesh.parent : mesh.middle;
-    const double base = piece.farEdgeCut() ? 0.0 : 0.5 * mesh.width;
+    const double base = piece.farEdgeCut() ? 0.0 : 0.5 * mesh.width; // a tapered row lies along its near edge
     double lo = 1e9;
     double hi = 0;
     for (const auto* edge : {&piece.parentEdge, &piece.childEdge, &piece.middle})

@@ -25,7 +25,8 @@ void measureStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, cons
         if (i > 0)
             s += (at.p - piece.middle[i - 1].p).norm();
         const auto column = static_cast<std::size_t>(at.column);
-        const bool isNode = static_cast<double>(column) == at.column && at.distance == 0.5 * mesh.width;
+        const bool isNode =
+            static_cast<double>(column) == at.column && at.distance == 0.5 * mesh.widthAt(column);
         const geometry::SurfaceJet jet = isNode ? mesh.middle[column].jet : surface.jet(at.uv.x(), at.uv.y());
         const MeshValue value = readMesh(source, at.column);
         const geometry::Frame frame = geometry::frameAlong(jet, value.tangent);

@@ -14,6 +14,8 @@ namespace sheerlay::core {
 
 enum class Side { Port, Starboard, Centre };
 enum class StripKind { Full, Tapered, Stealer, Filler, Shutter };
+/// Which edge is planed away to taper the strip; the other one lies as it was milled.
+enum class PlanedEdge { None, Upper, Lower };
 enum class EndsOn { Stem, Keel, Transom, Sheer, Strip, Nib };
 
 /// Edge bend: bending across the strip's width, in the surface. 1/mm, + when the centre of the bend is on the
@@ -58,6 +60,7 @@ struct Strip {
     Side side = Side::Starboard;
     int row = 1; ///< 1, 2, … from the start toward the keel; -1, -2, … above it
     StripKind kind = StripKind::Full;
+    PlanedEdge planed = PlanedEdge::None;
     std::vector<Eigen::Vector3d>
         upperEdge; ///< mm, bow to stern, nearer the sheer; of a centre piece the starboard edge
     std::vector<Eigen::Vector3d> lowerEdge;    ///< mm, bow to stern; of a centre piece the port edge

@@ -9,7 +9,7 @@ namespace {
 /// Area under J between a and b on column i, per unit of the master's length; J through its three known
 /// values.
 double columnArea(const RowMesh& mesh, std::size_t i, double a, double b) {
-    const double w = mesh.width;
+    const double w = mesh.widthAt(i);
     const auto& p = mesh.parent[i];
     const auto& m = mesh.middle[i];
     const auto& k = mesh.child[i];
@@ -43,7 +43,6 @@ double rowArea(const RowColumns& columns, std::size_t c0, std::size_t c1) {
     for (std::size_t i = c0; i <= c1; ++i)
         profile.push_back(
             {static_cast<double>(i), columnArea(columns.mesh(), i, columns[i].a, columns[i].b)});
-    const double w = columns.mesh().width;
     // the ends of the three parallels lie between columns: there the interval is known exactly
     for (const Line line : {Line::Parent, Line::Middle, Line::Child})
         for (std::size_t i = c0; i <= c1; ++i) {
@@ -62,6 +61,7 @@ double rowArea(const RowColumns& columns, std::size_t c0, std::size_t c1) {
                 };
                 const bool onTransom =
                     end->trim == geometry::Trim::BowPlane || end->trim == geometry::Trim::SternPlane;
+                const double w = columns.mesh().widthAt(i);
                 double a = goesOn(Line::Parent) ? 0 : goesOn(Line::Middle) ? w / 2 : w;
                 double b = goesOn(Line::Child) ? w : goesOn(Line::Middle) ? w / 2 : 0;
                 if (onTransom && columns[i].trimB == geometry::Trim::Centre)

@@ -31,8 +31,9 @@ bool RowColumns::in(Line line, std::size_t i) const {
     return line == Line::Parent ? c.parentIn : line == Line::Middle ? c.middleIn : c.childIn;
 }
 
-double RowColumns::distanceOf(Line line) const {
-    return line == Line::Parent ? 0.0 : line == Line::Middle ? 0.5 * m_mesh.width : m_mesh.width;
+double RowColumns::distanceOf(Line line, double column) const {
+    const double w = m_mesh.widthAt(column);
+    return line == Line::Parent ? 0.0 : line == Line::Middle ? 0.5 * w : w;
 }
 
 Column RowColumns::clip(std::size_t i) const {
@@ -44,9 +45,9 @@ Column RowColumns::clip(std::size_t i) const {
     c.parentIn = nodeIn(p);
     c.middleIn = nodeIn(m);
     c.childIn = nodeIn(k);
-    const double half = 0.5 * m_mesh.width;
     c.a = 0;
-    c.b = m_mesh.width;
+    c.b = m_mesh.widthAt(i);
+    const double half = 0.5 * c.b;
     if (!c.any())
         return c;
     const auto cross = [&](const RowNode& inside, const RowNode& outside, bool outward) {
@@ -101,7 +102,7 @@ LineEnd RowColumns::neck(std::size_t i) const {
 
 RowPoint RowColumns::nodePoint(Line line, std::size_t i) const {
     const RowNode& n = nodes(line)[i];
-    return {static_cast<double>(i), distanceOf(line), n.state.uv, n.jet.p};
+    return {static_cast<double>(i), distanceOf(line, static_cast<double>(i)), n.state.uv, n.jet.p};
 }
 
 RowPoint RowColumns::at(double column, double distance, const Vector2d& uv) const {
@@ -109,7 +110,7 @@ RowPoint RowColumns::at(double column, double distance, const Vector2d& uv) cons
 }
 
 RowPoint RowColumns::columnPoint(std::size_t i, double d) const {
-    const double half = 0.5 * m_mesh.width;
+    const double half = 0.5 * m_mesh.widthAt(i);
     const RowNode& p = m_mesh.parent[i];
     const RowNode& m = m_mesh.middle[i];
     const RowNode& k = m_mesh.child[i];
@@ -129,7 +130,8 @@ std::optional<LineEnd> RowColumns::lineEnd(Line line, std::size_t i, int step) c
     const geometry::ParameterArc arc =
         step > 0 ? geometry::arcBetween(a, b) : geometry::arcBetween(b, a).reversed();
     const Crossing x = firstCrossing(m_hull, arc);
-    return LineEnd{at(static_cast<double>(i) + step * x.f, distanceOf(line), arc.at(x.f)), x.trim};
+    const double column = static_cast<double>(i) + step * x.f;
+    return LineEnd{at(column, distanceOf(line, column), arc.at(x.f)), x.trim};
 }
 
 std::optional<LineEnd> RowColumns::firstEnd(Line line, std::size_t c0, std::size_t c1) const {
@@ -155,10 +157,10 @@ RowPoint RowColumns::intermediate(const RowPoint& a, const RowPoint& b, double f
     const double distance = a.distance + f * (b.distance - a.distance);
     const auto i = std::min(static_cast<std::size_t>(std::floor(column)), m_columns.size() - 2);
     for (const Line line : {Line::Parent, Line::Middle, Line::Child})
-        if (a.distance == distanceOf(line) && b.distance == a.distance && nodes(line)[i].alive &&
-            nodes(line)[i + 1].alive)
+        if (a.distance == distanceOf(line, a.column) && b.distance == distanceOf(line, b.column) &&
+            nodes(line)[i].alive && nodes(line)[i + 1].alive)
             return at(column,
-                      distance,
+                      distanceOf(line, column),
                       geometry::between(nodes(line)[i], nodes(line)[i + 1], column - static_cast<double>(i)));
     // along a trim: on the chord in the parameters, brought back to whichever zero line both ends lie on
     Trim trim = Trim::Centre;

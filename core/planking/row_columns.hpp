@@ -62,7 +62,7 @@ public:
 
 private:
     [[nodiscard]] const std::vector<geometry::RowNode>& nodes(Line line) const;
-    [[nodiscard]] double distanceOf(Line line) const;
+    [[nodiscard]] double distanceOf(Line line, double column) const;
     [[nodiscard]] Column clip(std::size_t i) const;
     [[nodiscard]] LineEnd neck(std::size_t i) const;
     [[nodiscard]] RowPoint at(double column, double distance, const Eigen::Vector2d& uv) const;

@@ -54,7 +54,7 @@ void buildMiddle(const RowColumns& columns,
         last = i;
         body.push_back(half2 ? columns.columnPoint(i, 0.5 * (c.a + c.b))
                              : columns.nodePoint(Line::Middle, i));
-        widths.push_back(half2 ? c.b - c.a : columns.mesh().width);
+        widths.push_back(half2 ? c.b - c.a : columns.mesh().widthAt(i));
     }
     if (body.empty()) {
         // a piece that fits between two columns' middles: its middle is the mean of what its edges are
@@ -124,16 +124,17 @@ RowPiece build(const RowColumns& columns, std::size_t c0, std::size_t c1) {
     for (std::size_t i = c0; i <= c1; ++i) {
         const Column& c = columns[i];
         piece.widest = std::max(piece.widest, c.b - c.a);
-        const double lost = columns.mesh().width - (c.b - c.a);
+        const double lost = columns.mesh().widthAt(i) - (c.b - c.a);
         if (c.trimA == Trim::Sheer || c.trimB == Trim::Sheer)
             piece.cutBySheer = std::max(piece.cutBySheer, lost);
     }
+    piece.tapered = columns.mesh().tapered();
     if (piece.lens)
         piece.cutByCentre = columns.mesh().width - piece.widest;
     const auto [firstChild, lastChild] = columns.span(Line::Child, c0, c1);
     for (std::size_t i = firstChild; i < lastChild; ++i)
         if (columns[i].trimB == Trim::Centre)
-            piece.cutByCentre = std::max(piece.cutByCentre, columns.mesh().width - columns.left(i));
+            piece.cutByCentre = std::max(piece.cutByCentre, columns.mesh().widthAt(i) - columns.left(i));
     buildMiddle(columns,
                 piece,
                 parent,
@@ -149,6 +150,15 @@ RowPiece build(const RowColumns& columns, std::size_t c0, std::size_t c1) {
 }
 
 } // namespace
+
+double RowMesh::widthAt(double column) const {
+    if (!tapered())
+        return width;
+    const double c = std::clamp(column, 0.0, static_cast<double>(narrowed.size() - 1));
+    const auto i = std::min(static_cast<std::size_t>(c), narrowed.size() - 2);
+    const double f = c - static_cast<double>(i);
+    return (1 - f) * narrowed[i] + f * narrowed[i + 1];
+}
 
 std::vector<RowPiece> cutRow(const TrimmedSurface& hull, const RowMesh& mesh) {
     if (mesh.parent.size() < 2)

@@ -16,11 +16,18 @@ struct RowPoint {
     Eigen::Vector3d p;
 };
 
-/// Three parallels of one fan: a row's edge nearer the start, its middle and its far edge, column by column.
+/// Three lines of one fan: a row's edge nearer the start, its middle and its far edge, column by column. All
+/// are parallels, except in a tapered row, whose middle and far edge lie nearer.
 struct RowMesh {
     std::vector<geometry::RowNode> parent, middle, child;
-    double width = 0.0;   ///< mm
-    double spacing = 0.0; ///< mm between columns on the master
+    double width = 0.0;           ///< mm, full
+    double spacing = 0.0;         ///< mm between columns on the master
+    std::vector<double> narrowed; ///< mm, width of every column of a tapered row; empty where all are full
+
+    [[nodiscard]] bool tapered() const noexcept { return !narrowed.empty(); }
+    [[nodiscard]] double widthAt(std::size_t column) const { return tapered() ? narrowed[column] : width; }
+    /// Between columns too.
+    [[nodiscard]] double widthAt(double column) const;
 };
 
 /// One connected piece of a row inside the hull.
@@ -33,9 +40,11 @@ struct RowPiece {
     geometry::Trim sternTrim = geometry::Trim::None;
     double cutBySheer = 0.0;  ///< mm, most that the sheer takes off the width lengthwise
     double cutByCentre = 0.0; ///< mm, most that the centreline takes off the width lengthwise
+    bool tapered = false;     ///< the row's own far edge is cut
     bool lens = false;        ///< the far edge lies wholly beyond the centreline
-    /// The centreline cuts the far edge lengthwise: the strip's good edge is the one nearer the start.
-    [[nodiscard]] bool farEdgeCut() const noexcept { return lens || cutByCentre > 0.1; }
+    /// The far edge is cut, by a taper or lengthwise by the centreline: the strip's good edge is the one
+    /// nearer the start.
+    [[nodiscard]] bool farEdgeCut() const noexcept { return tapered || lens || cutByCentre > 0.1; }
     /// Both edges run together there, as against a transom, where the piece keeps its width.
     [[nodiscard]] bool bowPointed() const { return meet(parentEdge.front(), childEdge.front()); }
     [[nodiscard]] bool sternPointed() const { return meet(parentEdge.back(), childEdge.back()); }

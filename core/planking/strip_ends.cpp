@@ -94,7 +94,7 @@ void endStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const La
         }
         const bool pointed = (bow ? piece.middleWidth.front() : piece.middleWidth.back()) == 0.0;
         // left square past the line: half a width's run at this angle beyond the middle
-        const double run = pointed ? 0.0 : 0.5 * mesh.width / std::tan(std::max(end.cut, 0.01));
+        const double run = pointed ? 0.0 : 0.5 * mesh.widthAt(at.column) / std::tan(std::max(end.cut, 0.01));
         strip.cutLength += run + end.lap + trimAllowance;
     }
 }

@@ -1,0 +1,197 @@
+#include "core/planking/row_layer.hpp"
+
+#include "core/planking/centre_piece.hpp"
+#include "core/planking/flat_strip.hpp"
+#include "core/planking/start_line.hpp"
+#include "core/planking/strip_ends.hpp"
+#include "core/planking/trim_crossing.hpp"
+#include "core/units/both_units.hpp"
+#include "geometry/graph_edge.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+namespace sheerlay::core {
+namespace {
+
+using geometry::FanSide;
+using geometry::RowNode;
+
+constexpr int mostRows = 400;
+constexpr double thinnest = 0.5;      // mm: what is thinner than this everywhere is no piece of wood
+constexpr double shortest = 5.0;      // mm
+constexpr double foldingJacobi = 0.2; // planking.md section 3: parallels are about to break up
+constexpr double pastCentre = 60.0;   // mm past the centreplane after which a column is let go
+constexpr double trueWidth = 0.1;     // mm a strip may lose lengthwise and still count as whole
+
+Strip mirrored(const Strip& starboard) {
+    Strip port = starboard;
+    port.side = Side::Port;
+    port.id.front() = 'P';
+    for (auto* line : {&port.upperEdge, &port.lowerEdge, &port.middle, &port.middleNormal})
+        for (Eigen::Vector3d& p : *line)
+            p.y() = -p.y();
+    for (Eigen::Vector2d& p : port.outline)
+        p.y() = -p.y();
+    return port;
+}
+
+std::string stripId(char side, int row, std::size_t piece, std::size_t pieces) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%c%s%02d", side, row < 0 ? "-" : "", std::abs(row));
+    return pieces > 1 ? std::string(text) + "." + std::to_string(piece + 1) : std::string(text);
+}
+
+/// The centre piece ends where its lens does, on the keel line itself.
+RowPiece centreLens(const RowPiece& piece) {
+    RowPiece p = piece;
+    p.middle = piece.childEdge;
+    p.middleWidth.assign(p.middle.size(), 1.0);
+    if (piece.bowPointed())
+        p.middleWidth.front() = 0.0;
+    if (piece.sternPointed())
+        p.middleWidth.back() = 0.0;
+    return p;
+}
+
+} // namespace
+
+void RowLayer::rows(const std::vector<geometry::MasterNode>& master,
+                    FanSide side,
+                    const std::vector<RowWidth>& widths) {
+    geometry::ParallelFan fan(m_hull->surface, master, side, rowBox(*m_hull));
+    std::vector<char> wasInside(master.size(), 0);
+    RowMesh mesh;
+    mesh.width = m_context->project->strips.coverWidth;
+    mesh.spacing = columnSpacing;
+    mesh.parent = fan.row();
+    for (int k = 1; k <= mostRows; ++k) {
+        const int row = side == FanSide::TowardKeel ? k : -k;
+        const auto index = static_cast<std::size_t>(k - 1);
+        mesh.narrowed.clear();
+        if (index < widths.size() && !widths[index].full()) {
+            for (const RowNode& n : mesh.parent)
+                mesh.narrowed.push_back(n.alive ? widths[index].at(n.state.uv.x()) : mesh.width);
+            std::vector<double> half = mesh.narrowed;
+            for (double& d : half)
+                d *= 0.5;
+            fan.advance(half);
+            mesh.middle = geometry::turnedOntoEdge(fan.row(), half, mesh.spacing, side);
+            fan.advance(half);
+            mesh.child = geometry::turnedOntoEdge(fan.row(), mesh.narrowed, mesh.spacing, side);
+        } else {
+            fan.advance(0.5 * mesh.width);
+            mesh.middle = fan.row();
+            fan.advance(0.5 * mesh.width);
+            mesh.child = fan.row();
+        }
+        const std::vector<RowPiece> pieces = cutRow(*m_hull, mesh);
+        if (pieces.empty())
+            break;
+        if (const RowNode* bad = folding(mesh)) {
+            tellFolding(row, bad->jet.p.x());
+            break;
+        }
+        lay(pieces, mesh, row, side);
+        m_seams.add(mesh, side);
+        for (std::size_t i = 0; i < wasInside.size(); ++i) {
+            const RowNode& n = mesh.child[i];
+            if (!n.alive)
+                continue;
+            if (insideHull(*m_hull, n.state.uv, n.jet.p))
+                wasInside[i] = 1;
+            else if (wasInside[i] &&
+                     m_hull->trims.value(geometry::Trim::Centre, n.state.uv.y(), n.jet.p) < -pastCentre)
+                fan.kill(i);
+        }
+        if (mesh.tapered()) {
+            const auto edge = geometry::masterAlong(mesh.child, mesh.spacing);
+            if (edge.size() < 2)
+                break;
+            fan = geometry::ParallelFan(m_hull->surface, edge, side, rowBox(*m_hull));
+            wasInside.assign(edge.size(), 0);
+            mesh.parent = fan.row();
+        } else
+            std::swap(mesh.parent, mesh.child);
+    }
+}
+
+void RowLayer::finish() {
+    m_plan->coverage.hullArea = m_hull->halfArea;
+    m_plan->coverage.largestGap = std::max(m_seams.largestGap(), m_dropped);
+    m_plan->coverage.largestOverlap = m_seams.largestOverlap();
+}
+
+const RowNode* RowLayer::folding(const RowMesh& mesh) const {
+    for (const auto* line : {&mesh.middle, &mesh.child})
+        for (const RowNode& n : *line)
+            if (n.alive && n.state.jacobi < foldingJacobi && insideHull(*m_hull, n.state.uv, n.jet.p))
+                return &n;
+    return nullptr;
+}
+
+void RowLayer::tellFolding(int row, double x) {
+    m_plan->findings.push_back({Level::Stop,
+                                "rows-fold",
+                                std::nullopt,
+                                x,
+                                "From row " + std::to_string(row) +
+                                    " on the rows would fold over themselves " + bothUnits(x) +
+                                    " from the bow: parallel strips of this width can't go on here. Start "
+                                    "in the bilge, taper, or use narrower "
+                                    "strips; the rows above are sound."});
+}
+
+void RowLayer::lay(const std::vector<RowPiece>& all, const RowMesh& mesh, int row, FanSide side) {
+    std::vector<const RowPiece*> pieces;
+    for (const RowPiece& p : all) {
+        const double length = p.middle.size() < 2 ? 0.0 : (p.middle.back().p - p.middle.front().p).norm();
+        if (p.widest < thinnest || length < shortest || p.parentEdge.size() < 2 || p.childEdge.size() < 2) {
+            m_dropped = std::max(m_dropped, p.widest);
+            continue;
+        }
+        pieces.push_back(&p);
+    }
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const RowPiece& piece = *pieces[i];
+        m_plan->coverage.stripsArea += piece.area;
+        m_plan->firstRow = std::min(m_plan->firstRow, row);
+        m_plan->lastRow = std::max(m_plan->lastRow, row);
+        // with a keel between the sides there is nothing to span
+        const double siding =
+            piece.middle.empty() ? 0.0 : m_hull->trims.siding.at(piece.middle[piece.middle.size() / 2].p.x());
+        const bool joined = piece.lens && siding < thinnest && 2 * piece.widest <= mesh.width &&
+                            m_context->project->planking.closing == ClosingMethod::BothSides;
+        if (joined) {
+            Strip centre = centrePiece(piece, row, *m_context);
+            centre.id = stripId('C', row, i, pieces.size());
+            endStrip(centre, centreLens(piece), mesh, *m_context);
+            m_plan->strips.push_back(std::move(centre));
+            continue;
+        }
+        Strip strip;
+        strip.id = stripId('S', row, i, pieces.size());
+        strip.side = Side::Starboard;
+        strip.row = row;
+        strip.kind = piece.lens                                       ? StripKind::Shutter
+                     : piece.cutBySheer > trueWidth                   ? StripKind::Filler
+                     : piece.tapered || piece.cutByCentre > trueWidth ? StripKind::Tapered
+                                                                      : StripKind::Full;
+        if (piece.tapered)
+            strip.planed = side == FanSide::TowardKeel ? PlanedEdge::Lower : PlanedEdge::Upper;
+        const auto& upper = side == FanSide::TowardKeel ? piece.parentEdge : piece.childEdge;
+        const auto& lower = side == FanSide::TowardKeel ? piece.childEdge : piece.parentEdge;
+        for (const RowPoint& p : upper)
+            strip.upperEdge.push_back(p.p);
+        for (const RowPoint& p : lower)
+            strip.lowerEdge.push_back(p.p);
+        measureStrip(strip, piece, mesh, *m_context);
+        endStrip(strip, piece, mesh, *m_context);
+        flattenStrip(strip, piece, mesh, side);
+        m_plan->strips.push_back(mirrored(strip));
+        m_plan->strips.push_back(std::move(strip));
+    }
+}
+
+} // namespace sheerlay::core

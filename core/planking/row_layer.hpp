@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/planking/coverage.hpp"
+#include "core/planking/measures.hpp"
+#include "core/planking/plan.hpp"
+#include "core/planking/row_cutter.hpp"
+#include "core/planking/row_width.hpp"
+#include "geometry/parallels.hpp"
+
+#include <vector>
+
+namespace sheerlay::core {
+
+inline constexpr double columnSpacing = 20.0; ///< mm between the columns of a fan, along its master
+
+/// Lays row after row from a start line and puts the strips, port and starboard, into a plan. Full rows are
+/// exact parallels; after a tapered row the parallels start anew from its cut edge.
+class RowLayer {
+public:
+    /// @param context, plan  must outlive the layer
+    RowLayer(const LayingContext& context, Plan& plan)
+        : m_context(&context), m_hull(&context.hull->laid), m_plan(&plan), m_seams(context.hull->laid) {}
+
+    /// Lays every row on one side of the start line, until the hull is covered or the rows fold.
+    /// @param widths  of the rows from the start outward; rows beyond the list, and empty ones, are full
+    void rows(const std::vector<geometry::MasterNode>& master,
+              geometry::FanSide side,
+              const std::vector<RowWidth>& widths = {});
+
+    /// Writes area and seams into the plan.
+    void finish();
+
+private:
+    [[nodiscard]] const geometry::RowNode* folding(const RowMesh& mesh) const;
+    void tellFolding(int row, double x);
+    void lay(const std::vector<RowPiece>& pieces, const RowMesh& mesh, int row, geometry::FanSide side);
+
+    const LayingContext* m_context;
+    const TrimmedSurface* m_hull;
+    Plan* m_plan;
+    SeamCheck m_seams;
+    double m_dropped = 0.0; // mm, widest piece too small to be wood
+};
+
+} // namespace sheerlay::core
