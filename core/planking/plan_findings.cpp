@@ -98,8 +98,8 @@ void smallPieces(Plan& plan) {
     }
 }
 
-void shutter(const Project& project, Plan& plan) {
-    const double w = project.strips.coverWidth;
+void shutter(Plan& plan) {
+    const double w = plan.coverWidth;
     for (const Strip& s : plan.strips) {
         if (s.kind != StripKind::Shutter || s.side == Side::Port)
             continue;
@@ -164,9 +164,6 @@ void notLaidYet(const Project& project, Plan& plan) {
     const Planking& p = project.planking;
     if (p.taper != Taper::None)
         tell("taper-not-laid", "Tapers are not planned yet; every strip is laid at its full width.");
-    if (p.shutter)
-        tell("shutter-not-aimed",
-             "The start is not yet shifted to give the shutter the wanted width; it comes out as it falls.");
     if (p.closing == ClosingMethod::Herringbone || p.closing == ClosingMethod::SplitBottom)
         tell("closing-not-laid",
              "This way of closing the bottom is not planned yet; each side is laid to the keel line by "
@@ -195,11 +192,31 @@ void tellStart(const StartSearch& search, Plan& plan) {
     plan.findings.push_back({Level::Note, "start-found", std::nullopt, std::nullopt, text});
 }
 
+void tellLanding(const LandingChange& change, double before, double after, Plan& plan) {
+    std::string text;
+    if (change.shift != 0) {
+        text = "The start was moved " + bothUnits(std::abs(change.shift)) +
+               (change.shift > 0 ? " toward the keel" : " toward the sheer");
+        if (plan.start.kind == StartLine::Kind::Sheer)
+            text += ", which leaves a piece of that width to lay at the sheer,";
+    }
+    if (change.planed > 0)
+        text += (text.empty() ? "Every strip is to be planed " : " and every strip is to be planed ") +
+                number(change.planed, 1) + " mm narrower";
+    plan.findings.push_back({Level::Note,
+                             "moved-for-shutter",
+                             std::nullopt,
+                             std::nullopt,
+                             text + " so that " + bothUnits(after) +
+                                 " is left on each side for the shutter instead of " + bothUnits(before) +
+                                 "."});
+}
+
 void findInPlan(const Project& project, Plan& plan) {
     edgeBends(plan);
     strains(plan);
     smallPieces(plan);
-    shutter(project, plan);
+    shutter(plan);
     coverageFinding(plan);
     closing(plan);
     notLaidYet(project, plan);

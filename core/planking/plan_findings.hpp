@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planking/landing.hpp"
 #include "core/planking/plan.hpp"
 #include "core/planking/start_search.hpp"
 #include "core/project/project.hpp"
@@ -8,6 +9,10 @@ namespace sheerlay::core {
 
 /// Says which start line the search chose, and what it gains over the plain sheer.
 void tellStart(const StartSearch& search, Plan& plan);
+
+/// Says what was changed for the shutter's sake, and what became of the shutter.
+/// @param before, after  mm left on one side
+void tellLanding(const LandingChange& change, double before, double after, Plan& plan);
 
 /// Adds what the builder should know about the finished plan and sorts all findings, heaviest first.
 void findInPlan(const Project& project, Plan& plan);

@@ -110,6 +110,8 @@ Json startLine(const StartLine& line) {
     Json json = {{"line", name}};
     if (line.kind != StartLine::Kind::Sheer)
         json["girth"] = tidy(line.girth);
+    if (line.shift != 0.0)
+        json["shift"] = tidy(line.shift);
     if (line.kind == StartLine::Kind::Bent)
         json["edge-bend"] = {tidy(line.edgeBend[0]), tidy(line.edgeBend[1]), tidy(line.edgeBend[2])};
     return json;
@@ -199,7 +201,7 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
         {"stock",
          {{"thickness", project.strips.thickness},
           {"width", project.strips.width},
-          {"cover_width", project.strips.coverWidth}}},
+          {"cover_width", plan.coverWidth}}},
         {"hull",
          {{"length", tidy(laid.length)},
           {"beam", tidy(laid.beam)},

@@ -1,5 +1,6 @@
 #include "core/planking/planking.hpp"
 
+#include "core/planking/landing.hpp"
 #include "core/planking/laying_order.hpp"
 #include "core/planking/plan_findings.hpp"
 #include "core/planking/row_layer.hpp"
@@ -46,6 +47,75 @@ void markRows(const Project& project, Plan& plan) {
     see(End::Stern, project.planking.sternEnds, plan.marks.weaveStern, plan.marks.closingStern);
 }
 
+/// The boat planked from one given line.
+Expected<Plan, PlanError> layFrom(const StartLine& start, const LayingContext& context, Plan plan) {
+    plan.start = start;
+    plan.coverWidth = context.project->strips.coverWidth;
+    auto master = startLine(context.hull->laid, start, columnSpacing);
+    if (!master)
+        return unexpected(PlanError{master.error()});
+    if (master->size() < 8)
+        return unexpected(PlanError{"the start line is too short to plank from"});
+    RowLayer layer(context, plan);
+    layer.rows(*master, FanSide::TowardKeel);
+    if (start.kind != StartLine::Kind::Sheer || start.shift > 0)
+        layer.rows(*master, FanSide::TowardSheer);
+    layer.finish();
+    if (plan.strips.empty())
+        return unexpected(PlanError{"no strip of this width lies on the hull from this start line"});
+    return plan;
+}
+
+/// Moves the start, and as a last resort planes every strip a little, until the shutter has the wanted width.
+/// The midship arithmetic only proposes; each try is laid and judged by what comes out.
+void aimShutter(const LayingContext& context, const Plan& empty, Plan& plan) {
+    const Project& project = *context.project;
+    const auto& wanted = *project.planking.shutter;
+    const bool sheer = plan.start.kind == StartLine::Kind::Sheer;
+    const bool joinable = project.planking.closing == ClosingMethod::BothSides;
+    const double before = shutterRemainder(plan);
+    if (landsWell(before, plan.coverWidth, wanted, joinable) && topIsSound(plan))
+        return;
+    constexpr std::size_t mostTries = 12;
+    const double above = sheer ? 0.0 : plan.start.girth;
+    const std::vector<LandingChange> changes = landingChanges(
+        {(plan.lastRow - 1) * plan.coverWidth + before, above, plan.coverWidth, wanted, joinable, !sheer});
+    std::optional<Plan> secondBest;
+    LandingChange secondChange;
+    for (std::size_t i = 0; i < std::min(mostTries, changes.size()); ++i) {
+        StartLine start = plan.start;
+        (sheer ? start.shift : start.girth) += changes[i].shift;
+        Project trialProject = project;
+        trialProject.strips.coverWidth -= changes[i].planed;
+        LayingContext trialContext = context;
+        trialContext.project = &trialProject;
+        auto trial = layFrom(start, trialContext, empty);
+        if (!trial || !landsWell(shutterRemainder(*trial), trial->coverWidth, wanted, joinable))
+            continue;
+        if (topIsSound(*trial)) {
+            plan = std::move(*trial);
+            tellLanding(changes[i], before, shutterRemainder(plan), plan);
+            return;
+        }
+        if (!secondBest) {
+            secondBest = std::move(*trial);
+            secondChange = changes[i];
+        }
+    }
+    if (secondBest) { // a thin piece at the sheer stays, and has its own finding
+        plan = std::move(*secondBest);
+        tellLanding(secondChange, before, shutterRemainder(plan), plan);
+        return;
+    }
+    plan.findings.push_back(
+        {Level::Caution,
+         "shutter-not-met",
+         std::nullopt,
+         std::nullopt,
+         "No small move of the start line and no light planing gives the shutter the wanted "
+         "width; change the cover width a little, or the wanted width."});
+}
+
 } // namespace
 
 Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull) {
@@ -54,32 +124,26 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull) 
     if (!wood)
         return unexpected(PlanError{"the wood \"" + project.strips.wood + "\" is not known"});
     const Strength strength(*wood, project.strips.thickness, project.strips.width);
-    Plan plan;
-    plan.mouldBay = medianBay(hull);
-    plan.edgeBendLimit = 1 / project.planking.edgeBendRadius.value_or(strength.edgeBendRadius());
-    const LayingContext context{&project, &hull, &strength, plan.mouldBay};
+    Plan empty;
+    empty.mouldBay = medianBay(hull);
+    empty.edgeBendLimit = 1 / project.planking.edgeBendRadius.value_or(strength.edgeBendRadius());
+    const LayingContext context{&project, &hull, &strength, empty.mouldBay};
 
-    plan.start = project.planking.start;
-    if (plan.start.kind == StartLine::Kind::Easiest) {
+    StartLine start = project.planking.start;
+    if (start.kind == StartLine::Kind::Easiest) {
         StartSearch search = searchStart(hull, project.strips.coverWidth);
         if (search.candidates.empty())
             return unexpected(PlanError{"no start line could be found on this hull"});
-        plan.start = search.candidates[search.best].line;
-        tellStart(search, plan);
-        plan.candidates = std::move(search.candidates);
+        start = search.candidates[search.best].line;
+        tellStart(search, empty);
+        empty.candidates = std::move(search.candidates);
     }
-    auto master = startLine(hull.laid, plan.start, columnSpacing);
-    if (!master)
-        return unexpected(PlanError{master.error()});
-    if (master->size() < 8)
-        return unexpected(PlanError{"the start line is too short to plank from"});
-    RowLayer layer(context, plan);
-    layer.rows(*master, FanSide::TowardKeel);
-    if (plan.start.kind != StartLine::Kind::Sheer)
-        layer.rows(*master, FanSide::TowardSheer);
-    layer.finish();
-    if (plan.strips.empty())
-        return unexpected(PlanError{"no strip of this width lies on the hull from this start line"});
+    auto laid = layFrom(start, context, empty);
+    if (!laid)
+        return unexpected(laid.error());
+    Plan plan = std::move(*laid);
+    if (project.planking.shutter)
+        aimShutter(context, empty, plan);
     std::stable_sort(plan.strips.begin(), plan.strips.end(), [](const Strip& a, const Strip& b) {
         return a.row != b.row ? a.row < b.row : a.side == Side::Starboard && b.side == Side::Port;
     });

@@ -30,6 +30,20 @@ std::vector<MasterNode> alongSheer(const TrimmedSurface& hull, double spacing) {
     return nodes;
 }
 
+/// The same line `shift` mm further down (toward the keel), as a parallel of its own.
+std::vector<MasterNode> moved(const TrimmedSurface& hull, const std::vector<MasterNode>& line, double shift) {
+    geometry::ParallelFan fan(hull.surface,
+                              line,
+                              shift > 0 ? geometry::FanSide::TowardKeel : geometry::FanSide::TowardSheer,
+                              rowBox(hull));
+    fan.advance(std::abs(shift));
+    std::vector<MasterNode> nodes;
+    for (const geometry::RowNode& n : fan.row())
+        if (n.alive)
+            nodes.push_back({n.state.uv, n.aft, n.edgeBend});
+    return nodes;
+}
+
 } // namespace
 
 geometry::ParameterBox rowBox(const TrimmedSurface& hull) {
@@ -42,8 +56,10 @@ Expected<std::vector<MasterNode>, std::string>
 startLine(const TrimmedSurface& hull, const StartLine& start, double spacing) {
     if (start.kind == StartLine::Kind::Easiest)
         throw std::invalid_argument("startLine: the easiest line must be searched first (start_search.hpp)");
-    if (start.kind == StartLine::Kind::Sheer)
-        return alongSheer(hull, spacing);
+    if (start.kind == StartLine::Kind::Sheer) {
+        std::vector<MasterNode> sheer = alongSheer(hull, spacing);
+        return start.shift == 0.0 ? sheer : moved(hull, sheer, start.shift);
+    }
     const double girth = start.girth;
     if (girth >= hull.halfGirthMax)
         return unexpected("the start line lies " + bothUnits(girth) +

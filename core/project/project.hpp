@@ -91,6 +91,7 @@ struct StartLine {
     Kind kind = Kind::Sheer;
     double girth =
         0.0; ///< mm below the sheer along the widest section, on the laid surface; not used by Sheer
+    double shift = 0.0; ///< mm the whole line is moved toward the keel, parallel to itself; only of Sheer
     std::array<double, 3> edgeBend{}; ///< 1/m: k0, k2, k4 of Bent; + toward the keel
 
     friend bool operator==(const StartLine&, const StartLine&) = default;

@@ -32,7 +32,7 @@ std::vector<Fact> factsOf(const Project& project, const LoftedHull& hull, const 
         {"Length, beam", placeText(hull.laid.length, units) + " by " + placeText(hull.laid.beam, units)},
         {"Strip",
          stockText(project.strips.width, units) + " by " + stockText(project.strips.thickness, units) +
-             ", covers " + stockText(project.strips.coverWidth, units)},
+             ", covers " + stockText(plan.coverWidth, units)},
         {"Rows, pieces",
          countText(static_cast<std::size_t>(rows), "row", "rows") + " a side, " +
              countText(plan.strips.size(), "piece", "pieces")},

@@ -171,6 +171,7 @@ PlanSummary summarize(const Project& project, const LoftedHull& hull, const Plan
     PlanSummary s;
     s.name = project.name;
     s.stock = project.strips;
+    s.stock.coverWidth = plan.coverWidth;
     s.length = hull.laid.length;
     s.beam = hull.laid.beam;
     s.halfGirthMax = hull.laid.halfGirthMax;
