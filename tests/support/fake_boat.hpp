@@ -124,6 +124,7 @@ inline std::shared_ptr<const ui::Boat> fakeBoat(const Spheroid& hull = {}) {
     for (int i = 1; i < 10; ++i)
         lofted.stationX.push_back(0.2 * hull.halfLength * i);
     core::Plan plan;
+    plan.coverWidth = project.strips.coverWidth;
     plan.lastRow = hull.rows();
     for (int row = 1; row <= plan.lastRow; ++row) {
         for (const core::Side side : {core::Side::Starboard, core::Side::Port}) {

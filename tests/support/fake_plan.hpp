@@ -112,6 +112,7 @@ struct FakeBoat {
 inline FakeBoat makeFakeBoat(int rows = 20) {
     FakeBoat boat;
     boat.project.name = "Reed Warbler";
+    boat.plan.coverWidth = boat.project.strips.coverWidth;
     boat.hull.laid.length = 4870.0;
     boat.hull.laid.beam = 860.0;
     boat.hull.laid.halfGirthMaxX = 2435.0;

@@ -22,6 +22,7 @@ Strip piece(std::string id, Side side, int row, StripKind kind) {
 /// Two rows below the start, one above it, and a shutter over both sides: seven pieces.
 Plan smallPlan() {
     Plan plan;
+    plan.coverWidth = StripStock{}.coverWidth;
     plan.firstRow = -1;
     plan.lastRow = 3;
     for (const int row : {-1, 1, 2}) {
