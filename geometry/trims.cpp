@@ -62,10 +62,43 @@ HalfSiding HalfSiding::widened(double dy) const {
     return wide;
 }
 
+namespace {
+
+/// Value and slope of the cubic Hermite through two nodes.
+std::array<double, 2> between(const UpperEdge::Node& a, const UpperEdge::Node& b, double x) {
+    const double h = b.x - a.x;
+    const double t = (x - a.x) / h;
+    const double t2 = t * t;
+    const double t3 = t2 * t;
+    return {(2 * t3 - 3 * t2 + 1) * a.v + (t3 - 2 * t2 + t) * h * a.slope + (3 * t2 - 2 * t3) * b.v +
+                (t3 - t2) * h * b.slope,
+            (6 * t2 - 6 * t) * (a.v - b.v) / h + (3 * t2 - 4 * t + 1) * a.slope + (3 * t2 - 2 * t) * b.slope};
+}
+
+std::array<double, 2> along(const std::vector<UpperEdge::Node>& nodes, double x) {
+    if (x <= nodes.front().x)
+        return {nodes.front().v + nodes.front().slope * (x - nodes.front().x), nodes.front().slope};
+    if (x >= nodes.back().x)
+        return {nodes.back().v + nodes.back().slope * (x - nodes.back().x), nodes.back().slope};
+    const auto next = std::upper_bound(
+        nodes.begin(), nodes.end(), x, [](double value, const UpperEdge::Node& n) { return value < n.x; });
+    return between(*(next - 1), *next, x);
+}
+
+} // namespace
+
+double UpperEdge::at(double x) const noexcept {
+    return along(m_nodes, x)[0];
+}
+
+double UpperEdge::slopeAt(double x) const noexcept {
+    return along(m_nodes, x)[1];
+}
+
 double Trims::value(Trim trim, double v, const Eigen::Vector3d& p) const noexcept {
     switch (trim) {
     case Trim::Sheer:
-        return v;
+        return upper ? v - upper->at(p.x()) : v;
     case Trim::Centre:
         return p.y() - siding.at(p.x());
     case Trim::BowPlane:
@@ -81,6 +114,10 @@ double Trims::value(Trim trim, double v, const Eigen::Vector3d& p) const noexcep
 Eigen::Vector2d Trims::gradient(Trim trim, const SurfaceJet& j) const {
     switch (trim) {
     case Trim::Sheer:
+        if (upper) {
+            const double slope = upper->slopeAt(j.p.x());
+            return {-slope * j.u.x(), 1 - slope * j.v.x()};
+        }
         return {0, 1};
     case Trim::Centre: {
         const double h = siding.slopeAt(j.p.x());

@@ -47,11 +47,29 @@ private:
     std::vector<double> m_slopes;
 };
 
+/// A line across the hull that bounds a part of it instead of the sheer: v over x, cubic between nodes of
+/// known slope, straight beyond the ends.
+class UpperEdge {
+public:
+    struct Node {
+        double x = 0.0, v = 0.0, slope = 0.0; ///< mm; dv/dx
+    };
+    /// @param nodes  two or more, x strictly increasing
+    explicit UpperEdge(std::vector<Node> nodes) : m_nodes(std::move(nodes)) {}
+
+    [[nodiscard]] double at(double x) const noexcept;
+    [[nodiscard]] double slopeAt(double x) const noexcept;
+
+private:
+    std::vector<Node> m_nodes;
+};
+
 /// The functions whose zero lines bound the hull on its surface; each is positive inside, in mm.
 class Trims {
 public:
     HalfSiding siding;
     std::optional<TransomPlane> bow, stern;
+    std::optional<UpperEdge> upper; ///< takes the sheer's place: of a bottom planked by itself
 
     [[nodiscard]] double value(Trim trim, double v, const Eigen::Vector3d& p) const noexcept;
     /// Derivatives of the value with respect to the surface's parameters.

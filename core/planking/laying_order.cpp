@@ -16,7 +16,11 @@ bool overlap(const Strip& a, const Strip& b) {
     return a.middle.front().x() <= b.middle.back().x() && b.middle.front().x() <= a.middle.back().x();
 }
 
-int towardStart(int row) {
+/// The row that must lie before this one. A bottom planked by itself starts at the centreline, once the
+/// topsides are done, and ends at the row they end on.
+int before(int row, const Plan& plan) {
+    if (plan.splitRow && row >= *plan.splitRow)
+        return row == plan.lastRow ? *plan.splitRow - 1 : row + 1;
     return row > 0 ? row - 1 : (row == -1 ? 1 : row + 1);
 }
 
@@ -46,8 +50,8 @@ void orderStrips(Plan& plan, ClosingMethod closing) {
             const Strip& a = plan.strips[k]; // candidate to come first
             const Strip& b = plan.strips[i];
             const bool sameSide = a.side == b.side || a.side == Side::Centre || b.side == Side::Centre;
-            const bool before = a.row == towardStart(b.row) && (b.row != 1);
-            if (before && overlap(a, b)) {
+            const bool isNext = a.row == before(b.row, plan) && (b.row != 1);
+            if (isNext && overlap(a, b)) {
                 const bool bothSides = !(b.kind == StripKind::Filler) && b.side == firstSide(b.row);
                 const bool runOver = closing == ClosingMethod::RunOver && closingRow(b.row);
                 if (sameSide || (bothSides && !runOver))

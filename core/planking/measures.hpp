@@ -11,6 +11,7 @@ namespace sheerlay::core {
 struct LayingContext {
     const Project* project = nullptr;
     const LoftedHull* hull = nullptr;
+    const TrimmedSurface* part = nullptr; ///< what the rows are cut by: the laid hull, or its bottom alone
     const Strength* strength = nullptr;
     double bay = 305.0; ///< mm, mould spacing that forces are reckoned over
 };

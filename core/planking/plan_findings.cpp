@@ -164,7 +164,7 @@ void notLaidYet(const Project& project, Plan& plan) {
     const Planking& p = project.planking;
     if (p.taper != Taper::None)
         tell("taper-not-laid", "Tapers are not planned yet; every strip is laid at its full width.");
-    if (p.closing == ClosingMethod::Herringbone || p.closing == ClosingMethod::SplitBottom)
+    if (p.closing == ClosingMethod::Herringbone)
         tell("closing-not-laid",
              "This way of closing the bottom is not planned yet; each side is laid to the keel line by "
              "itself.");
@@ -210,6 +210,28 @@ void tellLanding(const LandingChange& change, double before, double after, Plan&
                              text + " so that " + bothUnits(after) +
                                  " is left on each side for the shutter instead of " + bothUnits(before) +
                                  "."});
+}
+
+void tellSplit(const std::optional<SplitChoice>& split, Plan& plan) {
+    if (split)
+        plan.findings.push_back({Level::Note,
+                                 "bottom-split",
+                                 std::nullopt,
+                                 std::nullopt,
+                                 "From row " + std::to_string(split->row) +
+                                     " on the bottom is planked by itself, along the centreline, and pointed "
+                                     "against the row above; "
+                                     "its strips bend " +
+                                     number(split->bottom * 1e3, 2) + " per metre at worst, the rows above " +
+                                     number(split->topsides * 1e3, 2) + "."});
+    else
+        plan.findings.push_back(
+            {Level::Caution,
+             "bottom-not-split",
+             std::nullopt,
+             std::nullopt,
+             "No row lands on the keel in a way that a bottom could be split off below it; the "
+             "rows are laid down to the centreline instead."});
 }
 
 void findInPlan(const Project& project, Plan& plan) {

@@ -2,6 +2,7 @@
 
 #include "core/planking/landing.hpp"
 #include "core/planking/plan.hpp"
+#include "core/planking/split_bottom.hpp"
 #include "core/planking/start_search.hpp"
 #include "core/project/project.hpp"
 
@@ -13,6 +14,9 @@ void tellStart(const StartSearch& search, Plan& plan);
 /// Says what was changed for the shutter's sake, and what became of the shutter.
 /// @param before, after  mm left on one side
 void tellLanding(const LandingChange& change, double before, double after, Plan& plan);
+
+/// Says where the bottom is split off, or that it can't be.
+void tellSplit(const std::optional<SplitChoice>& split, Plan& plan);
 
 /// Adds what the builder should know about the finished plan and sorts all findings, heaviest first.
 void findInPlan(const Project& project, Plan& plan);

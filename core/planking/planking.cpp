@@ -4,6 +4,7 @@
 #include "core/planking/laying_order.hpp"
 #include "core/planking/plan_findings.hpp"
 #include "core/planking/row_layer.hpp"
+#include "core/planking/split_bottom.hpp"
 #include "core/planking/start_line.hpp"
 #include "core/planking/start_search.hpp"
 #include "core/units/both_units.hpp"
@@ -57,7 +58,13 @@ Expected<Plan, PlanError> layFrom(const StartLine& start, const LayingContext& c
     if (master->size() < 8)
         return unexpected(PlanError{"the start line is too short to plank from"});
     RowLayer layer(context, plan);
-    layer.rows(*master, FanSide::TowardKeel);
+    std::optional<SplitChoice> split;
+    if (context.project->planking.closing == ClosingMethod::SplitBottom) {
+        split = laySplit(*master, {}, context, plan);
+        tellSplit(split, plan);
+    }
+    if (!split)
+        layer.rows(*master, FanSide::TowardKeel);
     if (start.kind != StartLine::Kind::Sheer || start.shift > 0)
         layer.rows(*master, FanSide::TowardSheer);
     layer.finish();
@@ -127,7 +134,7 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull) 
     Plan empty;
     empty.mouldBay = medianBay(hull);
     empty.edgeBendLimit = 1 / project.planking.edgeBendRadius.value_or(strength.edgeBendRadius());
-    const LayingContext context{&project, &hull, &strength, empty.mouldBay};
+    const LayingContext context{&project, &hull, &hull.laid, &strength, empty.mouldBay};
 
     StartLine start = project.planking.start;
     if (start.kind == StartLine::Kind::Easiest) {

@@ -18,7 +18,6 @@ namespace {
 using geometry::FanSide;
 using geometry::RowNode;
 
-constexpr int mostRows = 400;
 constexpr double thinnest = 0.5;      // mm: what is thinner than this everywhere is no piece of wood
 constexpr double shortest = 5.0;      // mm
 constexpr double foldingJacobi = 0.2; // planking.md section 3: parallels are about to break up
@@ -57,16 +56,17 @@ RowPiece centreLens(const RowPiece& piece) {
 
 } // namespace
 
-void RowLayer::rows(const std::vector<geometry::MasterNode>& master,
-                    FanSide side,
-                    const std::vector<RowWidth>& widths) {
+std::vector<RowNode> RowLayer::rows(const std::vector<geometry::MasterNode>& master,
+                                    FanSide side,
+                                    const std::vector<RowWidth>& widths,
+                                    int most) {
     geometry::ParallelFan fan(m_hull->surface, master, side, rowBox(*m_hull));
     std::vector<char> wasInside(master.size(), 0);
     RowMesh mesh;
     mesh.width = m_context->project->strips.coverWidth;
     mesh.spacing = columnSpacing;
     mesh.parent = fan.row();
-    for (int k = 1; k <= mostRows; ++k) {
+    for (int k = 1; k <= most; ++k) {
         const int row = side == FanSide::TowardKeel ? k : -k;
         const auto index = static_cast<std::size_t>(k - 1);
         mesh.narrowed.clear();
@@ -115,12 +115,14 @@ void RowLayer::rows(const std::vector<geometry::MasterNode>& master,
         } else
             std::swap(mesh.parent, mesh.child);
     }
+    return mesh.parent;
 }
 
 void RowLayer::finish() {
     m_plan->coverage.hullArea = m_hull->halfArea;
-    m_plan->coverage.largestGap = std::max(m_seams.largestGap(), m_dropped);
-    m_plan->coverage.largestOverlap = m_seams.largestOverlap();
+    Coverage& c = m_plan->coverage;
+    c.largestGap = std::max({c.largestGap, m_seams.largestGap(), m_dropped});
+    c.largestOverlap = std::max(c.largestOverlap, m_seams.largestOverlap());
 }
 
 const RowNode* RowLayer::folding(const RowMesh& mesh) const {

@@ -19,13 +19,16 @@ class RowLayer {
 public:
     /// @param context, plan  must outlive the layer
     RowLayer(const LayingContext& context, Plan& plan)
-        : m_context(&context), m_hull(&context.hull->laid), m_plan(&plan), m_seams(context.hull->laid) {}
+        : m_context(&context), m_hull(context.part), m_plan(&plan), m_seams(*context.part) {}
 
     /// Lays every row on one side of the start line, until the hull is covered or the rows fold.
     /// @param widths  of the rows from the start outward; rows beyond the list, and empty ones, are full
-    void rows(const std::vector<geometry::MasterNode>& master,
-              geometry::FanSide side,
-              const std::vector<RowWidth>& widths = {});
+    /// @param most    rows to lay at most
+    /// @return the far edge of the last row laid
+    std::vector<geometry::RowNode> rows(const std::vector<geometry::MasterNode>& master,
+                                        geometry::FanSide side,
+                                        const std::vector<RowWidth>& widths = {},
+                                        int most = 400);
 
     /// Writes area and seams into the plan.
     void finish();

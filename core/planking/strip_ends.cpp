@@ -40,10 +40,10 @@ Landing landing(const TrimmedSurface& hull, Trim trim, const geometry::SurfaceJe
     }
 }
 
-EndsOn endsOn(Trim trim, double dihedral) {
+EndsOn endsOn(const TrimmedSurface& hull, Trim trim, double dihedral) {
     switch (trim) {
     case Trim::Sheer:
-        return EndsOn::Sheer;
+        return hull.trims.upper ? EndsOn::Strip : EndsOn::Sheer;
     case Trim::BowPlane:
     case Trim::SternPlane:
         return EndsOn::Transom;
@@ -64,7 +64,7 @@ WeaveLap weaveLap(double dihedral, double beta, double thickness, double laidHei
 void endStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const LayingContext& context) {
     if (piece.middle.empty())
         return;
-    const TrimmedSurface& hull = context.hull->laid;
+    const TrimmedSurface& hull = *context.part;
     strip.cutLength = strip.length;
     for (const End which : {End::Bow, End::Stern}) {
         const bool bow = which == End::Bow;
@@ -78,7 +78,7 @@ void endStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const La
         end.x = at.p.x();
         end.z = at.p.z();
         end.dihedral = std::numbers::pi - 2 * std::asin(std::min(1.0, std::abs(frame.normal.y())));
-        end.on = endsOn(trim, end.dihedral);
+        end.on = endsOn(hull, trim, end.dihedral);
         const Landing land = landing(hull, trim, j);
         end.cut = angleBetween(frame.tangent, land.line);
         end.bevel = std::asin(std::min(1.0, std::abs(frame.normal.dot(land.plane))));

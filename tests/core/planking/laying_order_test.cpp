@@ -13,8 +13,10 @@ using namespace sheerlay::test;
 
 namespace {
 
-/// The row a strip leans against.
-int leansOn(int row) {
+/// The row a strip leans against. A split bottom is laid from the centreline outward.
+int leansOn(int row, const Plan& plan) {
+    if (plan.splitRow && row >= *plan.splitRow)
+        return row == plan.lastRow ? *plan.splitRow - 1 : row + 1;
     return row > 1 ? row - 1 : row == 1 ? 0 : row == -1 ? 1 : row + 1;
 }
 
@@ -30,6 +32,8 @@ Project variant(const std::string& which) {
         p.planking.start = {StartLine::Kind::Geodesic, 255, {}};
     if (which == "run over" || which == "bilge, run over")
         p.planking.closing = ClosingMethod::RunOver;
+    if (which == "split bottom")
+        p.planking.closing = ClosingMethod::SplitBottom;
     if (which == "one plank")
         p.strips.coverWidth = 17.35; // leaves less than half a strip on each side
     return p;
@@ -38,8 +42,14 @@ Project variant(const std::string& which) {
 } // namespace
 
 TEST_CASE("every piece can be laid when its turn comes") {
-    const std::string which =
-        GENERATE(as<std::string>{}, "sheer", "geodesic", "bilge", "run over", "bilge, run over", "one plank");
+    const std::string which = GENERATE(as<std::string>{},
+                                       "sheer",
+                                       "geodesic",
+                                       "bilge",
+                                       "run over",
+                                       "bilge, run over",
+                                       "split bottom",
+                                       "one plank");
     INFO(which);
     const Planked b = planked(variant(which));
     const auto& strips = b.plan.strips;
@@ -55,7 +65,7 @@ TEST_CASE("every piece can be laid when its turn comes") {
     // what it leans on, on its own side, lies already
     for (const Strip& s : strips)
         for (const Strip& other : strips)
-            if (other.row == leansOn(s.row) &&
+            if (other.row == leansOn(s.row, b.plan) &&
                 (other.side == s.side || other.side == Side::Centre || s.side == Side::Centre) &&
                 touches(s, other)) {
                 INFO(s.id << " leans on " << other.id);
@@ -86,7 +96,9 @@ TEST_CASE("every piece can be laid when its turn comes") {
     std::sort(inOrder.begin(), inOrder.end(), [](auto* a, auto* c) { return a->order < c->order; });
     std::map<Side, int> reached;
     for (const Strip* s : inOrder) {
-        reached[s->side] = std::max(reached[s->side], s->row);
+        const int m = b.plan.splitRow.value_or(1 << 20);
+        const int progress = s->row < m ? s->row : m + b.plan.lastRow - s->row;
+        reached[s->side] = std::max(reached[s->side], progress);
         if (s->side != Side::Centre && !(runOver && s->row >= closing))
             CHECK(std::abs(reached[Side::Port] - reached[Side::Starboard]) <= 1);
     }

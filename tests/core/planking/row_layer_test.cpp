@@ -48,7 +48,7 @@ struct Laid {
         project.strips.coverWidth = w;
         project.planking.layOn = LayOn::Moulds;
         const Strength strength(*findWood(project.strips.wood), 6.35, 19);
-        const LayingContext context{&project, &hull, &strength, 305};
+        const LayingContext context{&project, &hull, &hull.laid, &strength, 305};
         RowLayer layer(context, plan);
         layer.rows(startLine(hull.laid, project.planking.start, columnSpacing).value(),
                    geometry::FanSide::TowardKeel,

@@ -1,0 +1,184 @@
+#include "core/planking/split_bottom.hpp"
+
+#include "core/planking/row_layer.hpp"
+#include "geometry/graph_edge.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <iterator>
+
+namespace sheerlay::core {
+namespace {
+
+using Eigen::Vector2d;
+using geometry::FanSide;
+using geometry::RowNode;
+
+constexpr double onTheLine = 0.005; // mm, so that the centreline, and arcs between its nodes, count as inside
+constexpr int mostTries = 12;       // rows after the first that lands on the keel
+
+/// The hull below an edge: the edge takes the sheer's place.
+std::optional<TrimmedSurface> below(const TrimmedSurface& hull, const std::vector<RowNode>& edge) {
+    std::vector<geometry::UpperEdge::Node> nodes;
+    for (const RowNode& n : edge) {
+        if (!n.alive)
+            continue;
+        const double run = n.jet.u.x() * n.aft.x() + n.jet.v.x() * n.aft.y(); // dx/ds
+        if (run < 0.05 || (!nodes.empty() && n.jet.p.x() <= nodes.back().x))
+            return std::nullopt; // no graph over x
+        nodes.push_back({n.jet.p.x(), n.state.uv.y(), n.aft.y() / run});
+    }
+    if (nodes.size() < 2)
+        return std::nullopt;
+    TrimmedSurface part = hull;
+    part.trims.siding = hull.trims.siding.widened(-onTheLine);
+    part.trims.upper = geometry::UpperEdge(std::move(nodes));
+    // the edge's own line inside the hull, end to end, for the corners where it meets the centreline
+    part.outline.sheer.clear();
+    for (const RowNode& n : edge)
+        if (n.alive && hull.outline.region.contains(n.state.uv.x(), n.state.uv.y()))
+            part.outline.sheer.push_back(n.state.uv);
+    if (part.outline.sheer.size() < 2)
+        return std::nullopt;
+    // from the outermost vertices of the keel line that lie below the edge
+    const auto& keel = hull.outline.profile;
+    const auto isBelow = [&](const Vector2d& uv) {
+        const Eigen::Vector3d p = hull.surface.point(uv.x(), uv.y());
+        return part.trims.value(geometry::Trim::Sheer, uv.y(), p) > 0;
+    };
+    const auto first = std::find_if(keel.begin(), keel.end(), isBelow);
+    const auto last = std::find_if(keel.rbegin(), keel.rend(), isBelow);
+    if (first == keel.end())
+        return std::nullopt;
+    part.outline.sheer.front() = *first;
+    part.outline.sheer.back() = *last;
+    part.outline.profile.assign(first, last.base());
+    return part;
+}
+
+/// The centreline as a start line: nodes at equal steps, its edge bend from its own tangents.
+std::vector<geometry::MasterNode> alongKeel(const TrimmedSurface& hull) {
+    std::vector<RowNode> nodes;
+    double run = 0;
+    Eigen::Vector3d last = Eigen::Vector3d::Zero();
+    for (const Vector2d& uv : hull.outline.profile) {
+        RowNode n;
+        n.state = {uv, Vector2d::Zero()};
+        n.jet = hull.surface.jet(uv.x(), uv.y());
+        if (!nodes.empty()) {
+            run += (n.jet.p - last).norm();
+            if ((n.jet.p - nodes.back().jet.p).norm() < 0.75 * columnSpacing) {
+                last = n.jet.p;
+                continue;
+            }
+        }
+        last = n.jet.p;
+        const Vector2d g = hull.trims.gradient(geometry::Trim::Centre, n.jet);
+        Vector2d along(-g.y(), g.x()); // square to the gradient
+        if (along.x() < 0)
+            along = -along;
+        n.frame = geometry::frameAlong(n.jet, n.jet.u * along.x() + n.jet.v * along.y());
+        n.aft = geometry::parameterComponents(n.jet, n.frame.tangent);
+        nodes.push_back(n);
+    }
+    for (std::size_t i = 0; i < nodes.size(); ++i) {
+        const RowNode& a = nodes[i > 0 ? i - 1 : 0];
+        const RowNode& b = nodes[std::min(i + 1, nodes.size() - 1)];
+        const double length = (b.jet.p - a.jet.p).norm();
+        nodes[i].edgeBend =
+            length > 0 ? (b.frame.tangent - a.frame.tangent).dot(nodes[i].frame.across) / length : 0.0;
+    }
+    std::vector<geometry::MasterNode> master = geometry::masterAlong(nodes, columnSpacing);
+    for (geometry::MasterNode& m : master) { // from the curve between vertices back onto the line itself
+        const geometry::SurfaceJet j = hull.surface.jet(m.uv.x(), m.uv.y());
+        const Vector2d g = hull.trims.gradient(geometry::Trim::Centre, j);
+        m.uv -= g * (hull.trims.value(geometry::Trim::Centre, m.uv.y(), j.p) / g.squaredNorm());
+    }
+    return master;
+}
+
+double worstBend(const Plan& plan) {
+    double worst = 0;
+    for (const Strip& s : plan.strips)
+        worst = std::max(worst, s.edgeBend.maxAbs);
+    return worst;
+}
+
+/// Bottom strips come numbered from the centreline upward; in the boat they go on from row m.
+void renumber(Plan& bottom, int m) {
+    const int top = -bottom.firstRow; // rows of the bottom
+    for (Strip& s : bottom.strips) {
+        const int up = -s.row; // 1 next to the centreline
+        const std::string piece = s.id.find('.') == std::string::npos ? "" : s.id.substr(s.id.find('.'));
+        s.row = m + top - up;
+        char number[16];
+        std::snprintf(number, sizeof number, "%c%02d", s.id.front(), s.row);
+        s.id = number + piece;
+        s.kind = up == top ? StripKind::Shutter : s.kind == StripKind::Filler ? StripKind::Tapered : s.kind;
+    }
+    bottom.lastRow = m + top - 1;
+    bottom.firstRow = m;
+}
+
+} // namespace
+
+std::optional<SplitChoice> laySplit(const std::vector<geometry::MasterNode>& master,
+                                    const std::vector<RowWidth>& widths,
+                                    const LayingContext& context,
+                                    Plan& plan) {
+    // the whole field once, to see where it lands on the keel
+    Plan whole;
+    RowLayer(context, whole).rows(master, FanSide::TowardKeel, widths);
+    int landing = 0;
+    for (const Strip& s : whole.strips)
+        for (const StripEnd& e : s.ends)
+            if (e.on == EndsOn::Keel && (landing == 0 || s.row < landing))
+                landing = s.row;
+    if (landing < 2)
+        return std::nullopt;
+    std::optional<SplitChoice> best;
+    std::optional<Plan> bestPlan;
+    for (int m = std::max(2, landing - 1); m < std::min(landing + mostTries, whole.lastRow); ++m) {
+        Plan topsides = plan;
+        RowLayer above(context, topsides);
+        const auto edge = above.rows(master, FanSide::TowardKeel, widths, m - 1);
+        above.finish();
+        const auto part = below(*context.part, edge);
+        if (!part)
+            continue;
+        LayingContext bottomContext = context;
+        bottomContext.part = &*part;
+        Plan bottom;
+        bottom.firstRow = 0;
+        RowLayer under(bottomContext, bottom);
+        under.rows(alongKeel(*part), FanSide::TowardSheer);
+        under.finish();
+        if (bottom.strips.empty())
+            continue;
+        const SplitChoice choice{m, worstBend(topsides), worstBend(bottom)};
+        const bool good = choice.bottom <= std::min(plan.edgeBendLimit, choice.topsides);
+        if (!best || good || choice.bottom < best->bottom) {
+            best = choice;
+            renumber(bottom, m);
+            bestPlan = std::move(topsides);
+            bestPlan->strips.insert(bestPlan->strips.end(),
+                                    std::make_move_iterator(bottom.strips.begin()),
+                                    std::make_move_iterator(bottom.strips.end()));
+            bestPlan->lastRow = bottom.lastRow;
+            bestPlan->coverage.stripsArea += bottom.coverage.stripsArea;
+            bestPlan->coverage.largestGap =
+                std::max(bestPlan->coverage.largestGap, bottom.coverage.largestGap);
+            bestPlan->coverage.largestOverlap =
+                std::max(bestPlan->coverage.largestOverlap, bottom.coverage.largestOverlap);
+            bestPlan->splitRow = m;
+        }
+        if (good)
+            break;
+    }
+    if (best)
+        plan = std::move(*bestPlan);
+    return best;
+}
+
+} // namespace sheerlay::core
