@@ -1,0 +1,340 @@
+#include "core/hull/cell_checker.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlay::core {
+namespace {
+
+using geometry::QuinticBasis;
+
+constexpr double fairness = 1e5; // weight of fairness for this purpose; results hardly depend on it
+constexpr double stretch = 3.0;
+constexpr double onCentre = 0.1;  // mm
+constexpr double damping = 3.0;   // of sigma: spread along the section while the points still slide
+constexpr double regular = 100.0; // of sigma: a whisper that keeps the system regular
+
+geometry::UniformKnots knots(double a, double b, int spans) {
+    return {a, (b - a) / spans, spans};
+}
+
+double robust(std::vector<double> v) {
+    std::nth_element(v.begin(), v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2), v.end());
+    return 1.4826 * v[v.size() / 2];
+}
+
+} // namespace
+
+CellChecker::CellChecker(const HullTable& table, LoftData& data)
+    : m_table(table), m_data(data),
+      m_fit(knots(data.x0 - 150, data.x1 + 150, 20), knots(-80, data.girthMax + 145, 10), stretch) {
+    m_n = 2 * m_fit.knotsU().poles() * m_fit.knotsV().poles();
+    preparePattern();
+}
+
+bool CellChecker::isOut(const CellRef& c) const {
+    return std::find(m_out.begin(), m_out.end(), c) != m_out.end();
+}
+
+void CellChecker::startGirths() {
+    for (std::size_t s = 0; s < m_table.stations.size(); ++s) {
+        double girth = 0;
+        const LoftPoint* before = nullptr;
+        std::vector<LoftPoint*> waiting;
+        for (LoftPoint& p : m_data.points) {
+            if (p.station != static_cast<int>(s) || p.kind == LoftPoint::Kind::Helper)
+                continue;
+            const auto index = static_cast<std::size_t>(&p - m_data.points.data());
+            const bool body = p.kind != LoftPoint::Kind::Sheer;
+            if (body && (isOut({index, false}) || isOut({index, true}))) {
+                waiting.push_back(&p);
+                continue;
+            }
+            if (before)
+                girth += std::hypot(p.y - before->y, p.z - before->z);
+            p.girth = body ? girth : 0.0;
+            const double from = before ? before->girth : 0.0;
+            for (std::size_t k = 0; k < waiting.size(); ++k)
+                waiting[k]->girth = from + (girth - from) * static_cast<double>(k + 1) /
+                                               static_cast<double>(waiting.size() + 1);
+            waiting.clear();
+            before = &p;
+        }
+        for (LoftPoint* p : waiting)
+            p->girth = girth;
+    }
+}
+
+bool CellChecker::fit() {
+    m_haveSurface = false;
+    for (int k = 0; k < 6; ++k) {
+        if (!factor(equations(k == 0, damping)))
+            return false;
+        m_poles = m_solver.solve(m_rhs);
+        if (!m_poles.allFinite())
+            return false;
+        m_haveSurface = true;
+        reproject();
+    }
+    m_rows = equations(false, regular);
+    return factor(m_rows);
+}
+
+std::map<std::size_t, SuspectCell> CellChecker::judge() {
+    struct Judged {
+        double t, leverage;
+        const Row* row;
+        int group;
+    };
+    std::vector<Judged> list;
+    for (const Row& r : m_rows) {
+        if (!r.data)
+            continue;
+        const LoftPoint& p = m_data.points[r.cell.point];
+        const double h = leverage(r);
+        if (h > 0.97)
+            continue; // the point stands for itself; only a fit without it could tell
+        const int group = p.kind == LoftPoint::Kind::Sheer                                               ? 1
+                          : p.kind == LoftPoint::Kind::Keel                                              ? 2
+                          : p.kind == LoftPoint::Kind::Profile                                           ? 3
+                          : p.station <= 1 || p.station + 2 >= static_cast<int>(m_table.stations.size()) ? 4
+                                                                                                         : 0;
+        list.push_back({r.residual / (r.sigma * std::sqrt(1 - h)), h, &r, group});
+    }
+    std::vector<double> all;
+    std::map<int, std::vector<double>> groups;
+    for (const Judged& j : list) {
+        all.push_back(std::abs(j.t));
+        groups[j.group].push_back(std::abs(j.t));
+    }
+    std::map<std::size_t, SuspectCell> result;
+    if (all.empty())
+        return result;
+    const double overall = std::max(0.5, robust(all));
+    for (const Judged& j : list) {
+        double scale = overall;
+        if (groups[j.group].size() >= 6)
+            scale = std::max(scale, robust(groups[j.group]));
+        const Row& r = *j.row;
+        const LoftPoint& p = m_data.points[r.cell.point];
+        if (p.kind == LoftPoint::Kind::Profile || !p.cell)
+            continue;
+        SuspectCell c;
+        c.point = r.cell.point;
+        c.height = heightCell(p, r);
+        c.printed = c.height ? p.z : p.y;
+        const double g = p.kind == LoftPoint::Kind::Sheer ? 1.0 : c.height ? r.nz : r.ny;
+        if (std::abs(g) < 0.15)
+            continue; // the cell hardly matters to the surface and can't be checked
+        c.fair = c.printed - r.residual / ((1 - j.leverage) * g);
+        c.spread = r.sigma * scale * std::sqrt(j.leverage / (1 - j.leverage)) / std::abs(g);
+        c.t = j.t / scale;
+        const std::size_t key = 2 * c.point + (c.height ? 1 : 0);
+        if (!result.contains(key) || std::abs(result[key].t) < std::abs(c.t))
+            result[key] = c;
+    }
+    for (const CellRef& o : m_out)
+        if (const auto c = onOwnLine(o, overall))
+            result[2 * o.point + (o.height ? 1 : 0)] = *c;
+    return result;
+}
+
+bool CellChecker::heightCell(const LoftPoint& p, const Row& r) {
+    if (p.kind == LoftPoint::Kind::Sheer)
+        return r.nz == 1.0;
+    return p.cell->kind == PointKind::Buttock || p.cell->kind == PointKind::Keel ||
+           (p.cell->kind == PointKind::Point && std::abs(r.nz) > std::abs(r.ny));
+}
+
+CellChecker::Place CellChecker::place(double u, double v) const {
+    const QuinticBasis bu = geometry::quinticBasis(m_fit.knotsU(), u);
+    const QuinticBasis bv = geometry::quinticBasis(m_fit.knotsV(), v);
+    const int nv = m_fit.knotsV().poles();
+    Place s{};
+    for (std::size_t i = 0; i < 6; ++i)
+        for (std::size_t j = 0; j < 6; ++j) {
+            const Eigen::Index k = 2 * ((bu.span + static_cast<int>(i)) * nv + bv.span + static_cast<int>(j));
+            const double y = m_poles[k];
+            const double z = m_poles[k + 1];
+            s.y += bu.value[i] * bv.value[j] * y;
+            s.z += bu.value[i] * bv.value[j] * z;
+            s.yv += bu.value[i] * bv.first[j] * y;
+            s.zv += bu.value[i] * bv.first[j] * z;
+            s.yvv += bu.value[i] * bv.second[j] * y;
+            s.zvv += bu.value[i] * bv.second[j] * z;
+        }
+    return s;
+}
+
+void CellChecker::reproject() {
+    for (LoftPoint& p : m_data.points) {
+        if (p.kind == LoftPoint::Kind::Sheer || (p.kind == LoftPoint::Kind::Profile && p.girth == 0.0))
+            continue;
+        for (int k = 0; k < 6; ++k) {
+            const Place s = place(p.x, p.girth);
+            const double ey = p.y - s.y;
+            const double ez = p.z - s.z;
+            const double slope = s.yv * s.yv + s.zv * s.zv;
+            const double den = slope - (s.yvv * ey + s.zvv * ez);
+            const double step = (s.yv * ey + s.zv * ez) / (den > 0.3 * slope ? den : slope);
+            p.girth = std::clamp(
+                p.girth + std::clamp(step, -20.0, 20.0), m_fit.knotsV().first, m_fit.knotsV().last());
+        }
+    }
+}
+
+std::vector<CellChecker::Row> CellChecker::equations(bool both, double tangential) const {
+    std::vector<Row> rows;
+    for (std::size_t i = 0; i < m_data.points.size(); ++i) {
+        const LoftPoint& p = m_data.points[i];
+        const bool keel = p.kind == LoftPoint::Kind::Keel || p.kind == LoftPoint::Kind::Profile;
+        const double sy = keel ? onCentre : m_data.sigma;
+        const double sz = m_data.sigma;
+        const bool fixed =
+            p.kind == LoftPoint::Kind::Sheer || (p.kind == LoftPoint::Kind::Profile && p.girth == 0.0);
+        const bool data = p.kind != LoftPoint::Kind::Helper;
+        const Place s = m_haveSurface ? place(p.x, p.girth) : Place{};
+        if (both || fixed) {
+            if (!isOut({i, false}))
+                rows.push_back({{i, false}, p.x, p.girth, 1, 0, p.y, sy, p.y - s.y, data});
+            if (!isOut({i, true}))
+                rows.push_back({{i, true}, p.x, p.girth, 0, 1, p.z, sz, p.z - s.z, data});
+            continue;
+        }
+        if (isOut({i, false}) || isOut({i, true}))
+            continue;
+        const double len = std::hypot(s.yv, s.zv);
+        const double ny = -s.zv / len;
+        const double nz = s.yv / len;
+        rows.push_back({{i, false},
+                        p.x,
+                        p.girth,
+                        ny,
+                        nz,
+                        ny * p.y + nz * p.z,
+                        std::hypot(ny * sy, nz * sz),
+                        ny * (p.y - s.y) + nz * (p.z - s.z),
+                        data});
+        rows.push_back(
+            {{i, false}, p.x, p.girth, nz, -ny, nz * p.y - ny * p.z, tangential * m_data.sigma, 0, false});
+    }
+    return rows;
+}
+
+void CellChecker::preparePattern() {
+    std::vector<Eigen::Triplet<double>> entries;
+    const auto& energy = m_fit.energy();
+    for (int k = 0; k < energy.outerSize(); ++k)
+        for (Eigen::SparseMatrix<double>::InnerIterator it(energy, k); it; ++it) {
+            const int row = 2 * static_cast<int>(it.row());
+            const int column = 2 * static_cast<int>(it.col());
+            entries.emplace_back(row, column, fairness * it.value());
+            entries.emplace_back(row + 1, column + 1, fairness * it.value());
+            entries.emplace_back(row + 1, column, 0.0);
+            if (row > column)
+                entries.emplace_back(row, column + 1, 0.0);
+        }
+    m_energy.resize(m_n, m_n);
+    m_energy.setFromTriplets(entries.begin(), entries.end());
+    m_energy.makeCompressed();
+    m_solver.analyzePattern(m_energy);
+}
+
+bool CellChecker::factor(const std::vector<Row>& rows) {
+    Eigen::SparseMatrix<double> a = m_energy;
+    double* values = a.valuePtr();
+    const int* outer = a.outerIndexPtr();
+    const int* inner = a.innerIndexPtr();
+    m_rhs = Eigen::VectorXd::Zero(m_n);
+    for (const Row& r : rows) {
+        const auto b = coefficients(r);
+        const double w = 1 / (r.sigma * r.sigma);
+        for (std::size_t i = 0; i < b.size(); ++i) {
+            m_rhs[b[i].first] += w * b[i].second * r.value;
+            if (b[i].second == 0)
+                continue;
+            // the twelve entries of one pole row follow one another in the column
+            const int* begin = inner + outer[b[i].first];
+            const int* end = inner + outer[b[i].first + 1];
+            for (std::size_t k = i; k < b.size();) {
+                const std::size_t rowEnd = (k / 12 + 1) * 12;
+                auto at = std::lower_bound(begin, end, b[k].first) - inner;
+                for (; k < rowEnd; ++k, ++at)
+                    values[at] += w * b[i].second * b[k].second;
+            }
+        }
+    }
+    m_solver.factorize(a);
+    return m_solver.info() == Eigen::Success;
+}
+
+std::vector<std::pair<int, double>> CellChecker::coefficients(const Row& r) const {
+    const QuinticBasis bu = geometry::quinticBasis(m_fit.knotsU(), r.u);
+    const QuinticBasis bv = geometry::quinticBasis(m_fit.knotsV(), r.v);
+    std::vector<std::pair<int, double>> list;
+    list.reserve(72);
+    for (int i = 0; i < 6; ++i)
+        for (int j = 0; j < 6; ++j) {
+            const double b = bu.value[static_cast<std::size_t>(i)] * bv.value[static_cast<std::size_t>(j)];
+            const int k = 2 * ((bu.span + i) * m_fit.knotsV().poles() + bv.span + j);
+            list.emplace_back(k, r.ny * b);
+            list.emplace_back(k + 1, r.nz * b);
+        }
+    return list;
+}
+
+double CellChecker::leverage(const Row& r) const {
+    Eigen::VectorXd b = Eigen::VectorXd::Zero(m_n);
+    for (const auto& [k, value] : coefficients(r))
+        b[k] += value;
+    m_solver.matrixL().solveInPlace(b); // natural ordering: b' A^-1 b = |L^-1 b|^2
+    return b.squaredNorm() / (r.sigma * r.sigma);
+}
+
+std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c, double scale) const {
+    const LoftPoint& p = m_data.points[c.point];
+    SuspectCell s;
+    s.point = c.point;
+    s.height = c.height;
+    s.printed = c.height ? p.z : p.y;
+    double v = 0;
+    if (p.kind != LoftPoint::Kind::Sheer) {
+        const double want = c.height ? p.y : p.z;
+        const auto off = [&](double at) {
+            const Place q = place(p.x, at);
+            return (c.height ? q.y : q.z) - want;
+        };
+        double a = 0;
+        double b = -1;
+        for (double at = 5; at <= m_fit.knotsV().last(); at += 5) {
+            if (off(at) * off(a) <= 0) {
+                b = at;
+                break;
+            }
+            a = at;
+        }
+        if (b < 0)
+            return std::nullopt;
+        for (int k = 0; k < 50; ++k) {
+            const double m = 0.5 * (a + b);
+            (off(m) * off(a) <= 0 ? b : a) = m;
+        }
+        v = a;
+    }
+    const Place q = place(p.x, v);
+    Row r{c, p.x, v, c.height ? 0.0 : 1.0, c.height ? 1.0 : 0.0, 0, m_data.sigma, 0, true};
+    double g = 1;
+    if (p.kind != LoftPoint::Kind::Sheer) {
+        const double len = std::hypot(q.yv, q.zv);
+        r.ny = -q.zv / len;
+        r.nz = q.yv / len;
+        g = std::max(0.15, std::abs(c.height ? r.nz : r.ny));
+    }
+    const double h = leverage(r);
+    s.fair = c.height ? q.z : q.y;
+    s.spread = m_data.sigma * scale * std::sqrt(h) / g;
+    s.t = (s.printed - s.fair) * g / (m_data.sigma * scale * std::sqrt(1 + h));
+    return s;
+}
+
+} // namespace sheerlay::core
