@@ -27,10 +27,8 @@ double robust(std::vector<double> v) {
 
 CellChecker::CellChecker(const HullTable& table, LoftData& data)
     : m_table(table), m_data(data),
-      m_fit(knots(data.x0 - 150, data.x1 + 150, 20), knots(-80, data.girthMax + 145, 10), stretch) {
-    m_n = 2 * m_fit.knotsU().poles() * m_fit.knotsV().poles();
-    preparePattern();
-}
+      m_fit(knots(data.x0 - 150, data.x1 + 150, 20), knots(-80, data.girthMax + 145, 10), stretch),
+      m_coupled(m_fit, fairness) {}
 
 bool CellChecker::isOut(const CellRef& c) const {
     return std::find(m_out.begin(), m_out.end(), c) != m_out.end();
@@ -68,9 +66,12 @@ void CellChecker::startGirths() {
 bool CellChecker::fit() {
     m_haveSurface = false;
     for (int k = 0; k < 6; ++k) {
-        if (!factor(equations(k == 0, damping)))
+        const std::vector<Row> rows = equations(k == 0, damping);
+        if (!factor(rows))
             return false;
-        m_poles = m_solver.solve(m_rhs);
+        std::vector<double> values(rows.size());
+        std::transform(rows.begin(), rows.end(), values.begin(), [](const Row& r) { return r.value; });
+        m_poles = m_coupled.solve(values);
         if (!m_poles.allFinite())
             return false;
         m_haveSurface = true;
@@ -78,6 +79,11 @@ bool CellChecker::fit() {
     }
     m_rows = equations(false, regular);
     return factor(m_rows);
+}
+
+bool CellChecker::factor(const std::vector<Row>& rows) {
+    std::vector<CoupledRow> conditions(rows.begin(), rows.end());
+    return m_coupled.factor(conditions);
 }
 
 std::map<std::size_t, SuspectCell> CellChecker::judge() {
@@ -91,7 +97,7 @@ std::map<std::size_t, SuspectCell> CellChecker::judge() {
         if (!r.data)
             continue;
         const LoftPoint& p = m_data.points[r.cell.point];
-        const double h = leverage(r);
+        const double h = m_coupled.leverage(r);
         if (h > 0.97)
             continue; // the point stands for itself; only a fit without it could tell
         const int group = p.kind == LoftPoint::Kind::Sheer                                               ? 1
@@ -196,9 +202,9 @@ std::vector<CellChecker::Row> CellChecker::equations(bool both, double tangentia
         const Place s = m_haveSurface ? place(p.x, p.girth) : Place{};
         if (both || fixed) {
             if (!isOut({i, false}))
-                rows.push_back({{i, false}, p.x, p.girth, 1, 0, p.y, sy, p.y - s.y, data});
+                rows.push_back({{p.x, p.girth, 1, 0, sy}, {i, false}, p.y, p.y - s.y, data});
             if (!isOut({i, true}))
-                rows.push_back({{i, true}, p.x, p.girth, 0, 1, p.z, sz, p.z - s.z, data});
+                rows.push_back({{p.x, p.girth, 0, 1, sz}, {i, true}, p.z, p.z - s.z, data});
             continue;
         }
         if (isOut({i, false}) || isOut({i, true}))
@@ -206,89 +212,15 @@ std::vector<CellChecker::Row> CellChecker::equations(bool both, double tangentia
         const double len = std::hypot(s.yv, s.zv);
         const double ny = -s.zv / len;
         const double nz = s.yv / len;
-        rows.push_back({{i, false},
-                        p.x,
-                        p.girth,
-                        ny,
-                        nz,
+        rows.push_back({{p.x, p.girth, ny, nz, std::hypot(ny * sy, nz * sz)},
+                        {i, false},
                         ny * p.y + nz * p.z,
-                        std::hypot(ny * sy, nz * sz),
                         ny * (p.y - s.y) + nz * (p.z - s.z),
                         data});
         rows.push_back(
-            {{i, false}, p.x, p.girth, nz, -ny, nz * p.y - ny * p.z, tangential * m_data.sigma, 0, false});
+            {{p.x, p.girth, nz, -ny, tangential * m_data.sigma}, {i, false}, nz * p.y - ny * p.z, 0, false});
     }
     return rows;
-}
-
-void CellChecker::preparePattern() {
-    std::vector<Eigen::Triplet<double>> entries;
-    const auto& energy = m_fit.energy();
-    for (int k = 0; k < energy.outerSize(); ++k)
-        for (Eigen::SparseMatrix<double>::InnerIterator it(energy, k); it; ++it) {
-            const int row = 2 * static_cast<int>(it.row());
-            const int column = 2 * static_cast<int>(it.col());
-            entries.emplace_back(row, column, fairness * it.value());
-            entries.emplace_back(row + 1, column + 1, fairness * it.value());
-            entries.emplace_back(row + 1, column, 0.0);
-            if (row > column)
-                entries.emplace_back(row, column + 1, 0.0);
-        }
-    m_energy.resize(m_n, m_n);
-    m_energy.setFromTriplets(entries.begin(), entries.end());
-    m_energy.makeCompressed();
-    m_solver.analyzePattern(m_energy);
-}
-
-bool CellChecker::factor(const std::vector<Row>& rows) {
-    Eigen::SparseMatrix<double> a = m_energy;
-    double* values = a.valuePtr();
-    const int* outer = a.outerIndexPtr();
-    const int* inner = a.innerIndexPtr();
-    m_rhs = Eigen::VectorXd::Zero(m_n);
-    for (const Row& r : rows) {
-        const auto b = coefficients(r);
-        const double w = 1 / (r.sigma * r.sigma);
-        for (std::size_t i = 0; i < b.size(); ++i) {
-            m_rhs[b[i].first] += w * b[i].second * r.value;
-            if (b[i].second == 0)
-                continue;
-            // the twelve entries of one pole row follow one another in the column
-            const int* begin = inner + outer[b[i].first];
-            const int* end = inner + outer[b[i].first + 1];
-            for (std::size_t k = i; k < b.size();) {
-                const std::size_t rowEnd = (k / 12 + 1) * 12;
-                auto at = std::lower_bound(begin, end, b[k].first) - inner;
-                for (; k < rowEnd; ++k, ++at)
-                    values[at] += w * b[i].second * b[k].second;
-            }
-        }
-    }
-    m_solver.factorize(a);
-    return m_solver.info() == Eigen::Success;
-}
-
-std::vector<std::pair<int, double>> CellChecker::coefficients(const Row& r) const {
-    const QuinticBasis bu = geometry::quinticBasis(m_fit.knotsU(), r.u);
-    const QuinticBasis bv = geometry::quinticBasis(m_fit.knotsV(), r.v);
-    std::vector<std::pair<int, double>> list;
-    list.reserve(72);
-    for (int i = 0; i < 6; ++i)
-        for (int j = 0; j < 6; ++j) {
-            const double b = bu.value[static_cast<std::size_t>(i)] * bv.value[static_cast<std::size_t>(j)];
-            const int k = 2 * ((bu.span + i) * m_fit.knotsV().poles() + bv.span + j);
-            list.emplace_back(k, r.ny * b);
-            list.emplace_back(k + 1, r.nz * b);
-        }
-    return list;
-}
-
-double CellChecker::leverage(const Row& r) const {
-    Eigen::VectorXd b = Eigen::VectorXd::Zero(m_n);
-    for (const auto& [k, value] : coefficients(r))
-        b[k] += value;
-    m_solver.matrixL().solveInPlace(b); // natural ordering: b' A^-1 b = |L^-1 b|^2
-    return b.squaredNorm() / (r.sigma * r.sigma);
 }
 
 std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c, double scale) const {
@@ -322,7 +254,7 @@ std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c, double scale
         v = a;
     }
     const Place q = place(p.x, v);
-    Row r{c, p.x, v, c.height ? 0.0 : 1.0, c.height ? 1.0 : 0.0, 0, m_data.sigma, 0, true};
+    CoupledRow r{p.x, v, c.height ? 0.0 : 1.0, c.height ? 1.0 : 0.0, m_data.sigma};
     double g = 1;
     if (p.kind != LoftPoint::Kind::Sheer) {
         const double len = std::hypot(q.yv, q.zv);
@@ -330,7 +262,7 @@ std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c, double scale
         r.nz = q.yv / len;
         g = std::max(0.15, std::abs(c.height ? r.nz : r.ny));
     }
-    const double h = leverage(r);
+    const double h = m_coupled.leverage(r);
     s.fair = c.height ? q.z : q.y;
     s.spread = m_data.sigma * scale * std::sqrt(h) / g;
     s.t = (s.printed - s.fair) * g / (m_data.sigma * scale * std::sqrt(1 + h));

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/hull/coupled_fit.hpp"
 #include "core/hull/line_check.hpp"
 #include "core/hull/loft_data.hpp"
 #include "core/hull/suspect_cells.hpp"
@@ -7,7 +8,6 @@
 
 #include <map>
 #include <optional>
-#include <utility>
 #include <vector>
 
 namespace sheerlay::core {
@@ -41,10 +41,10 @@ public:
     [[nodiscard]] std::map<std::size_t, SuspectCell> judge();
 
 private:
-    /// One equation on the stacked fields (y, z) at a place of the surface: ny y + nz z = value.
-    struct Row {
+    /// A condition with the cell it comes from; along the section for a whisper that is no data.
+    struct Row : CoupledRow {
         CellRef cell;
-        double u = 0, v = 0, ny = 0, nz = 0, value = 0, sigma = 1, residual = 0;
+        double value = 0, residual = 0;
         bool data = true;
     };
     struct Place {
@@ -56,11 +56,7 @@ private:
     void reproject();
     /// The rows of the present state: y and z of each point, or its distance along the section's normal.
     [[nodiscard]] std::vector<Row> equations(bool both, double tangential) const;
-    /// Energy of both fields in one matrix whose pattern also holds every coupling that a row can bring.
-    void preparePattern();
     bool factor(const std::vector<Row>& rows);
-    [[nodiscard]] std::vector<std::pair<int, double>> coefficients(const Row& r) const;
-    [[nodiscard]] double leverage(const Row& r) const;
     /// A cell that is out is judged where the surface crosses its own line; no linearisation over so large an
     /// error.
     [[nodiscard]] std::optional<SuspectCell> onOwnLine(const CellRef& c, double scale) const;
@@ -68,12 +64,10 @@ private:
     const HullTable& m_table;
     LoftData& m_data;
     geometry::FairFit m_fit;
-    int m_n = 0;
-    Eigen::SparseMatrix<double> m_energy; // lower triangle over the stacked fields
-    Eigen::VectorXd m_poles, m_rhs;
+    CoupledFit m_coupled;
+    Eigen::VectorXd m_poles;
     std::vector<Row> m_rows;
     bool m_haveSurface = false;
-    Eigen::SimplicialLLT<Eigen::SparseMatrix<double>, Eigen::Lower, Eigen::NaturalOrdering<int>> m_solver;
     std::vector<CellRef> m_out;
 };
 
