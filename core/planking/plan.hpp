@@ -98,6 +98,16 @@ struct Marks {
     std::optional<int> closingBow, closingStern;  ///< first row whose middle ends on the keel
 };
 
+/// What the tapers reach, both sides of the start together.
+struct Tapers {
+    int touched = 0;         ///< rows a side that are planed narrower
+    double wood = 0.0;       ///< mm2 planed away on one side of the boat
+    double plainWorst = 0.0; ///< 1/mm, worst edge bend of any edge without a taper
+    double narrowest = 0.0;  ///< mm, allowed
+    int metFromBelow = 1;    ///< first row below the start from which on every edge keeps the limit
+    int metFromAbove = 1;    ///< the same above it, counted from the start
+};
+
 /// How well the strips cover the hull; areas of one side (starboard, and half of a centre piece).
 struct Coverage {
     double stripsArea = 0.0;     ///< mm2
@@ -128,6 +138,7 @@ struct Plan {
     int lastRow = 0;
     Marks marks;
     Coverage coverage;
+    std::optional<Tapers> tapers;  ///< none where the project asks for none
     std::optional<int> splitRow;   ///< first row of a bottom planked by itself along the centreline
     double coverWidth = 0.0;       ///< mm a full strip covers; less than the project's where all are planed
     std::vector<Finding> findings; ///< heaviest first; the loft's are in LoftedHull

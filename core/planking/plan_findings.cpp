@@ -6,6 +6,7 @@
 #include <cmath>
 #include <cstdio>
 #include <map>
+#include <set>
 
 namespace sheerlay::core {
 namespace {
@@ -23,9 +24,11 @@ std::string rowsText(int first, int last) {
 
 /// Neighbouring rows whose edge bend is over the limit make one finding, told at the worst of them.
 void edgeBends(Plan& plan) {
+    // tapers are solved to the limit itself; the laid strips keep it to within 2 percent
+    const double over = plan.tapers ? 1.02 * plan.edgeBendLimit : plan.edgeBendLimit;
     std::map<int, const Strip*> worstOfRow;
     for (const Strip& s : plan.strips)
-        if (s.side != Side::Port && s.edgeBend.maxAbs > plan.edgeBendLimit) {
+        if (s.side != Side::Port && s.edgeBend.maxAbs > over) {
             const Strip*& w = worstOfRow[s.row];
             if (!w || s.edgeBend.maxAbs > w->edgeBend.maxAbs)
                 w = &s;
@@ -156,14 +159,62 @@ void closing(Plan& plan) {
     tell("stern", plan.marks.closingStern, End::Stern);
 }
 
+void tapers(Plan& plan) {
+    if (!plan.tapers)
+        return;
+    const Tapers& t = *plan.tapers;
+    const std::string radius = bothUnitsLong(1 / plan.edgeBendLimit);
+    if (t.touched == 0) {
+        plan.findings.push_back(
+            {Level::Note,
+             "no-taper-needed",
+             std::nullopt,
+             std::nullopt,
+             "No strip needs a taper: none is bent edgewise tighter than a radius of " + radius + "."});
+        return;
+    }
+    std::set<int> rows;
+    for (const Strip& s : plan.strips)
+        if (s.planed != PlanedEdge::None)
+            rows.insert(s.row);
+    std::string list;
+    for (auto it = rows.begin(); it != rows.end();) {
+        const int first = *it;
+        int last = first;
+        while (++it != rows.end() && *it == last + 1)
+            last = *it;
+        list += (list.empty() ? "" : ", ") + std::to_string(first) +
+                (last > first ? " to " + std::to_string(last) : "");
+    }
+    plan.findings.push_back({Level::Note,
+                             "tapered",
+                             std::nullopt,
+                             std::nullopt,
+                             std::to_string(t.touched) + (t.touched == 1 ? " row is" : " rows are") +
+                                 " planed narrower on each side (" + list +
+                                 ") so that no strip is bent edgewise tighter than a radius of " + radius +
+                                 "; without tapers the worst would be " + bothUnitsLong(1 / t.plainWorst) +
+                                 "."});
+    const auto from = [&](int met, const char* where) {
+        if (met > 1)
+            plan.findings.push_back(
+                {Level::Note,
+                 "taper-met-later",
+                 std::nullopt,
+                 std::nullopt,
+                 std::string("The start line itself is bent harder than the limit and can't be tapered: ") +
+                     where + " it the limit is met from row " + std::to_string(met) + " on."});
+    };
+    from(t.metFromBelow, "below");
+    from(t.metFromAbove, "above");
+}
+
 /// What the project asks for and the planking does not lay yet is said, never passed over.
 void notLaidYet(const Project& project, Plan& plan) {
     const auto tell = [&](const char* code, const std::string& text) {
         plan.findings.push_back({Level::Caution, code, std::nullopt, std::nullopt, text});
     };
     const Planking& p = project.planking;
-    if (p.taper != Taper::None)
-        tell("taper-not-laid", "Tapers are not planned yet; every strip is laid at its full width.");
     if (p.closing == ClosingMethod::Herringbone)
         tell("closing-not-laid",
              "This way of closing the bottom is not planned yet; each side is laid to the keel line by "
@@ -240,6 +291,7 @@ void findInPlan(const Project& project, Plan& plan) {
     smallPieces(plan);
     shutter(plan);
     coverageFinding(plan);
+    tapers(plan);
     closing(plan);
     notLaidYet(project, plan);
     std::stable_sort(plan.findings.begin(), plan.findings.end(), [](const Finding& a, const Finding& b) {

@@ -61,6 +61,9 @@ const char* toText(StripKind kind) {
     return "shutter";
 }
 
+const char* toText(PlanedEdge edge) {
+    return edge == PlanedEdge::Upper ? "upper" : edge == PlanedEdge::Lower ? "lower" : "none";
+}
 const char* toText(EndsOn on) {
     switch (on) {
     case EndsOn::Stem:
@@ -137,6 +140,7 @@ Json strip(const Strip& s) {
             {"side", toText(s.side)},
             {"row", s.row},
             {"kind", toText(s.kind)},
+            {"planed", toText(s.planed)},
             {"upper_edge", points(s.upperEdge)},
             {"lower_edge", points(s.lowerEdge)},
             {"length", tidy(s.length)},

@@ -7,6 +7,7 @@
 #include "core/planking/split_bottom.hpp"
 #include "core/planking/start_line.hpp"
 #include "core/planking/start_search.hpp"
+#include "core/planking/taper_field.hpp"
 #include "core/units/both_units.hpp"
 
 #include <algorithm>
@@ -18,6 +19,8 @@ namespace sheerlay::core {
 namespace {
 
 using geometry::FanSide;
+
+constexpr double narrowestPart = 0.65; // of the cover width, where the project names no narrowest strip
 
 double medianBay(const LoftedHull& hull) {
     std::vector<double> gaps;
@@ -48,8 +51,47 @@ void markRows(const Project& project, Plan& plan) {
     see(End::Stern, project.planking.sternEnds, plan.marks.weaveStern, plan.marks.closingStern);
 }
 
+/// Widths of the rows on both sides of the start.
+struct Widths {
+    std::vector<RowWidth> below, above;
+};
+
+/// Solves for the tapers the project asks for and notes in the plan what they reach.
+Expected<Widths, PlanError> solveTapers(const StartLine& start, const LayingContext& context, Plan& plan) {
+    const Project& project = *context.project;
+    Widths widths;
+    if (project.planking.taper == Taper::None)
+        return widths;
+    const auto master = startLine(context.hull->laid, start, taperSpacing);
+    if (!master)
+        return unexpected(PlanError{master.error()});
+    TaperWish wish;
+    wish.coverWidth = project.strips.coverWidth;
+    wish.narrowest = project.planking.narrowest.value_or(narrowestPart * wish.coverWidth);
+    wish.limit = plan.edgeBendLimit;
+    wish.where = project.planking.taper;
+    Tapers tapers;
+    tapers.narrowest = wish.narrowest;
+    for (const FanSide side : {FanSide::TowardKeel, FanSide::TowardSheer}) {
+        if (side == FanSide::TowardSheer && start.kind == StartLine::Kind::Sheer)
+            continue;
+        wish.side = side;
+        auto field = taperField(context.hull->laid, *master, wish);
+        if (!field)
+            return unexpected(PlanError{field.error()});
+        tapers.touched += field->touched;
+        tapers.wood += field->wood;
+        tapers.plainWorst = std::max(tapers.plainWorst, field->plainWorst);
+        (side == FanSide::TowardKeel ? tapers.metFromBelow : tapers.metFromAbove) = field->metFrom;
+        (side == FanSide::TowardKeel ? widths.below : widths.above) = std::move(field->rows);
+    }
+    plan.tapers = tapers;
+    return widths;
+}
+
 /// The boat planked from one given line.
-Expected<Plan, PlanError> layFrom(const StartLine& start, const LayingContext& context, Plan plan) {
+Expected<Plan, PlanError>
+layFrom(const StartLine& start, const Widths& widths, const LayingContext& context, Plan plan) {
     plan.start = start;
     plan.coverWidth = context.project->strips.coverWidth;
     auto master = startLine(context.hull->laid, start, columnSpacing);
@@ -60,13 +102,13 @@ Expected<Plan, PlanError> layFrom(const StartLine& start, const LayingContext& c
     RowLayer layer(context, plan);
     std::optional<SplitChoice> split;
     if (context.project->planking.closing == ClosingMethod::SplitBottom) {
-        split = laySplit(*master, {}, context, plan);
+        split = laySplit(*master, widths.below, context, plan);
         tellSplit(split, plan);
     }
     if (!split)
-        layer.rows(*master, FanSide::TowardKeel);
+        layer.rows(*master, FanSide::TowardKeel, widths.below);
     if (start.kind != StartLine::Kind::Sheer || start.shift > 0)
-        layer.rows(*master, FanSide::TowardSheer);
+        layer.rows(*master, FanSide::TowardSheer, widths.above);
     layer.finish();
     if (plan.strips.empty())
         return unexpected(PlanError{"no strip of this width lies on the hull from this start line"});
@@ -75,7 +117,8 @@ Expected<Plan, PlanError> layFrom(const StartLine& start, const LayingContext& c
 
 /// Moves the start, and as a last resort planes every strip a little, until the shutter has the wanted width.
 /// The midship arithmetic only proposes; each try is laid and judged by what comes out.
-void aimShutter(const LayingContext& context, const Plan& empty, Plan& plan) {
+/// The tapers stay as they were solved: the start moves by a fraction of a strip.
+void aimShutter(const Widths& widths, const LayingContext& context, const Plan& empty, Plan& plan) {
     const Project& project = *context.project;
     const auto& wanted = *project.planking.shutter;
     const bool sheer = plan.start.kind == StartLine::Kind::Sheer;
@@ -96,7 +139,7 @@ void aimShutter(const LayingContext& context, const Plan& empty, Plan& plan) {
         trialProject.strips.coverWidth -= changes[i].planed;
         LayingContext trialContext = context;
         trialContext.project = &trialProject;
-        auto trial = layFrom(start, trialContext, empty);
+        auto trial = layFrom(start, widths, trialContext, empty);
         if (!trial || !landsWell(shutterRemainder(*trial), trial->coverWidth, wanted, joinable))
             continue;
         if (topIsSound(*trial)) {
@@ -145,12 +188,15 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull) 
         tellStart(search, empty);
         empty.candidates = std::move(search.candidates);
     }
-    auto laid = layFrom(start, context, empty);
+    const auto widths = solveTapers(start, context, empty);
+    if (!widths)
+        return unexpected(widths.error());
+    auto laid = layFrom(start, *widths, context, empty);
     if (!laid)
         return unexpected(laid.error());
     Plan plan = std::move(*laid);
     if (project.planking.shutter)
-        aimShutter(context, empty, plan);
+        aimShutter(*widths, context, empty, plan);
     std::stable_sort(plan.strips.begin(), plan.strips.end(), [](const Strip& a, const Strip& b) {
         return a.row != b.row ? a.row < b.row : a.side == Side::Starboard && b.side == Side::Port;
     });

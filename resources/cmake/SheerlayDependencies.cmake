@@ -6,6 +6,14 @@ find_package(spdlog REQUIRED)
 find_package(nlohmann_json REQUIRED)
 find_package(tomlplusplus REQUIRED)
 
+# linear programs: Debian's coinor-libclp-dev, which comes with a pkg-config file only
+find_package(PkgConfig REQUIRED)
+pkg_check_modules(CLP REQUIRED IMPORTED_TARGET clp)
+add_library(sheerlay_clp INTERFACE)
+target_include_directories(sheerlay_clp SYSTEM INTERFACE ${CLP_INCLUDE_DIRS})
+target_link_libraries(sheerlay_clp INTERFACE ${CLP_LINK_LIBRARIES})
+add_library(sheerlay::clp ALIAS sheerlay_clp)
+
 if(SHEERLAY_UI)
     find_package(CLI11 REQUIRED)
     find_package(Qt6 6.4 REQUIRED COMPONENTS Widgets OpenGL OpenGLWidgets PrintSupport Svg Concurrent Test)

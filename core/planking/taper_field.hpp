@@ -1,0 +1,48 @@
+#pragma once
+
+#include "core/hull/hull.hpp"
+#include "core/planking/row_width.hpp"
+#include "core/project/project.hpp"
+#include "geometry/parallels.hpp"
+
+#include <stop_token>
+#include <string>
+#include <vector>
+
+namespace sheerlay::core {
+
+/// What the tapers of one side of the start line shall reach.
+struct TaperWish {
+    double coverWidth = 0.0; ///< mm
+    double narrowest = 0.0;  ///< mm
+    double limit = 0.0;      ///< 1/mm, on the edge bend of every edge below the start line itself
+    Taper where = Taper::Anywhere;
+    geometry::FanSide side = geometry::FanSide::TowardKeel;
+};
+
+/// Widths of the rows of one side of the start.
+struct TaperedField {
+    std::vector<RowWidth> rows; ///< from the start outward; empty ones are full
+    int touched = 0;            ///< rows narrowed by more than 0.3 mm somewhere
+    double wood = 0.0;          ///< mm2 planed away on one side of the boat
+    double plainWorst = 0.0;    ///< 1/mm, worst edge bend of the edges without a taper
+    double worst = 0.0;         ///< 1/mm, with them, in the chart
+    int metFrom = 1;            ///< first edge from which on all keep the limit (2 percent let pass)
+};
+
+/// Widths of all rows of a field together, by a sparse linear program in the start's chart, linearised again
+/// until it stands; strips that need no narrowing are left full, and those that do are kept few. Edge 0 is
+/// the start line and stays as it is.
+/// @param master  the start line at nodes `taperSpacing` mm apart
+/// @return        the widths; in words why there are none (the chart breaks down, or the solver gave up)
+/// @accuracy  tests/core/planking/taper_field_test.cpp: closing.md's canoe and skiff; the marched edges are
+/// checked again in the plan
+/// @source closing.md section 1
+[[nodiscard]] Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
+                                                             const std::vector<geometry::MasterNode>& master,
+                                                             const TaperWish& wish,
+                                                             std::stop_token stop = {});
+
+inline constexpr double taperSpacing = 25.0; ///< mm between the columns of the tapers' chart
+
+} // namespace sheerlay::core
