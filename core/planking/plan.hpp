@@ -17,6 +17,12 @@ enum class StripKind { Full, Tapered, Stealer, Filler, Shutter };
 /// Which edge is planed away to taper the strip; the other one lies as it was milled.
 enum class PlanedEdge { None, Upper, Lower };
 enum class EndsOn { Stem, Keel, Transom, Sheer, Strip, Nib };
+/// What a strip does where the two sides are woven.
+enum class Weave {
+    None,
+    Passes, ///< runs past the centreplane and is cut flush with the outer face of the other side
+    Fitted, ///< is fitted against the inner face of the other side's strip of the same row, which passes
+};
 
 /// Edge bend: bending across the strip's width, in the surface. 1/mm, + when the centre of the bend is on the
 /// keel side.
@@ -38,9 +44,16 @@ struct StripEnd {
     double cut = 0.0;      ///< rad, 0 to pi/2: angle between strip and the line it ends on, in the surface
     double bevel = 0.0;    ///< rad, of the end face from square to the strip's face
     double dihedral = 0.0; ///< rad, interior angle of the two sides there
-    double lapInner = 0.0; ///< mm past the centreplane, inner face; 0 where not woven
-    double lapOuter = 0.0; ///< mm past the centreplane, outer face; 0 where not woven
-    double lap = 0.0;      ///< mm, the larger of the two
+    Weave weave = Weave::None;
+    double lapInner =
+        0.0; ///< mm past the centreplane, inner face of whichever side passes; 0 where not woven
+    double lapOuter =
+        0.0;          ///< mm past the centreplane, outer face of whichever side passes; 0 where not woven
+    double lap = 0.0; ///< mm, the larger of the two
+    double runInner =
+        0.0; ///< mm along this strip from its middle line's end to its inner face's, - when short
+    double runOuter = 0.0; ///< mm, the same to its outer face's end
+    double landing = 0.0;  ///< mm, wood on wood across the side of a stem piece; 0 where there is none
 };
 
 /// What the strip does at one place of its middle line.

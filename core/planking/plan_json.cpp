@@ -64,6 +64,9 @@ const char* toText(StripKind kind) {
 const char* toText(PlanedEdge edge) {
     return edge == PlanedEdge::Upper ? "upper" : edge == PlanedEdge::Lower ? "lower" : "none";
 }
+const char* toText(Weave weave) {
+    return weave == Weave::Passes ? "passes" : weave == Weave::Fitted ? "fitted" : "none";
+}
 const char* toText(EndsOn on) {
     switch (on) {
     case EndsOn::Stem:
@@ -135,7 +138,11 @@ Json strip(const Strip& s) {
                         {"dihedral_deg", tidy(e.dihedral * degrees)},
                         {"lap_inner", tidy(e.lapInner)},
                         {"lap_outer", tidy(e.lapOuter)},
-                        {"lap", tidy(e.lap)}});
+                        {"lap", tidy(e.lap)},
+                        {"weave", toText(e.weave)},
+                        {"run_inner", tidy(e.runInner)},
+                        {"run_outer", tidy(e.runOuter)},
+                        {"landing", tidy(e.landing)}});
     return {{"id", s.id},
             {"side", toText(s.side)},
             {"row", s.row},

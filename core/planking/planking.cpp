@@ -7,6 +7,7 @@
 #include "core/planking/split_bottom.hpp"
 #include "core/planking/start_line.hpp"
 #include "core/planking/start_search.hpp"
+#include "core/planking/strip_ends.hpp"
 #include "core/planking/taper_field.hpp"
 #include "core/units/both_units.hpp"
 
@@ -201,6 +202,7 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull) 
         return a.row != b.row ? a.row < b.row : a.side == Side::Starboard && b.side == Side::Port;
     });
     markRows(project, plan);
+    weaveEnds(plan, project, hull);
     orderStrips(plan, project.planking.closing);
     findInPlan(project, plan);
     plan.milliseconds =

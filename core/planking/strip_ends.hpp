@@ -4,23 +4,37 @@
 
 namespace sheerlay::core {
 
-/// Laps of a woven end past the centreplane, mm, counted along the strip from where the middle of the laid
-/// surface ends.
+/// How far the two faces of a woven end go, mm along the strip from where the middle of the laid surface
+/// meets the centreplane; negative where a face ends short of it.
 struct WeaveLap {
-    double inner = 0.0; ///< of the inner face, cut flush with the other side's outer face
-    double outer = 0.0; ///< of the outer face
+    double inner = 0.0;
+    double outer = 0.0;
 };
 
-/// @param dihedral    rad, interior angle of the two sides at the stem
-/// @param beta        rad, angle between strip and profile in the surface
-/// @param thickness   mm
-/// @param laidHeight  mm, of the laid surface above the moulds
-/// @source planking.md section 1: t / (sin delta sin beta) inner, t cot(delta/2) / sin beta outer, from the
-/// inner faces' meeting;
-///         the laid surface's own end lies laidHeight cot(delta/2) / sin beta further out
-[[nodiscard]] WeaveLap weaveLap(double dihedral, double beta, double thickness, double laidHeight);
+/// The corner two sides make where a strip ends there.
+struct StemCorner {
+    double dihedral = 0.0;   ///< rad, interior angle of the two sides
+    double beta = 0.0;       ///< rad, angle between strip and profile in the surface
+    double thickness = 0.0;  ///< mm
+    double laidHeight = 0.0; ///< mm, of the laid surface above the moulds
+};
 
-/// Fills in both ends of the strip and the length to cut.
+/// Of the side that passes: cut flush with the outer face of the other side.
+/// @source planking.md section 1: t / (sin delta sin beta) inner, t cot(delta/2) / sin beta outer, from the
+///         inner faces' meeting; the laid surface's own end lies laidHeight cot(delta/2) / sin beta further
+///         out. Exact for flat sides (tests/core/planking/weave_solids_test.cpp: solids cut by solids)
+[[nodiscard]] WeaveLap weaveLap(const StemCorner& corner);
+
+/// Of the other side: fitted against the inner face of the strip that passes. Its inner face ends where the
+/// two inner faces meet, its outer face t cot(delta) / sin beta beyond.
+[[nodiscard]] WeaveLap fittedLap(const StemCorner& corner);
+
+/// Fills in both ends of the strip and the length to cut. A woven end is told as that of the side that
+/// passes.
 void endStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const LayingContext& context);
+
+/// Decides which side passes in every woven row, both ends alike: the side laid first (firstSide). Needs the
+/// plan's marks; shortens the strips that are fitted.
+void weaveEnds(Plan& plan, const Project& project, const LoftedHull& hull);
 
 } // namespace sheerlay::core

@@ -103,7 +103,11 @@ TEST_CASE("plan.json has the contract's keys") {
                          "dihedral_deg",
                          "lap_inner",
                          "lap_outer",
-                         "lap"},
+                         "lap",
+                         "weave",
+                         "run_inner",
+                         "run_outer",
+                         "landing"},
                         "end");
     }
     requireKeys(j.at("marks"), {"weave", "closing"}, "marks");

@@ -5,7 +5,9 @@
 #include <Eigen/Geometry>
 
 #include <cmath>
+#include <map>
 #include <numbers>
+#include <string>
 
 using namespace sheerlay::core;
 using namespace sheerlay::test;
@@ -31,12 +33,12 @@ TEST_CASE("laps of the table in planking.md section 7, on the moulds") {
                           Line{46.6146, 45.1874, 12.3165},
                           Line{49.9483, 25.3010, 19.4107},
                           Line{77.6752, 9.0946, 41.1209}})
-        CHECK_THAT(weaveLap(l.dihedral * degrees, l.beta * degrees, t, 0).inner, WithinRel(l.lap, 1e-4));
+        CHECK_THAT(weaveLap({l.dihedral * degrees, l.beta * degrees, t, 0}).inner, WithinRel(l.lap, 1e-4));
     // section 1: 19 mm outer against 11 mm inner at the stem head
-    CHECK_THAT(weaveLap(45.4136 * degrees, 52.1246 * degrees, t, 0).outer, WithinAbs(19, 0.5));
+    CHECK_THAT(weaveLap({45.4136 * degrees, 52.1246 * degrees, t, 0}).outer, WithinAbs(19, 0.5));
 }
 
-TEST_CASE("two slabs that cross: both laps by intersecting lines with the other side's outer face") {
+TEST_CASE("two slabs that cross: both sides' laps by intersecting lines with the other side's faces") {
     for (const double dihedral : {30.0, 46.0, 75.0, 90.0})
         for (const double beta : {9.0, 25.0, 52.0, 90.0})
             for (const double height : {0.0, t / 2, t}) {
@@ -51,10 +53,15 @@ TEST_CASE("two slabs that cross: both laps by intersecting lines with the other 
                 Vector3d end = height * outA + 100 * inA;
                 end += along * reach(end, along, Vector3d::Zero(), Vector3d::UnitY());
                 const Vector3d inner = end - height * outA, outer = end + (t - height) * outA;
-                const WeaveLap lap = weaveLap(dihedral * degrees, b, t, height);
+                const StemCorner corner{dihedral * degrees, b, t, height};
                 INFO("dihedral " << dihedral << ", beta " << beta << ", laid " << height << " mm out");
+                const WeaveLap lap = weaveLap(corner);
                 CHECK_THAT(lap.inner, WithinAbs(reach(inner, along, t * outB, outB), 1e-9));
                 CHECK_THAT(lap.outer, WithinAbs(reach(outer, along, t * outB, outB), 1e-9));
+                // were A the side that is fitted, B's inner face would stop it
+                const WeaveLap fitted = fittedLap(corner);
+                CHECK_THAT(fitted.inner, WithinAbs(reach(inner, along, Vector3d::Zero(), outB), 1e-9));
+                CHECK_THAT(fitted.outer, WithinAbs(reach(outer, along, Vector3d::Zero(), outB), 1e-9));
             }
 }
 
@@ -72,7 +79,9 @@ TEST_CASE("ends of the canoe's strips: angles from the surface, and a length tha
             CHECK((e.on == EndsOn::Stem || e.on == EndsOn::Keel));
             CHECK((e.on == EndsOn::Stem) == (e.dihedral <= 90 * degrees));
             CHECK((e.lap > 0) == (e.on == EndsOn::Stem));
-            needed += e.lap;
+            CHECK((e.weave != Weave::None) == (e.lap > 0));
+            CHECK(e.landing == 0.0);
+            needed += std::max({e.runInner, e.runOuter, 0.0});
             if (s.side == Side::Centre)
                 continue;
             const Vector3d& p = k == 0 ? s.middle.front() : s.middle.back();
@@ -84,6 +93,48 @@ TEST_CASE("ends of the canoe's strips: angles from the surface, and a length tha
         }
         CHECK(s.cutLength > needed);
         CHECK(s.cutLength < needed + 900); // low angles need run-out, but not a boat's length
+    }
+}
+
+TEST_CASE("in a woven row the side laid first passes at both ends, and the other is fitted and shorter") {
+    for (const LayOn layOn : {LayOn::Moulds, LayOn::MidThickness}) {
+        Project project = projectAt(SHEERLAY_REFERENCE "/formula_canoe_geodesic.sheerlay");
+        project.planking.layOn = layOn;
+        const Planked boat = planked(project);
+        std::map<std::string, const Strip*> port;
+        for (const Strip* p : stripsOf(boat.plan, Side::Port))
+            port[p->id.substr(1)] = p;
+        int woven = 0;
+        for (const Strip* s : stripsOf(boat.plan, Side::Starboard)) {
+            const Strip& p = *port.at(s->id.substr(1));
+            const Strip& first = p.order < s->order ? p : *s;
+            const Strip& second = p.order < s->order ? *s : p;
+            INFO(s->id);
+            double differ = 0;
+            for (std::size_t k = 0; k < 2; ++k) {
+                const StripEnd &a = first.ends[k], &b = second.ends[k];
+                CHECK(a.lap == b.lap);
+                if (a.weave == Weave::None) {
+                    CHECK(b.weave == Weave::None);
+                    CHECK(a.runOuter == b.runOuter);
+                    continue;
+                }
+                ++woven;
+                CHECK(first.side == (s->row % 2 == 0 ? Side::Port : Side::Starboard));
+                CHECK(a.weave == Weave::Passes);
+                CHECK(b.weave == Weave::Fitted);
+                CHECK(a.runInner == a.lapInner);
+                CHECK(a.runOuter == a.lapOuter);
+                // inner face against inner face: what is gained is the other side's thickness, slantwise
+                CHECK_THAT(a.runInner - b.runInner,
+                           WithinRel(t / std::sin(a.dihedral) / std::sin(a.cut), 1e-9));
+                CHECK_THAT(a.runOuter - b.runOuter,
+                           WithinRel(t / std::sin(a.dihedral) / std::sin(a.cut), 1e-9));
+                differ += std::max({a.runInner, a.runOuter, 0.0}) - std::max({b.runInner, b.runOuter, 0.0});
+            }
+            CHECK_THAT(first.cutLength - second.cutLength, WithinAbs(differ, 1e-9));
+        }
+        CHECK(woven > 40);
     }
 }
 
