@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace sheerlay::core {
 
@@ -53,6 +54,55 @@ std::vector<Eigen::Vector3d> middleOf(const Points& upper, const Points& lower) 
     return middle;
 }
 
+// Positive where the outline's lower edge lies on the side of growing height.
+double signedArea(const Points& outline) {
+    double twice = 0.0;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+        const Eigen::Vector2d& a = outline[i];
+        const Eigen::Vector2d& b = outline[(i + 1) % outline.size()];
+        twice += a.x() * b.y() - a.y() * b.x();
+    }
+    return twice / 2;
+}
+
+// Run of the middle past one of its ends, beside the edge that goes on there: a long tip bends as the strip
+// does, and set against a straight line it would lie across its neighbours. Outward from the end.
+Points runPast(const Points& edge, const Eigen::Vector2d& end, bool stern) {
+    constexpr double apart = 1.0; // mm between the end and the run's first point, to step forward only
+    const auto beyond = [&](const Eigen::Vector2d& p) { return stern ? p.x() - end.x() : end.x() - p.x(); };
+    Points run;
+    std::optional<double> across; // from the edge to the middle, square to the edge
+    const std::size_t count = edge.size();
+    for (std::size_t k = 1; k < count; ++k) {
+        const std::size_t i = stern ? k : count - 1 - k;
+        if (beyond(edge[i]) <= apart)
+            continue;
+        const Eigen::Vector2d step = stern ? edge[i] - edge[i - 1] : edge[i + 1] - edge[i];
+        const Eigen::Vector2d normal = Eigen::Vector2d(-step.y(), step.x()).normalized();
+        if (!across)
+            across = (end - edge[i]).dot(normal);
+        const Eigen::Vector2d p = edge[i] + *across * normal;
+        if (beyond(p) > (run.empty() ? apart : beyond(run.back())))
+            run.push_back(p);
+    }
+    return run;
+}
+
+// The middle with its runs past both ends; places along it go on below 0 and past the length.
+std::vector<Eigen::Vector3d>
+axisOf(const std::vector<Eigen::Vector3d>& middle, const Points& upper, const Points& lower) {
+    std::vector<Eigen::Vector3d> axis = middle;
+    const Points& sternmost = upper.back().x() >= lower.back().x() ? upper : lower;
+    for (const Eigen::Vector2d& p : runPast(sternmost, middle.back().head<2>(), true))
+        axis.emplace_back(p.x(), p.y(), axis.back().z() + (p - axis.back().head<2>()).norm());
+    const Points& foremost = upper.front().x() <= lower.front().x() ? upper : lower;
+    std::vector<Eigen::Vector3d> forward{middle.front()};
+    for (const Eigen::Vector2d& p : runPast(foremost, middle.front().head<2>(), false))
+        forward.emplace_back(p.x(), p.y(), forward.back().z() - (p - forward.back().head<2>()).norm());
+    axis.insert(axis.begin(), forward.rbegin(), forward.rend() - 1);
+    return axis;
+}
+
 // Segment of the middle that a place belongs to; the outer ones run on.
 std::size_t segmentAt(const std::vector<Eigen::Vector3d>& middle, double value, Eigen::Index coordinate) {
     std::size_t i = 0;
@@ -87,13 +137,7 @@ FlatStrip layStraight(const Strip& strip) {
     flat.upperCount = upperCount;
     flat.curved = strip.outline;
     const auto split = flat.curved.begin() + static_cast<std::ptrdiff_t>(upperCount);
-    const auto meanHeight = [](auto begin, auto end) {
-        double sum = 0.0;
-        for (auto it = begin; it != end; ++it)
-            sum += it->y();
-        return sum / static_cast<double>(end - begin);
-    };
-    if (meanHeight(split, flat.curved.end()) < meanHeight(flat.curved.begin(), split))
+    if (signedArea(flat.curved) < 0.0) // port: seen from outside it is the mirror image
         for (Eigen::Vector2d& p : flat.curved)
             p.y() = -p.y();
 
@@ -107,21 +151,24 @@ FlatStrip layStraight(const Strip& strip) {
     if (flat.middle.size() < 2)
         return {};
 
+    flat.axis = axisOf(flat.middle, upper, lower);
+
     // an outline is drawn from its middle's bow end, whatever the cut there
-    const double first = alongAcross(flat.middle, Eigen::Vector2d::Zero()).x();
-    for (Eigen::Vector3d& m : flat.middle)
-        m.z() -= first;
+    const double first = alongAcross(flat.axis, Eigen::Vector2d::Zero()).x();
+    for (auto* line : {&flat.middle, &flat.axis})
+        for (Eigen::Vector3d& m : *line)
+            m.z() -= first;
     for (const Eigen::Vector2d& p : flat.curved)
-        flat.straight.push_back(alongAcross(flat.middle, p));
+        flat.straight.push_back(alongAcross(flat.axis, p));
     return flat;
 }
 
 Eigen::Vector2d FlatStrip::curvedAt(double along, double across) const {
-    if (middle.size() < 2)
+    if (axis.size() < 2)
         return {along, across};
-    const std::size_t i = segmentAt(middle, along, 2);
-    const Eigen::Vector2d tangent = (middle[i + 1] - middle[i]).head<2>().normalized();
-    return middle[i].head<2>() + tangent * (along - middle[i].z()) +
+    const std::size_t i = segmentAt(axis, along, 2);
+    const Eigen::Vector2d tangent = (axis[i + 1] - axis[i]).head<2>().normalized();
+    return axis[i].head<2>() + tangent * (along - axis[i].z()) +
            Eigen::Vector2d(-tangent.y(), tangent.x()) * across;
 }
 

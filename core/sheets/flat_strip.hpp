@@ -18,16 +18,19 @@ struct FlatStrip {
     std::vector<Eigen::Vector2d> curved;
     /// Middle line: (mm along the chord, mm across, mm along the middle).
     std::vector<Eigen::Vector3d> middle;
+    /// The middle line and its run past both ends, beside the longer edge up to that edge's tip; as `middle`.
+    std::vector<Eigen::Vector3d> axis;
     std::size_t upperCount = 0; ///< how many of the points belong to the upper edge
 
-    /// Place of a point `along` the middle and `across` it on the unsprung strip; runs on straight past both
-    /// ends.
+    /// Place of a point `along` the middle and `across` it on the unsprung strip; runs on straight past the
+    /// tips.
     [[nodiscard]] Eigen::Vector2d curvedAt(double along, double across) const;
 };
 
 /// Lays a strip straight. Port strips come out as their starboard mirror images, so that both read alike.
 /// @return  empty when the strip has no outline
-/// @accuracy  0.15 mm on circular strips of 4.8 m bent up to 0.35 /m, tests/core/sheets/flat_strip_test.cpp
+/// @accuracy  0.15 mm on circular strips of 4.8 m bent up to 0.35 /m, pointed tips of 0.3 m included,
+/// tests/core/sheets/flat_strip_test.cpp
 [[nodiscard]] FlatStrip layStraight(const Strip& strip);
 
 /// Where a strip crosses a station.

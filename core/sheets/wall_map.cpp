@@ -190,7 +190,7 @@ private:
                      right = m_sheet.width - pageMargin - laneWidth + 4.0;
         put(makeLine({left, m_axisAt}, {right, m_axisAt}, LineKind::Centre));
         put(makeText({m_sheet.width - pageMargin, m_axisAt + 1.6},
-                     "keel",
+                     "stern",
                      {.size = typeSize::note, .anchor = Anchor::Right}));
         put(makeText({pageMargin, m_axisAt + 1.6}, "bow", {.size = typeSize::note}));
     }

@@ -23,6 +23,28 @@ TEST_CASE("a circular strip comes out straight, true in length and width") {
     }
 }
 
+TEST_CASE("a long tip lies straight as well, in line with its edge") {
+    for (const double bend : {0.35e-3, -0.35e-3}) {
+        test::FakeStrip fake;
+        fake.edgeBend = bend;
+        fake.cut =
+            0.027; // tips of 0.3 m past the middle's ends; tangents would leave the edge by 15 mm there
+        const core::Strip strip = test::makeFakeStrip(fake);
+        const core::FlatStrip flat = core::layStraight(strip);
+        REQUIRE(flat.straight.size() == strip.outline.size());
+        const double slant = fake.endWidth / 2 / std::tan(fake.cut);
+        for (std::size_t i = 0; i < flat.straight.size(); ++i) {
+            const double across = i < flat.upperCount ? -fake.width / 2 : fake.width / 2;
+            CHECK(flat.straight[i].y() == Approx(across).margin(0.15));
+        }
+        CHECK(flat.straight.front().x() == Approx(-slant).margin(0.5));
+        CHECK(flat.straight[flat.upperCount - 1].x() == Approx(fake.length + slant).margin(0.5));
+        for (const double s : {-0.9 * slant, fake.length + 0.9 * slant})
+            CHECK((flat.curvedAt(s, -fake.width / 2) - test::fakePoint(fake, s, -fake.width / 2)).norm() <
+                  0.5);
+    }
+}
+
 TEST_CASE("port comes out as its starboard mirror image") {
     test::FakeStrip fake;
     fake.edgeBend = 0.3e-3;
