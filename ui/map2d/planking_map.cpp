@@ -171,17 +171,23 @@ void PlankingMap::paintDrawing(QPainter& painter) const {
     painter.resetTransform();
 
     painter.setPen(QColor::fromRgb(palette::pencil));
-    double lastRight = -1e9;
-    int number = 0;
+    const QFontMetricsF metrics(painter.font());
+    QRectF taken;
+    double widest = 1.0;
+    for (const MapStation& station : m_boat->scene.stations)
+        widest = std::max(widest, station.halfGirth);
     for (const MapStation& station : m_boat->scene.stations) {
-        ++number;
+        const QString name = QString::fromStdString(station.name);
         const QPointF top = m_toWidget.map(QPointF(station.x, -station.halfGirth));
-        if (top.x() - lastRight < 26.0)
+        const double wide = metrics.horizontalAdvance(name) + 8.0;
+        // where the planking narrows the name stands outward of its line, clear of the strips
+        const double outward = std::min(0.5, 1.0 - station.halfGirth / widest) * wide;
+        const double middle = top.x() + (station.x < 0.5 * length ? -outward : outward);
+        const QRectF box(middle - 0.5 * wide, std::max(2.0, top.y() - 19.0), wide, 16.0);
+        if (box.intersects(taken))
             continue;
-        lastRight = top.x();
-        painter.drawText(QRectF(top.x() - 30, std::max(2.0, top.y() - 19.0), 60, 16),
-                         Qt::AlignCenter,
-                         QString::number(number));
+        taken = box;
+        painter.drawText(box, Qt::AlignCenter, name);
     }
 }
 
@@ -239,7 +245,7 @@ void PlankingMap::paintEvent(QPaintEvent*) {
     const QRect inner = rect().adjusted(10, 6, -10, -6);
     painter.drawText(inner, Qt::AlignLeft | Qt::AlignTop, QStringLiteral("port"));
     painter.drawText(inner, Qt::AlignLeft | Qt::AlignBottom, QStringLiteral("starboard"));
-    painter.drawText(inner, Qt::AlignRight | Qt::AlignTop, QStringLiteral("station numbers"));
+    painter.drawText(inner, Qt::AlignRight | Qt::AlignTop, QStringLiteral("stations as in the table"));
 }
 
 void PlankingMap::resizeEvent(QResizeEvent* event) {

@@ -1,5 +1,6 @@
 #include "ui/scene/boat.hpp"
 
+#include "core/sheets/words.hpp"
 #include "ui/scene/mould_mesh.hpp"
 #include "ui/scene/strip_mesh.hpp"
 
@@ -102,9 +103,11 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
     }
     for (const Eigen::Vector3d& p : sheer)
         scene.mapSheer.push_back(map.place(p));
-    for (const double x : boat->hull.stationX) {
+    const std::vector<std::string> names = core::stationNames(boat->project, boat->hull);
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        const double x = boat->hull.stationX[i];
         if (x >= first && x <= last)
-            scene.stations.push_back({x, map.halfGirth(x)});
+            scene.stations.push_back({x, map.halfGirth(x), names[i]});
     }
     addFrame(scene, *boat, sections);
     addPoints(scene.frame, scene.strongback);

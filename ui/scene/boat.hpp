@@ -27,6 +27,7 @@ struct SceneStrip {
 struct MapStation {
     double x = 0.0;         ///< mm from the bow
     double halfGirth = 0.0; ///< mm
+    std::string name;       ///< as the table and the sheets call it
 };
 
 /// The boat as meshes and outlines: what the pictures show, made once per plan, on any thread.

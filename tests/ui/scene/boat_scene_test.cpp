@@ -61,6 +61,28 @@ TEST_CASE("the scene has a picture for every strip, mould and line") {
     }
 }
 
+TEST_CASE("stations on the map are called as the table calls them, also when one lies past the hull") {
+    const Spheroid hull;
+    const auto plain = test::fakeBoat(hull);
+    CHECK(plain->scene.stations.at(2).name == "3"); // no table: counted
+    core::Project project = plain->project;
+    core::LoftedHull lofted = plain->hull;
+    lofted.stationX.insert(lofted.stationX.begin(), -50.0);
+    for (std::size_t i = 0; i < lofted.stationX.size(); ++i) {
+        core::Station station;
+        station.printedX = std::to_string(i) + "-6-0";
+        project.hull.stations.push_back(station);
+    }
+    HullSections sections;
+    sections.moulds = [hull](double x) { return hull.section(x, 40); };
+    sections.laid = [hull](double x) { return hull.section(x, 200); };
+    const auto boat = makeBoat(project, lofted, plain->plan, sections);
+    REQUIRE(boat->scene.stations.size() == plain->scene.stations.size());
+    CHECK(boat->scene.stations.front().name == "1-6-0");
+    CHECK(boat->scene.stations.back().name == "9-6-0");
+    CHECK(boat->scene.stations.back().x == plain->scene.stations.back().x);
+}
+
 TEST_CASE("a strip's area on the map is its girth integrated along x") {
     const Spheroid hull;
     const auto boat = test::fakeBoat(hull);
