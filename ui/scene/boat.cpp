@@ -24,13 +24,24 @@ void addPoints(std::vector<Eigen::Vector3d>& shape, const TriangleMesh& mesh) {
         shape.push_back(p.cast<double>());
 }
 
+// An edge on the map, thinned there and not on the boat: near a plumb stem an edge that is all but straight
+// bends sharply on the map.
+std::vector<Eigen::Vector3d> edgeOnMap(const std::vector<Eigen::Vector3d>& edge, const GirthMap& map) {
+    std::vector<Eigen::Vector3d> line;
+    for (const Eigen::Vector3d& p : edge) {
+        const Eigen::Vector2d there = map.place(p);
+        line.emplace_back(there.x(), there.y(), 0.0);
+    }
+    return thinned(line, 0.3);
+}
+
 std::vector<Eigen::Vector2d> outlineOnMap(const core::Strip& strip, const GirthMap& map) {
     std::vector<Eigen::Vector2d> outline;
-    for (const Eigen::Vector3d& p : thinned(strip.upperEdge, 0.3))
-        outline.push_back(map.place(p));
-    const std::vector<Eigen::Vector3d> lower = thinned(strip.lowerEdge, 0.3);
+    for (const Eigen::Vector3d& p : edgeOnMap(strip.upperEdge, map))
+        outline.push_back(p.head<2>());
+    const std::vector<Eigen::Vector3d> lower = edgeOnMap(strip.lowerEdge, map);
     for (auto p = lower.rbegin(); p != lower.rend(); ++p)
-        outline.push_back(map.place(*p));
+        outline.push_back(p->head<2>());
     if (strip.side == core::Side::Port) {
         for (Eigen::Vector2d& p : outline)
             p.y() = -std::abs(p.y()); // points on the centreplane have no sign of their own

@@ -2,6 +2,7 @@
 #include "tests/support/fake_boat.hpp"
 #include "ui/scene/girth_map.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <set>
@@ -94,6 +95,25 @@ TEST_CASE("a strip's area on the map is its girth integrated along x") {
         const double measured = area(boat->scene.strips[index].mapOutline);
         CHECK(measured > 0.99 * hull.cover * shorter);
         CHECK(measured < 1.01 * hull.cover * longer);
+    }
+}
+
+TEST_CASE("a strip's outline on the map keeps to its edges, at the plumb ends as well") {
+    const Spheroid hull;
+    const auto boat = test::fakeBoat(hull);
+    const GirthMap map([&](double x) { return hull.section(x, 200); }, 0.0, 2 * hull.halfLength);
+    for (const std::size_t index : {std::size_t{0}, std::size_t{6}}) {
+        const auto& outline = boat->scene.strips[index].mapOutline;
+        for (const Eigen::Vector3d& vertex : boat->plan.strips[index].upperEdge) {
+            const Eigen::Vector2d p = map.place(vertex);
+            double nearest = 1e9;
+            for (std::size_t i = 0; i + 1 < outline.size(); ++i) {
+                const Eigen::Vector2d step = outline[i + 1] - outline[i];
+                const double t = (p - outline[i]).dot(step) / std::max(1e-12, step.squaredNorm());
+                nearest = std::min(nearest, (outline[i] + std::clamp(t, 0.0, 1.0) * step - p).norm());
+            }
+            CHECK(nearest < 0.31);
+        }
     }
 }
 
