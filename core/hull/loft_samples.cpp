@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <random>
 
 namespace sheerlay::core {
@@ -17,6 +18,7 @@ constexpr double stretch = 3.0;        // as the fit shrinks x
 constexpr double levelSpread = 0.005;  // as the fit holds a level keel
 constexpr double slidingSpread = 30.0; // of sigma: a point may slide along its section, but not get lost
 
+constexpr double sameX = 0.01;     // mm
 constexpr double mayDiffer = 0.05; // mm, between the fit then and now
 
 using Number = LoftSampler::Number;
@@ -38,6 +40,32 @@ std::vector<Number> numbersOf(const LoftPoint& p, std::size_t index) {
         break;
     }
     return {{index, Number::Y}, {index, Number::Z}};
+}
+
+/// For each number the first one that stands for it: its mirror image where the whole table is the same from
+/// both ends, otherwise itself.
+std::vector<std::size_t> mirrored(const std::vector<Number>& numbers, const std::vector<LoftPoint>& points) {
+    double first = 1e300;
+    double last = -1e300;
+    for (const Number& n : numbers) {
+        first = std::min(first, points[n.point].x);
+        last = std::max(last, points[n.point].x);
+    }
+    std::vector<std::size_t> alone(numbers.size());
+    std::iota(alone.begin(), alone.end(), std::size_t{0});
+    std::vector<std::size_t> mirror = alone;
+    for (std::size_t i = 0; i < numbers.size(); ++i) {
+        const LoftPoint& p = points[numbers[i].point];
+        const auto image = std::find_if(numbers.begin(), numbers.end(), [&](const Number& other) {
+            const LoftPoint& q = points[other.point];
+            return other.coordinate == numbers[i].coordinate && q.kind == p.kind && q.y == p.y &&
+                   q.z == p.z && std::abs(q.x - (first + last - p.x)) < sameX;
+        });
+        if (image == numbers.end())
+            return alone;
+        mirror[i] = std::min(i, static_cast<std::size_t>(image - numbers.begin()));
+    }
+    return mirror;
 }
 
 /// The same net and, x aside, the same poles to far less than rounding does.
@@ -111,6 +139,7 @@ Expected<LoftSampler, std::string> LoftSampler::prepare(const Project& project, 
     if (!sampler.m_fit->factor(rows))
         return unexpected(std::string("the points do not determine a surface"));
     sampler.m_rows = rows.size();
+    sampler.m_mirror = mirrored(sampler.m_numbers, data.points);
     sampler.m_unit = project.hull.roundedTo;
     sampler.m_drawnHeight = project.hull.drawnTo == DrawnTo::Outside ? project.strips.thickness : 0.0;
     sampler.m_hull = hull;
@@ -127,8 +156,14 @@ Eigen::VectorXd LoftSampler::response(const std::vector<double>& shifts) const {
 std::vector<double> LoftSampler::shifts(unsigned number) const {
     std::mt19937_64 random(0x5eed0000ULL + number);
     std::vector<double> list(m_numbers.size());
-    for (double& s : list) // no library distribution: the draws must be the same everywhere
-        s = m_unit * (static_cast<double>(random() >> 11U) * 0x1p-53 - 0.5);
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        // no library distribution: the draws must be the same everywhere
+        const double own = m_unit * (static_cast<double>(random() >> 11U) * 0x1p-53 - 0.5);
+        const bool image = m_mirror[i] != i;
+        list[i] = !image                                 ? own
+                  : m_numbers[i].coordinate == Number::X ? -list[m_mirror[i]]
+                                                         : list[m_mirror[i]];
+    }
     return list;
 }
 

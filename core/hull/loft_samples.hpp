@@ -35,6 +35,8 @@ public:
     [[nodiscard]] const std::vector<Number>& numbers() const { return m_numbers; }
 
     /// By how much draw `number` moves each of the numbers, mm, evenly spread over half a unit up and down.
+    /// In a table that is the same from both ends a number and its mirror image were printed once: they move
+    /// together.
     [[nodiscard]] std::vector<double> shifts(unsigned number) const;
 
     /// How the fitted poles (y, z, y, z, …) move when the printed numbers move by these, mm.
@@ -53,8 +55,9 @@ private:
     std::size_t m_rows = 0;
     std::vector<Number> m_numbers;
     std::vector<Gain> m_gains;
-    double m_unit = 0.0;        ///< mm, of the table's last digit
-    double m_drawnHeight = 0.0; ///< mm of the drawn surface above the moulds
+    std::vector<std::size_t> m_mirror; ///< per number, the first that was printed with it
+    double m_unit = 0.0;               ///< mm, of the table's last digit
+    double m_drawnHeight = 0.0;        ///< mm of the drawn surface above the moulds
     LoftedHull m_hull;
 };
 
