@@ -1,5 +1,6 @@
 #include "core/planking/plan_findings.hpp"
 
+#include "core/planking/strength.hpp"
 #include "core/units/both_units.hpp"
 
 #include <algorithm>
@@ -72,8 +73,40 @@ void strains(Plan& plan) {
              worst->strainAtX,
              std::to_string(count) + (count == 1 ? " strip a side uses" : " strips a side use") +
                  " more than half of the wood's bending strength, " + worst->id + " the most (" +
-                 number(100 * worst->strainMax, 0) +
-                 " percent of the allowance); pick straight-grained stock for these, or steam them."});
+                 number(100 * worst->strainMax, 0) + " percent of the allowance); " +
+                 Strength::advice(Strength::woodUse(worst->strainMax)) + "."});
+}
+
+/// Strips that would roll out of the surface between two moulds.
+void rolling(const Project& project, Plan& plan) {
+    const Wood* wood = findWood(project.strips.wood);
+    if (!wood || !(plan.mouldBay > 0))
+        return;
+    const Strength strength(*wood, project.strips.thickness, project.strips.width);
+    const Strip* worst = nullptr;
+    int count = 0;
+    for (const Strip& s : plan.strips)
+        if (s.side != Side::Port && strength.rollsOut(s.edgeBend.maxAbs, plan.mouldBay)) {
+            ++count;
+            if (!worst || s.edgeBend.maxAbs > worst->edgeBend.maxAbs)
+                worst = &s;
+        }
+    if (!worst)
+        return;
+    // the free length goes as the edge bend it bears
+    const double free = plan.mouldBay / strength.rolling(worst->edgeBend.maxAbs, plan.mouldBay);
+    plan.findings.push_back(
+        {Level::Caution,
+         "strip-rolls-out",
+         worst->id,
+         worst->edgeBend.atX,
+         std::to_string(count) + (count == 1 ? " strip a side rolls" : " strips a side roll") +
+             " out of the surface between moulds " + bothUnits(plan.mouldBay) + " apart, " + worst->id +
+             " the most: it is bent edgewise to a radius of " + bothUnitsLong(1 / worst->edgeBend.maxAbs) +
+             ", and a strip of this section rolls when bent tighter than " +
+             bothUnitsLong(1 / strength.rollingEdgeBend(plan.mouldBay)) +
+             "; press it flat between the moulds as well, at least every " + bothUnits(free) +
+             ", before you pull it edgewise."});
 }
 
 void smallPieces(Plan& plan) {
@@ -288,6 +321,7 @@ void tellSplit(const std::optional<SplitChoice>& split, Plan& plan) {
 void findInPlan(const Project& project, Plan& plan) {
     edgeBends(plan);
     strains(plan);
+    rolling(project, plan);
     smallPieces(plan);
     shutter(plan);
     coverageFinding(plan);
