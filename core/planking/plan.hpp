@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/planking/plan_uncertainty.hpp"
 #include "core/project/finding.hpp"
 #include "core/project/project.hpp"
 
@@ -154,6 +155,7 @@ struct Plan {
     std::optional<Tapers> tapers;  ///< none where the project asks for none
     std::optional<int> splitRow;   ///< first row of a bottom planked by itself along the centreline
     double coverWidth = 0.0;       ///< mm a full strip covers; less than the project's where all are planed
+    std::optional<PlanUncertainty> uncertainty; ///< none where it was not worked out
     std::vector<Finding> findings; ///< heaviest first; the loft's are in LoftedHull
     double edgeBendLimit = 0.0;    ///< 1/mm, allowed by wood and strip or by the project
     double mouldBay = 0.0;         ///< mm, station spacing that forces are reckoned over

@@ -1,6 +1,7 @@
 #include "core/planking/start_search.hpp"
 
 #include "core/planking/difficulty.hpp"
+#include "core/planking/parallel_for.hpp"
 #include "core/planking/start_line.hpp"
 #include "core/planking/trim_crossing.hpp"
 
@@ -8,7 +9,6 @@
 #include <array>
 #include <atomic>
 #include <cmath>
-#include <thread>
 
 namespace sheerlay::core {
 namespace {
@@ -76,19 +76,6 @@ std::optional<Bends> bendsOf(const LoftedHull& hull, const StartLine& line, doub
         sum += std::pow(b / largest, normPower);
     bends.norm = largest * std::pow(sum / static_cast<double>(all.size()), 1 / normPower);
     return bends;
-}
-
-/// Runs fn(0) … fn(n - 1) on a few threads; the results must not depend on the order.
-template <class F> void parallelFor(std::size_t n, unsigned threads, F fn) {
-    std::atomic<std::size_t> next = 0;
-    const auto work = [&] {
-        for (std::size_t i = next++; i < n; i = next++)
-            fn(i);
-    };
-    std::vector<std::jthread> pool;
-    for (unsigned t = 1; t < threads && t < n; ++t)
-        pool.emplace_back(work);
-    work();
 }
 
 /// Girth in mm and the profile in 1/m, scaled so that the simplex is about round.

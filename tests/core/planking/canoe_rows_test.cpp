@@ -1,11 +1,10 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"
+#include "tests/support/reference_rows.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <fstream>
 #include <map>
-#include <sstream>
 #include <string>
 #include <vector>
 
@@ -24,39 +23,6 @@ constexpr double degPerFoot = 180 / std::numbers::pi * 304.8; // rad/mm to degre
 constexpr int nearKeel = 20;                                  // rows from here on end on the keel's run
 constexpr double halfLength = 2438.4;
 
-struct Row {
-    double upper, middle, lower, bendMin, bendMax, bendAbs, twist, endX, lap;
-    int pieces;
-};
-
-std::map<int, Row> referenceRows(const std::string& start) {
-    std::ifstream file(SHEERLAY_REFERENCE "/formula_canoe_rows.csv");
-    REQUIRE(file.good());
-    std::map<int, Row> rows;
-    for (std::string line; std::getline(file, line);) {
-        std::vector<std::string> c;
-        std::stringstream in(line);
-        for (std::string cell; std::getline(in, cell, ',');)
-            c.push_back(cell);
-        if (c.empty() || c[0] != start || c.size() < 19)
-            continue;
-        const auto number = [&](std::size_t i) {
-            return i < c.size() && !c[i].empty() ? std::stod(c[i]) : 0.0;
-        };
-        rows[std::stoi(c[1])] = {number(2),
-                                 number(3),
-                                 number(4),
-                                 number(12),
-                                 number(13),
-                                 number(14),
-                                 number(18),
-                                 number(23),
-                                 number(28),
-                                 static_cast<int>(number(11))};
-    }
-    return rows;
-}
-
 const Planked& canoe(const std::string& name) {
     static std::map<std::string, Planked> boats;
     const auto it = boats.find(name);
@@ -74,7 +40,7 @@ const Strip& starboard(const Plan& plan, int row) {
     return *it;
 }
 
-void compare(const Strip& strip, const Row& row, int number) {
+void compare(const Strip& strip, const ReferenceRow& row, int number) {
     INFO("row " << number << " of the reference, strip " << strip.id);
     const double length = number < nearKeel ? 3.0 : 15.0;
     CHECK_THAT(strip.length, WithinAbs(row.middle, length));
