@@ -242,6 +242,28 @@ void tapers(Plan& plan) {
     from(t.metFromAbove, "above");
 }
 
+/// Ends that are to land on a stem piece of no thickness.
+void stemPieces(const Project& project, Plan& plan) {
+    const auto see = [&](EndStyle style, std::size_t end, const char* name) {
+        if (style != EndStyle::Stem)
+            return;
+        for (const Strip& s : plan.strips)
+            if (s.ends[end].on == EndsOn::Stem && s.ends[end].landing == 0.0) {
+                plan.findings.push_back(
+                    {Level::Caution,
+                     "stem-without-siding",
+                     s.id,
+                     s.ends[end].x,
+                     std::string("The strips at the ") + name +
+                         " are to land on a stem piece, but no half-siding is given for it; they are planned "
+                         "to the centreplane, so give the half-siding with the hull or choose mitred ends."});
+                return;
+            }
+    };
+    see(project.planking.bowEnds, 0, "bow");
+    see(project.planking.sternEnds, 1, "stern");
+}
+
 /// What the project asks for and the planking does not lay yet is said, never passed over.
 void notLaidYet(const Project& project, Plan& plan) {
     const auto tell = [&](const char* code, const std::string& text) {
@@ -327,6 +349,7 @@ void findInPlan(const Project& project, Plan& plan) {
     coverageFinding(plan);
     tapers(plan);
     closing(plan);
+    stemPieces(project, plan);
     notLaidYet(project, plan);
     std::stable_sort(plan.findings.begin(), plan.findings.end(), [](const Finding& a, const Finding& b) {
         return a.level > b.level;

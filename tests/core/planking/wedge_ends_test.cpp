@@ -4,8 +4,11 @@
 
 #include <Eigen/Geometry>
 
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
+#include <vector>
 
 using namespace sheerlay;
 using namespace sheerlay::core;
@@ -134,6 +137,18 @@ TEST_CASE("landed on a stem piece: bevelled to its side, and as wide there as th
         }
         CHECK(seen > 15);
     }
+}
+
+TEST_CASE("a stem piece of no thickness is asked after") {
+    const auto asked = [](const Wedge& wedge, EndStyle style) {
+        const Plan plan = planOf(wedge, style);
+        return std::count_if(plan.findings.begin(), plan.findings.end(), [](const Finding& f) {
+            return f.code == "stem-without-siding";
+        });
+    };
+    CHECK(asked({0.3, 0.6, 3.0, {}}, EndStyle::Stem) == 1); // at the bow; the stern has a transom
+    CHECK(asked({0.3, 0.6, 3.0, geometry::HalfSiding(9.0)}, EndStyle::Stem) == 0);
+    CHECK(asked({0.3, 0.6, 3.0, {}}, EndStyle::Mitre) == 0);
 }
 
 TEST_CASE("woven on a wedge with something between the sides: the strip crosses half of it first") {
