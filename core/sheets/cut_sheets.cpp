@@ -101,7 +101,7 @@ private:
         }
 
         const double lengthBase = nameBase + size(5.0 + typeSize::length);
-        const std::string length = cutLengthText(strip().cutLength, m_units);
+        const std::string length = cutLengthText(m_piece.cutLength(), m_units);
         const double lengthSize = sizeForCapitals(size(typeSize::length));
         items.emplace_back(
             makeText({m_room.left, lengthBase}, length, {.size = lengthSize, .weight = Weight::Bold}));
@@ -318,7 +318,7 @@ private:
             name + " end" + (drawing.caption.empty() ? "" : ", " + drawing.caption), std::nullopt)};
         if (!drawing.items.empty())
             slices.push_back({drawing.height, drawing.items, true});
-        std::string words = endText(end, m_units);
+        std::string words = endText(end, m_units, m_piece.mirror != nullptr);
         words.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(words.front())));
         for (Slice& slice : paragraph(words, flow.width(), {.size = m_noteSize}, notePitch * m_noteSize))
             slices.push_back(std::move(slice));

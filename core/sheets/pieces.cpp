@@ -12,10 +12,18 @@ bool near(double a, double b, double within) {
     return std::abs(a - b) <= within;
 }
 
+/// What to cut without what a woven end adds on the side that passes.
+double cutBesidesEnds(const Strip& strip) {
+    double length = strip.cutLength;
+    for (const StripEnd& end : strip.ends)
+        length -= std::max({0.0, end.runInner, end.runOuter});
+    return length;
+}
+
 bool mirrorImages(const Strip& a, const Strip& b) {
     constexpr double halfMillimetre = 0.5, halfDegree = 0.0087;
     if (a.kind != b.kind || !near(a.length, b.length, halfMillimetre) ||
-        !near(a.cutLength, b.cutLength, halfMillimetre) || a.widths.size() != b.widths.size())
+        !near(cutBesidesEnds(a), cutBesidesEnds(b), halfMillimetre) || a.widths.size() != b.widths.size())
         return false;
     for (std::size_t i = 0; i < a.widths.size(); ++i)
         if (!near(a.widths[i][0], b.widths[i][0], halfMillimetre) ||
@@ -41,6 +49,10 @@ std::string Piece::name() const {
 
 bool Piece::portFirst() const {
     return mirror != nullptr && mirror->order < strip->order;
+}
+
+double Piece::cutLength() const {
+    return mirror != nullptr ? std::max(strip->cutLength, mirror->cutLength) : strip->cutLength;
 }
 
 std::vector<Piece> piecesOf(const Plan& plan) {

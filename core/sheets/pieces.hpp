@@ -18,10 +18,12 @@ struct Piece {
     [[nodiscard]] int order() const;        ///< the earlier of the two
     [[nodiscard]] std::string name() const; ///< "S07 P07"
     [[nodiscard]] bool portFirst() const;   ///< whether port is laid before starboard
+    [[nodiscard]] double cutLength() const; ///< mm, of the longer of the two: the side that passes in a weave
 };
 
 /// Every strip of the plan once, in the laying order. Both sides share a piece where they differ by no more
-/// than half a millimetre, in length as in every width, and end alike.
+/// than half a millimetre, in length as in every width, and end alike; which of them passes the other at a
+/// woven end makes no difference.
 /// @param plan  must outlive the result
 [[nodiscard]] std::vector<Piece> piecesOf(const Plan& plan);
 

@@ -1,6 +1,7 @@
 #include "core/sheets/words.hpp"
 
 #include "core/planking/difficulty.hpp"
+#include "core/planking/strength.hpp"
 #include "core/units/length.hpp"
 
 #include <algorithm>
@@ -41,6 +42,19 @@ std::string twoFigures(double value) {
 // Printed to 0.01 /m, so that no figure derived from it says more.
 double printedEdgeBend(double edgeBend) {
     return rounded(std::abs(edgeBend), 0.01e-3);
+}
+
+/// Which side runs past the other at a woven end, and what the other does.
+std::string weaveText(const StripEnd& end, Units units, bool pair) {
+    const std::string past = "about " + lapText(end.lap, units) + " past the centreplane, then cut it back";
+    if (pair) {
+        const bool starboard = end.weave == Weave::Passes;
+        return std::string(" Let ") + (starboard ? "starboard" : "port") + " run " + past + "; fit " +
+               (starboard ? "port" : "starboard") + " against its inner face.";
+    }
+    return end.weave == Weave::Fitted
+               ? " Fit it against the inner face of the other side's strip, which passes."
+               : " Let it run " + past + ".";
 }
 
 } // namespace
@@ -101,7 +115,6 @@ std::string twistText(double twist, Units units) {
 }
 
 std::string forceText(double newtons, Units units) {
-    constexpr double newtonsPerPound = 4.4482216;
     const auto plain = [](double value) {
         const double step = value < 20.0 ? 1.0 : value < 100.0 ? 5.0 : 10.0;
         return number(rounded(value, step), 0);
@@ -144,13 +157,13 @@ std::string Places::at(double x) const {
     return "between stations " + name(i - 1) + " and " + name(i);
 }
 
-std::string endText(const StripEnd& end, Units units) {
+std::string endText(const StripEnd& end, Units units, bool pair) {
     const std::string cut = angleText(end.cut);
     std::string text;
     switch (end.on) {
     case EndsOn::Stem:
-        text = end.lap > 0.5 ? "woven at the stem, " + cut + " to its line. Let it run about " +
-                                   lapText(end.lap, units) + " past the centreplane, then cut it back."
+        text = end.lap > 0.5 ? "woven at the stem, " + cut + " to its line." +
+                                   weaveText(end, units, pair && end.weave != Weave::None)
                              : "lands on the stem, " + cut + " to its line.";
         break;
     case EndsOn::Keel:

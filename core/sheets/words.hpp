@@ -52,7 +52,8 @@ private:
 };
 
 /// How an end is made, in whole sentences, without naming which end it is.
-[[nodiscard]] std::string endText(const StripEnd& end, Units units);
+/// @param pair  told on behalf of both sides; the end is starboard's
+[[nodiscard]] std::string endText(const StripEnd& end, Units units, bool pair = false);
 
 /// "bow", "stern".
 [[nodiscard]] const char* toText(End end) noexcept;

@@ -1,6 +1,7 @@
 #include "core/summary/plan_summary.hpp"
 
 #include "core/planking/difficulty.hpp"
+#include "core/planking/strength.hpp"
 #include "core/units/length.hpp"
 
 #include <spdlog/fmt/fmt.h>
@@ -15,8 +16,7 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr double newtonsPerPound = 4.4482216152605; // exact by definition
-constexpr double sagSpanMetric = 2000.0;            // mm, a straight-edge most shops have
+constexpr double sagSpanMetric = 2000.0; // mm, a straight-edge most shops have
 constexpr double sagSpanInches = 8 * mmPerFoot;
 
 double roundTo(double value, double step) {

@@ -1,6 +1,7 @@
 #include "ui/panels/card_text.hpp"
 
 #include "core/planking/difficulty.hpp"
+#include "core/planking/strength.hpp"
 #include "ui/scene/words.hpp"
 
 #include <algorithm>
@@ -9,8 +10,6 @@
 
 namespace sheerlay::ui {
 namespace {
-
-constexpr double newtonsPerPound = 4.4482216;
 
 QString degrees(double radians) {
     return QStringLiteral("%1°").arg(radians * 180.0 / std::numbers::pi, 0, 'f', 0);
@@ -72,9 +71,10 @@ CardLine edgeBendLine(const core::Strip& strip, core::Difficulty difficulty, cor
     constexpr double straight = 1e-6; // 1/mm: a sag of half a millimetre over 2 m
     if (strip.edgeBend.maxAbs < straight)
         line.detail = QStringLiteral("%1: straight").arg(toQString(core::toText(difficulty)));
-    const QString force = units == core::Units::Inches
-                              ? QStringLiteral("%1 lb").arg(strip.edgeBend.force / newtonsPerPound, 0, 'f', 0)
-                              : QStringLiteral("%1 N").arg(strip.edgeBend.force, 0, 'f', 0);
+    const auto pounds = QStringLiteral("%1 lb").arg(strip.edgeBend.force / core::newtonsPerPound, 0, 'f', 0);
+    const auto newtons = QStringLiteral("%1 N").arg(strip.edgeBend.force, 0, 'f', 0);
+    const QString force = units == core::Units::Inches ? pounds + QStringLiteral(" (") + newtons + u')'
+                                                       : newtons + QStringLiteral(" (") + pounds + u')';
     line.meaning =
         QStringLiteral(
             "How far the uncut edge stands off a straight batten of that length where the strip bends most "
@@ -120,7 +120,9 @@ CardLine endLine(const core::StripEnd& end, core::Units units) {
     line.figure = landingText(end.on);
     QString detail = QStringLiteral("%1, %2 up").arg(placeText(end.x, units), lengthText(end.z, units));
     detail += QStringLiteral("; cut %1, bevel %2").arg(degrees(end.cut), degrees(end.bevel));
-    if (end.lap > 0.0)
+    if (end.weave == core::Weave::Fitted)
+        detail += QStringLiteral("; fitted against the other side, which passes");
+    else if (end.lap > 0.0)
         detail += QStringLiteral("; laps %1 past the centreline").arg(lengthText(end.lap, units, {16, 1}));
     line.detail = detail;
     line.meaning =

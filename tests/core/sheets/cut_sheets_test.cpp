@@ -153,6 +153,30 @@ TEST_CASE("a row whose sides differ gets a sheet for each side") {
     CHECK(together == 1);
 }
 
+TEST_CASE("a woven row keeps one sheet for both sides, cut to what the passing side needs") {
+    test::FakeBoat boat = test::makeFakeBoat(3);
+    for (Strip& strip : boat.plan.strips)
+        if (strip.row == 2)
+            for (StripEnd& end : strip.ends) {
+                end.weave = strip.side == Side::Port ? Weave::Passes : Weave::Fitted;
+                end.runOuter = strip.side == Side::Port ? 21.0 : 4.0;
+                strip.cutLength += end.runOuter;
+            }
+    const Strip* passes = nullptr;
+    for (const Strip& strip : boat.plan.strips)
+        if (strip.id == "P02")
+            passes = &strip;
+    REQUIRE(passes != nullptr);
+    int together = 0;
+    for (const Piece& piece : piecesOf(boat.plan))
+        if (piece.name() == "S02 P02") {
+            ++together;
+            CHECK(piece.cutLength() == passes->cutLength);
+            CHECK(piece.cutLength() > piece.strip->cutLength);
+        }
+    CHECK(together == 1);
+}
+
 TEST_CASE("the ends are drawn full size where they fit and the bar is as long as it says") {
     const test::FakeBoat boat = test::makeFakeBoat();
     for (const Units units : {Units::Millimetres, Units::Inches})

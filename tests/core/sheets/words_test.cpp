@@ -11,6 +11,14 @@ using namespace sheerlay::core;
 constexpr Units mm = Units::Millimetres, inches = Units::Inches;
 constexpr double degree = std::numbers::pi / 180.0;
 
+namespace {
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+} // namespace
+
 TEST_CASE("a length to cut is never rounded down") {
     CHECK(cutLengthText(4875.1, mm) == "4880 mm");
     CHECK(cutLengthText(4875.0, mm) == "4875 mm");
@@ -81,6 +89,16 @@ TEST_CASE("each kind of end has its own sentence, with lap and bevel where there
     CHECK(endText(end, mm) ==
           "woven at the stem, 52\u00B0 to its line. Let it run about 12 mm past the centreplane, then cut it "
           "back. Bevel the end face by 22\u00B0.");
+    end.weave = Weave::Passes; // of starboard, where both are told
+    CHECK(has(endText(end, mm), "Let it run about 12 mm past"));
+    CHECK(has(
+        endText(end, mm, true),
+        "Let starboard run about 12 mm past the centreplane, then cut it back; fit port against its inner "
+        "face."));
+    end.weave = Weave::Fitted;
+    CHECK(has(endText(end, mm), "Fit it against the inner face of the other side's strip, which passes."));
+    CHECK(has(endText(end, mm, true), "Let port run about 12 mm past"));
+    end.weave = Weave::None;
     end.lap = end.bevel = 0.0;
     CHECK(endText(end, mm) == "lands on the stem, 52\u00B0 to its line.");
     std::vector<std::string> seen;
