@@ -6,6 +6,7 @@
 #include "core/hull/hull.hpp"
 #include "core/planking/plan_json.hpp"
 #include "core/planking/planking.hpp"
+#include "core/planking/uncertainty.hpp"
 #include "core/project/project_file.hpp"
 #include "core/summary/plan_summary.hpp"
 #include "core/units/length.hpp"
@@ -152,6 +153,8 @@ std::optional<Planned> planProject(const Request& request, const Console& consol
         console.err << request.project << ": " << plan.error().text << '\n';
         return std::nullopt;
     }
+    progress(console, "Weighing the table's rounding");
+    plan->uncertainty = core::uncertainty(read->project, *hull, *plan);
     return Planned{std::move(read->project), std::move(*hull), std::move(plan).value()};
 }
 

@@ -184,6 +184,26 @@ std::vector<Finding> together(const LoftedHull& hull, const Plan& plan) {
     return all;
 }
 
+/// One standard deviation each.
+Json uncertainty(const PlanUncertainty& u) {
+    Json rows = Json::array();
+    for (const RowUncertainty& r : u.rows)
+        rows.push_back({{"row", r.row},
+                        {"edge_bend", r.edgeBend},
+                        {"twist_deg_per_m", tidy(r.twist * degrees * 1000)},
+                        {"length", tidy(r.length)}});
+    Json json = {{"draws", u.draws},
+                 {"edge_bend", u.edgeBend},
+                 {"twist_deg_per_m", tidy(u.twist * degrees * 1000)},
+                 {"length", tidy(u.length)},
+                 {"length_typical", tidy(u.lengthTypical)},
+                 {"half_girth", tidy(u.halfGirth)}};
+    if (u.shutterWidth)
+        json["shutter_width"] = tidy(*u.shutterWidth);
+    json["rows"] = std::move(rows);
+    return json;
+}
+
 } // namespace
 
 std::string planToJson(const Project& project, const LoftedHull& hull, const Plan& plan) {
@@ -204,7 +224,7 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
                               {"rows_over_free", c.rowsOverFree},
                               {"rows_over_clamp", c.rowsOverClamp}});
     const TrimmedSurface& laid = hull.laid;
-    const Json json = {
+    Json json = {
         {"format", "sheerlay-plan"},
         {"version", 1},
         {"project", project.name},
@@ -238,6 +258,8 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
           {"largest_overlap", plan.coverage.largestOverlap}}},
         {"findings", std::move(findings)},
         {"timing_ms", {{"loft", hull.milliseconds}, {"plan", plan.milliseconds}}}};
+    if (plan.uncertainty)
+        json["uncertainty"] = uncertainty(*plan.uncertainty);
     return json.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 

@@ -25,6 +25,14 @@ struct PlanUncertainty {
     double halfGirth = 0.0;             ///< mm, of the widest section
     std::optional<double> shutterWidth; ///< mm, of the shutter's largest width; none without a shutter
     int draws = 0;                      ///< hulls that were planked for it
+
+    /// mm, of the length of one row's pieces; the worst row's where this one comes and goes.
+    [[nodiscard]] double lengthOf(int row) const {
+        for (const RowUncertainty& r : rows)
+            if (r.row == row)
+                return r.length;
+        return length;
+    }
 };
 
 } // namespace sheerlay::core

@@ -1,10 +1,12 @@
 #include "core/sheets/cover.hpp"
 
+#include "core/planking/uncertainty_text.hpp"
 #include "core/sheets/compose.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/pieces.hpp"
 #include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
+#include "core/units/length.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -70,10 +72,19 @@ std::vector<std::string> landmarksOf(const Plan& plan, Units units) {
         double widest = 0.0;
         for (const std::array<double, 2>& width : strip.widths)
             widest = std::max(widest, width[1]);
-        texts.push_back("The closing plank " + strip.id + " is about " + placeText(strip.length, units) +
-                        " long and " + lapText(widest, units) +
+        const double longPlusMinus =
+            plan.uncertainty ? printedDeviations * plan.uncertainty->lengthOf(strip.row) : 0.0;
+        const double widePlusMinus =
+            plan.uncertainty ? printedDeviations * plan.uncertainty->shutterWidth.value_or(0.0) : 0.0;
+        const bool inches = units == Units::Inches;
+        texts.push_back("The closing plank " + strip.id + " is about " +
+                        lengthText(strip.length, inches ? mmPerInch / 4 : 5.0, longPlusMinus, units) +
+                        " long and " +
+                        lengthText(widest, inches ? mmPerInch / 16 : 1.0, widePlusMinus, units) +
                         " wide at its widest. Measure the gap before you cut it.");
     }
+    if (plan.uncertainty)
+        texts.push_back(toText(*plan.uncertainty, units));
     return texts;
 }
 

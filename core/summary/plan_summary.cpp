@@ -2,6 +2,7 @@
 
 #include "core/planking/difficulty.hpp"
 #include "core/planking/strength.hpp"
+#include "core/planking/uncertainty_text.hpp"
 #include "core/units/length.hpp"
 
 #include <spdlog/fmt/fmt.h>
@@ -19,6 +20,8 @@ namespace {
 constexpr double sagSpanMetric = 2000.0; // mm, a straight-edge most shops have
 constexpr double sagSpanInches = 8 * mmPerFoot;
 
+constexpr std::size_t textWidth = 76; // columns beside the label
+
 double roundTo(double value, double step) {
     return std::round(value / step) * step;
 }
@@ -28,11 +31,6 @@ double roughly(double value) {
     if (value <= 0.0)
         return 0.0;
     return roundTo(value, std::pow(10.0, std::floor(std::log10(value)) - 1.0));
-}
-
-/// A length the plan predicts: to 5 mm or 1/4 in.
-std::string predicted(double mm, Units units) {
-    return units == Units::Inches ? formatLength(mm, units, 4) : formatLength(roundTo(mm, 5.0), units);
 }
 
 /// A size the table gives: to 1 mm or 1/8 in.
@@ -65,6 +63,26 @@ std::string line(std::string_view label, std::string_view text) {
     return fmt::format("  {:<11}{}\n", label, text);
 }
 
+/// The sentence over as many lines as it takes, each under the first.
+std::string wrapped(std::string_view sentence) {
+    std::string text;
+    std::size_t column = 0;
+    while (!sentence.empty()) {
+        const std::size_t end = std::min(sentence.find(' '), sentence.size());
+        if (column > 0 && column + 1 + end > textWidth) {
+            text += continuation;
+            column = 0;
+        } else if (column > 0) {
+            text += ' ';
+            ++column;
+        }
+        text += sentence.substr(0, end);
+        column += end;
+        sentence.remove_prefix(std::min(end + 1, sentence.size()));
+    }
+    return text;
+}
+
 std::string rowsText(const PlanSummary& s) {
     const int rows = s.rowsBelow + s.rowsAbove;
     std::string text = count(rows, "row a side", "rows a side");
@@ -80,15 +98,17 @@ std::string lineal(double mm, Units units) {
                        units == Units::Inches ? "ft" : "m");
 }
 
-std::string bendText(const WorstEdgeBend& worst, Units units) {
+std::string bendText(const WorstEdgeBend& worst, const std::optional<PlanUncertainty>& u, Units units) {
     const bool inches = units == Units::Inches;
     const double radius = 1.0 / worst.edgeBend;
-    const double sag = sagOver(worst.edgeBend, inches ? sagBaseInches : sagBaseMillimetres);
+    const double base = inches ? sagBaseInches : sagBaseMillimetres;
+    const double sag = sagOver(worst.edgeBend, base);
+    const double sagPlusMinus = u ? printedDeviations * sagOver(u->edgeBend, base) : 0.0;
     std::string text = fmt::format("hardest in {}, {} from the bow ({}): a sag of {} over {}",
                                    worst.strip,
                                    place(worst.atX, units),
                                    toText(classify(worst.edgeBend)),
-                                   predicted(sag, units),
+                                   lengthText(sag, inches ? mmPerInch / 4 : 5.0, sagPlusMinus, units),
                                    inches ? "8 ft" : "2 m");
     text += continuation + fmt::format("radius {:.1f} {}, {:.2f} per metre",
                                        inches ? radius / mmPerFoot : radius / 1000.0,
@@ -125,16 +145,24 @@ std::string closingText(const Marks& marks) {
     return "strips end on the keel " + end("bow", marks.closingBow) + ", " + end("stern", marks.closingStern);
 }
 
-std::string shutterText(const std::vector<ShutterSummary>& shutters, Units units) {
+std::string shutterText(const std::vector<ShutterSummary>& shutters,
+                        const std::optional<PlanUncertainty>& u,
+                        Units units) {
+    const bool inches = units == Units::Inches;
     std::string text;
     for (const ShutterSummary& shutter : shutters) {
         if (!text.empty())
             text += "; ";
-        text +=
-            fmt::format("{}, {} at its widest, {} long",
-                        shutter.strip,
-                        size(roundTo(shutter.widest, units == Units::Inches ? mmPerInch / 16 : 0.5), units),
-                        predicted(shutter.length, units));
+        text += fmt::format("{}, {} at its widest, {} long",
+                            shutter.strip,
+                            lengthText(shutter.widest,
+                                       inches ? mmPerInch / 16 : 0.5,
+                                       u ? printedDeviations * u->shutterWidth.value_or(0.0) : 0.0,
+                                       units),
+                            lengthText(shutter.length,
+                                       inches ? mmPerInch / 4 : 5.0,
+                                       printedDeviations * shutter.lengthDeviation,
+                                       units));
     }
     return text;
 }
@@ -180,13 +208,15 @@ PlanSummary summarize(const Project& project, const LoftedHull& hull, const Plan
     s.rowsAbove = std::max(-plan.firstRow, 0);
     s.pieces = static_cast<int>(plan.strips.size());
     s.marks = plan.marks;
+    s.uncertainty = plan.uncertainty;
     for (const Strip& strip : plan.strips) {
         s.cutLength += strip.cutLength;
         if (strip.edgeBend.maxAbs > (s.worst ? s.worst->edgeBend : 0.0))
             s.worst =
                 WorstEdgeBend{strip.id, strip.edgeBend.maxAbs, strip.edgeBend.atX, strip.edgeBend.force};
         if (strip.kind == StripKind::Shutter) {
-            ShutterSummary shutter{strip.id, 0.0, strip.length};
+            ShutterSummary shutter{
+                strip.id, 0.0, strip.length, plan.uncertainty ? plan.uncertainty->lengthOf(strip.row) : 0.0};
             for (const auto& width : strip.widths)
                 shutter.widest = std::max(shutter.widest, width[1]);
             s.shutters.push_back(std::move(shutter));
@@ -217,11 +247,14 @@ std::string toText(const PlanSummary& s, Units units) {
     text += line("rows", rowsText(s));
     text += line("strip", lineal(s.cutLength, units));
     text +=
-        line("edge bend", s.worst ? bendText(*s.worst, units) : "none: no strip is bent across its width");
+        line("edge bend",
+             s.worst ? bendText(*s.worst, s.uncertainty, units) : "none: no strip is bent across its width");
     text += line("weave", weaveText(s.marks));
     text += line("closing", closingText(s.marks));
     if (!s.shutters.empty())
-        text += line("shutter", shutterText(s.shutters, units));
+        text += line("shutter", shutterText(s.shutters, s.uncertainty, units));
+    if (s.uncertainty)
+        text += line("rounding", wrapped(toText(*s.uncertainty, units)));
     text += line("findings", findingsText(s.findings));
     return text;
 }

@@ -22,9 +22,10 @@ struct WorstEdgeBend {
 
 /// The last plank, or one of the two when each side closes by itself.
 struct ShutterSummary {
-    std::string strip;   ///< id
-    double widest = 0.0; ///< mm
-    double length = 0.0; ///< mm, along its middle
+    std::string strip;            ///< id
+    double widest = 0.0;          ///< mm
+    double length = 0.0;          ///< mm, along its middle
+    double lengthDeviation = 0.0; ///< mm, by the table's rounding; 0 where it is not known
 };
 
 /// What a builder asks first of a plan. Lengths in mm.
@@ -41,8 +42,9 @@ struct PlanSummary {
     double cutLength = 0.0;             ///< sum over all pieces, laps and trim included
     std::optional<WorstEdgeBend> worst; ///< none when no strip is bent
     Marks marks;
-    std::vector<ShutterSummary> shutters; ///< in the order of the plan
-    std::array<int, 3> findings{};        ///< how many notes, cautions, stops; of the loft and the plan
+    std::vector<ShutterSummary> shutters;       ///< in the order of the plan
+    std::optional<PlanUncertainty> uncertainty; ///< none where it was not worked out
+    std::array<int, 3> findings{};              ///< how many notes, cautions, stops; of the loft and the plan
 };
 
 /// Findings of the loft and of the plan together, heaviest first; those of equal weight keep their order.
@@ -55,7 +57,7 @@ struct PlanSummary {
 
 /// One screen of text, a line per subject, each ended by a newline.
 /// Digits follow what a plan can know: strip lengths to 5 mm or 1/4 in, edge bend to 0.01 per metre, force to
-/// two digits.
+/// two digits; where the uncertainty is known, no figure is finer than its +/-.
 [[nodiscard]] std::string toText(const PlanSummary& summary, Units units);
 
 } // namespace sheerlay::core

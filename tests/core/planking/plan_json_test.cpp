@@ -54,6 +54,31 @@ void walk(const json& value, const std::string& path, const std::string& key) {
 
 } // namespace
 
+TEST_CASE("how far the table's rounding moves the figures is told where it was worked out") {
+    CHECK_FALSE(document().contains("uncertainty"));
+    Plan plan = boat().plan;
+    PlanUncertainty u;
+    u.rows = {{-2, 0.00001, 0.0001, 1.5}, {1, 0.00002, 0.0002, 2.5}};
+    u.edgeBend = 0.00002;
+    u.twist = 0.0002;
+    u.length = 2.5;
+    u.lengthTypical = 1.5;
+    u.halfGirth = 0.25;
+    u.draws = 24;
+    plan.uncertainty = u;
+    const json told = json::parse(planToJson(boat().project, boat().hull, plan)).at("uncertainty");
+    CHECK(told.at("draws") == 24);
+    CHECK(told.at("edge_bend") == 0.00002);
+    CHECK_THAT(told.at("twist_deg_per_m").get<double>(), WithinRel(0.2 * 180 / std::numbers::pi, 1e-6));
+    CHECK(told.at("length") == 2.5);
+    CHECK(told.at("length_typical") == 1.5);
+    CHECK(told.at("half_girth") == 0.25);
+    CHECK_FALSE(told.contains("shutter_width"));
+    REQUIRE(told.at("rows").size() == 2);
+    CHECK(told.at("rows")[0].at("row") == -2);
+    CHECK(told.at("rows")[1].at("length") == 2.5);
+}
+
 TEST_CASE("plan.json has the contract's keys") {
     const json& j = document();
     CHECK(j.at("format") == "sheerlay-plan");

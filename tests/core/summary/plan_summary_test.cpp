@@ -133,6 +133,29 @@ TEST_CASE("the summary's text says what a plan can know and no more") {
         CHECK(has(text, "radius 8.2 ft")); // 2500 / 304.8
         CHECK(has(text, "C03, 1/2\" at its widest, 7' 10 1/2\" long"));
     }
+    SECTION("with the rounding of the table, no figure finer than its +/-") {
+        Plan plan = smallPlan();
+        PlanUncertainty u;
+        u.edgeBend = 0.035e-3; // over 2 m a sag of 17.5 mm, printed +/- 35
+        u.length = 17;
+        u.lengthTypical = 2.6;
+        u.halfGirth = 0.5;
+        u.shutterWidth = 1.0;
+        u.rows = {{3, 0, 0, 30}};
+        plan.uncertainty = u;
+        plan.strips.front().edgeBend.maxAbs = 0.00043; // a sag of 215 mm
+        const std::string text = toText(summarize(smallProject(), smallHull(), plan), Units::Millimetres);
+        CHECK(has(text, "a sag of 220 mm over 2 m"));
+        CHECK(has(text, "C03, 13 mm at its widest, 2400 mm long")); // 2398 to 50 mm
+        CHECK(
+            has(text, "  rounding   Rounding of the table moves edge bend by +/- 0.07 per metre, twist by"));
+        CHECK(has(text, "\n             degree in a metre, strip lengths by +/- 6 mm (the most pointed by"));
+        for (std::size_t at = text.find("  rounding"), end = 0; at < text.find("  findings"); at = end + 1) {
+            end = text.find('\n', at);
+            CHECK(end - at <= 90);
+        }
+        CHECK_FALSE(has(toText(s, Units::Millimetres), "+/-")); // unknown is not told as nought
+    }
     SECTION("on one screen") {
         const std::string text = toText(s, Units::Millimetres);
         CHECK(std::ranges::count(text, '\n') <= 12);
