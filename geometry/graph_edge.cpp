@@ -1,5 +1,6 @@
 #include "geometry/graph_edge.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -68,9 +69,18 @@ turnedOntoEdge(std::vector<RowNode> line, const std::vector<double>& distance, d
     return line;
 }
 
-std::vector<MasterNode> masterAlong(const std::vector<RowNode>& edge, double spacing) {
-    std::vector<MasterNode> nodes;
-    double next = 0; // mm from edge[i] to the next node
+EvenMaster masterAlong(const std::vector<RowNode>& edge, double wanted) {
+    double longest = 0;
+    double run = 0;
+    for (std::size_t i = 0; i + 1 < edge.size(); ++i) {
+        run = edge[i].alive && edge[i + 1].alive ? run + arcLength(edge[i], edge[i + 1]) : 0.0;
+        longest = std::max(longest, run);
+    }
+    EvenMaster master;
+    master.spacing = longest > 0 ? longest / std::max(1.0, std::round(longest / wanted)) : wanted;
+    std::vector<MasterNode>& nodes = master.nodes;
+    constexpr double hair = 1e-6; // mm, so that rounding drops no last node
+    double next = 0;              // mm from edge[i] to the next node
     bool running = false;
     for (std::size_t i = 0; i + 1 < edge.size(); ++i) {
         const RowNode& a = edge[i];
@@ -89,8 +99,9 @@ std::vector<MasterNode> masterAlong(const std::vector<RowNode>& edge, double spa
         }
         const double length = arcLength(a, b);
         const ParameterArc arc = arcBetween(a, b);
-        for (; next < length; next += spacing) {
-            const double f = next / length;
+        const bool last = i + 2 == edge.size() || !edge[i + 2].alive;
+        for (; next < length + (last ? hair : 0.0); next += master.spacing) {
+            const double f = std::min(1.0, next / length);
             const Eigen::Vector2d rate = 6 * f * (1 - f) * (arc.end - arc.start) +
                                          (1 - f) * (1 - 3 * f) * arc.startRate -
                                          f * (2 - 3 * f) * arc.endRate;
@@ -98,7 +109,7 @@ std::vector<MasterNode> masterAlong(const std::vector<RowNode>& edge, double spa
         }
         next -= length;
     }
-    return nodes;
+    return master;
 }
 
 } // namespace sheerlay::geometry

@@ -20,9 +20,16 @@ namespace sheerlay::geometry {
 [[nodiscard]] std::vector<RowNode>
 turnedOntoEdge(std::vector<RowNode> line, const std::vector<double>& distance, double spacing, FanSide side);
 
-/// A new master along an edge, at equal arc lengths, so that parallels can start from it. Where the edge has
-/// died in between, a node outside every box parts the runs.
-/// @param spacing  mm, > 0
-[[nodiscard]] std::vector<MasterNode> masterAlong(const std::vector<RowNode>& edge, double spacing);
+/// A master line with its columns.
+struct EvenMaster {
+    std::vector<MasterNode> nodes;
+    double spacing = 0.0; ///< mm between neighbours
+};
+
+/// A new master along an edge, at equal arc lengths, so that parallels can start from it. It ends where the
+/// edge's longest living run does, to lose nothing however often it is done; where the edge has died in
+/// between, a node outside every box parts the runs.
+/// @param spacing  mm, > 0: about what the new one's shall be
+[[nodiscard]] EvenMaster masterAlong(const std::vector<RowNode>& edge, double spacing);
 
 } // namespace sheerlay::geometry

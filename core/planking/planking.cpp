@@ -100,16 +100,17 @@ layFrom(const StartLine& start, const Widths& widths, const LayingContext& conte
         return unexpected(PlanError{master.error()});
     if (master->size() < 8)
         return unexpected(PlanError{"the start line is too short to plank from"});
+    const geometry::EvenMaster even{*master, columnSpacing};
     RowLayer layer(context, plan);
     std::optional<SplitChoice> split;
     if (context.project->planking.closing == ClosingMethod::SplitBottom) {
-        split = laySplit(*master, widths.below, context, plan);
+        split = laySplit(even, widths.below, context, plan);
         tellSplit(split, plan);
     }
     if (!split)
-        layer.rows(*master, FanSide::TowardKeel, widths.below);
+        layer.rows(even, FanSide::TowardKeel, widths.below);
     if (start.kind != StartLine::Kind::Sheer || start.shift > 0)
-        layer.rows(*master, FanSide::TowardSheer, widths.above);
+        layer.rows(even, FanSide::TowardSheer, widths.above);
     layer.finish();
     if (plan.strips.empty())
         return unexpected(PlanError{"no strip of this width lies on the hull from this start line"});

@@ -56,15 +56,15 @@ RowPiece centreLens(const RowPiece& piece) {
 
 } // namespace
 
-std::vector<RowNode> RowLayer::rows(const std::vector<geometry::MasterNode>& master,
+std::vector<RowNode> RowLayer::rows(const geometry::EvenMaster& master,
                                     FanSide side,
                                     const std::vector<RowWidth>& widths,
                                     int most) {
-    geometry::ParallelFan fan(m_hull->surface, master, side, rowBox(*m_hull));
-    std::vector<char> wasInside(master.size(), 0);
+    geometry::ParallelFan fan(m_hull->surface, master.nodes, side, rowBox(*m_hull));
+    std::vector<char> wasInside(master.nodes.size(), 0);
     RowMesh mesh;
     mesh.width = m_context->project->strips.coverWidth;
-    mesh.spacing = columnSpacing;
+    mesh.spacing = master.spacing;
     mesh.parent = fan.row();
     for (int k = 1; k <= most; ++k) {
         const int row = side == FanSide::TowardKeel ? k : -k;
@@ -106,11 +106,12 @@ std::vector<RowNode> RowLayer::rows(const std::vector<geometry::MasterNode>& mas
                 fan.kill(i);
         }
         if (mesh.tapered()) {
-            const auto edge = geometry::masterAlong(mesh.child, mesh.spacing);
-            if (edge.size() < 2)
+            const auto edge = geometry::masterAlong(mesh.child, columnSpacing);
+            if (edge.nodes.size() < 2)
                 break;
-            fan = geometry::ParallelFan(m_hull->surface, edge, side, rowBox(*m_hull));
-            wasInside.assign(edge.size(), 0);
+            fan = geometry::ParallelFan(m_hull->surface, edge.nodes, side, rowBox(*m_hull));
+            mesh.spacing = edge.spacing;
+            wasInside.assign(edge.nodes.size(), 0);
             mesh.parent = fan.row();
         } else
             std::swap(mesh.parent, mesh.child);

@@ -5,6 +5,7 @@
 #include "core/planking/plan.hpp"
 #include "core/planking/row_cutter.hpp"
 #include "core/planking/row_width.hpp"
+#include "geometry/graph_edge.hpp"
 #include "geometry/parallels.hpp"
 
 #include <vector>
@@ -25,7 +26,7 @@ public:
     /// @param widths  of the rows from the start outward; rows beyond the list, and empty ones, are full
     /// @param most    rows to lay at most
     /// @return the far edge of the last row laid
-    std::vector<geometry::RowNode> rows(const std::vector<geometry::MasterNode>& master,
+    std::vector<geometry::RowNode> rows(const geometry::EvenMaster& master,
                                         geometry::FanSide side,
                                         const std::vector<RowWidth>& widths = {},
                                         int most = 400);

@@ -1,6 +1,7 @@
 #include "core/planking/split_bottom.hpp"
 
 #include "core/planking/row_layer.hpp"
+#include "core/planking/start_line.hpp"
 #include "geometry/graph_edge.hpp"
 
 #include <algorithm>
@@ -57,15 +58,52 @@ std::optional<TrimmedSurface> below(const TrimmedSurface& hull, const std::vecto
     return part;
 }
 
-/// The centreline as a start line: nodes at equal steps, its edge bend from its own tangents.
-std::vector<geometry::MasterNode> alongKeel(const TrimmedSurface& hull) {
+/// The keel line, led on past a transom so that rows parallel to it reach the transom too.
+std::vector<Vector2d> ledOn(const TrimmedSurface& hull) {
+    std::vector<Vector2d> line = hull.outline.profile;
+    const auto lead = [&](bool stern) {
+        constexpr int steps = 12;
+        for (int i = 0; i < steps; ++i) {
+            Vector2d uv = stern ? 2 * line.back() - line[line.size() - 2] : 2 * line.front() - line[1];
+            for (int k = 0; k < 4; ++k) {
+                const geometry::SurfaceJet j = hull.surface.jet(uv.x(), uv.y());
+                const Vector2d g = hull.trims.gradient(geometry::Trim::Centre, j);
+                uv -= g * (hull.trims.value(geometry::Trim::Centre, uv.y(), j.p) / g.squaredNorm());
+            }
+            if (!uv.allFinite() || !rowBox(hull).contains(uv))
+                return;
+            line.insert(stern ? line.end() : line.begin(), uv);
+        }
+    };
+    // the last step before the plane is a short one: drop its inner end, so that steps are of full length
+    if (hull.trims.bow && line.size() > 3) {
+        line.erase(line.begin() + 1);
+        lead(false);
+    }
+    if (hull.trims.stern && line.size() > 3) {
+        line.erase(line.end() - 2);
+        lead(true);
+    }
+    return line;
+}
+
+/// The centreline as a start line: nodes at equal steps, its edge bend from its own tangents. It goes on a
+/// little past the bottom's ends, so that rows reach into its corners.
+geometry::EvenMaster alongKeel(const TrimmedSurface& hull, const TrimmedSurface& bottom) {
+    constexpr double past = 250.0; // mm
+    const double from =
+        hull.surface.point(bottom.outline.profile.front().x(), bottom.outline.profile.front().y()).x();
+    const double to =
+        hull.surface.point(bottom.outline.profile.back().x(), bottom.outline.profile.back().y()).x();
     std::vector<RowNode> nodes;
     double run = 0;
     Eigen::Vector3d last = Eigen::Vector3d::Zero();
-    for (const Vector2d& uv : hull.outline.profile) {
+    for (const Vector2d& uv : ledOn(hull)) {
         RowNode n;
         n.state = {uv, Vector2d::Zero()};
         n.jet = hull.surface.jet(uv.x(), uv.y());
+        if (n.jet.p.x() < from - past || n.jet.p.x() > to + past)
+            continue;
         if (!nodes.empty()) {
             run += (n.jet.p - last).norm();
             if ((n.jet.p - nodes.back().jet.p).norm() < 0.75 * columnSpacing) {
@@ -89,8 +127,9 @@ std::vector<geometry::MasterNode> alongKeel(const TrimmedSurface& hull) {
         nodes[i].edgeBend =
             length > 0 ? (b.frame.tangent - a.frame.tangent).dot(nodes[i].frame.across) / length : 0.0;
     }
-    std::vector<geometry::MasterNode> master = geometry::masterAlong(nodes, columnSpacing);
-    for (geometry::MasterNode& m : master) { // from the curve between vertices back onto the line itself
+    geometry::EvenMaster master = geometry::masterAlong(nodes, columnSpacing);
+    for (geometry::MasterNode& m :
+         master.nodes) { // from the curve between vertices back onto the line itself
         const geometry::SurfaceJet j = hull.surface.jet(m.uv.x(), m.uv.y());
         const Vector2d g = hull.trims.gradient(geometry::Trim::Centre, j);
         m.uv -= g * (hull.trims.value(geometry::Trim::Centre, m.uv.y(), j.p) / g.squaredNorm());
@@ -123,7 +162,7 @@ void renumber(Plan& bottom, int m) {
 
 } // namespace
 
-std::optional<SplitChoice> laySplit(const std::vector<geometry::MasterNode>& master,
+std::optional<SplitChoice> laySplit(const geometry::EvenMaster& master,
                                     const std::vector<RowWidth>& widths,
                                     const LayingContext& context,
                                     Plan& plan) {
@@ -152,7 +191,7 @@ std::optional<SplitChoice> laySplit(const std::vector<geometry::MasterNode>& mas
         Plan bottom;
         bottom.firstRow = 0;
         RowLayer under(bottomContext, bottom);
-        under.rows(alongKeel(*part), FanSide::TowardSheer);
+        under.rows(alongKeel(*context.part, *part), FanSide::TowardSheer);
         under.finish();
         if (bottom.strips.empty())
             continue;

@@ -3,7 +3,7 @@
 #include "core/planking/measures.hpp"
 #include "core/planking/plan.hpp"
 #include "core/planking/row_width.hpp"
-#include "geometry/parallels.hpp"
+#include "geometry/graph_edge.hpp"
 
 #include <optional>
 #include <vector>
@@ -25,7 +25,7 @@ struct SplitChoice {
 /// @return the choice; none, and a plan left as it was, where no bottom can be split off (rows that never
 /// land on the keel)
 /// @source closing.md section 4 (d)
-[[nodiscard]] std::optional<SplitChoice> laySplit(const std::vector<geometry::MasterNode>& master,
+[[nodiscard]] std::optional<SplitChoice> laySplit(const geometry::EvenMaster& master,
                                                   const std::vector<RowWidth>& widths,
                                                   const LayingContext& context,
                                                   Plan& plan);

@@ -137,6 +137,9 @@ private:
         case StripKind::Full:
             return "full width, " + sides;
         case StripKind::Tapered:
+            if (strip().planed != PlanedEdge::None)
+                return std::string(strip().planed == PlanedEdge::Lower ? "lower" : "upper") +
+                       " edge planed, " + sides;
             return "tapered, " + sides;
         case StripKind::Stealer:
             return "stealer, " + sides;
@@ -276,6 +279,12 @@ private:
         std::string text = "Along the strip's middle, from where it meets the line it ends on. ";
         text += bead > 0.05 ? "Widths are cover; the bead stands " + stockText(bead, m_units) + " beyond."
                             : "Widths stand square to the middle.";
+        if (strip().planed != PlanedEdge::None) {
+            const bool lower = strip().planed == PlanedEdge::Lower;
+            text += std::string(" Plane the ") + (lower ? "lower" : "upper") +
+                    " edge down to these widths; the " + (lower ? "upper" : "lower") +
+                    " edge stays as it was milled, and its bend is the one told here.";
+        }
         return text;
     }
 

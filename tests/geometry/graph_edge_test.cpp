@@ -88,8 +88,11 @@ TEST_CASE("a new master along an edge starts its parallels where the edge lies")
         return 150 + rho - std::sqrt(rho * rho - s * s);
     }; // hollow: bends to the keel
     const Edge e = edgeFrom(cylinder, straightOnCylinder(), FanSide::TowardKeel, -600, W);
-    const std::vector<MasterNode> master = masterAlong(e.line, spacing);
+    const EvenMaster even = masterAlong(e.line, spacing);
+    const std::vector<MasterNode>& master = even.nodes;
     REQUIRE(master.size() > 60);
+    CHECK_THAT(even.spacing, WithinAbs(spacing, 0.2));
+    CHECK((master.back().uv - e.line.back().state.uv).norm() < 1e-5); // nothing is lost at the end
     const Vector2d centre(0, 150 + rho);
     double last = 0;
     for (std::size_t i = 0; i < master.size(); ++i) {
@@ -99,7 +102,7 @@ TEST_CASE("a new master along an edge starts its parallels where the edge lies")
         CHECK_THAT(d.norm(), WithinAbs(rho, 1e-4));
         const double angle = std::atan2(d.x(), -d.y());
         if (i > 4)
-            CHECK_THAT((angle - last) * rho, WithinAbs(spacing, 1e-4));
+            CHECK_THAT((angle - last) * rho, WithinAbs(even.spacing, 1e-4));
         last = angle;
         CHECK_THAT(master[i].velocity.norm(), WithinAbs(1, 1e-5));
         CHECK_THAT(master[i].velocity.dot(d), WithinAbs(0, 1e-2));
@@ -119,7 +122,7 @@ TEST_CASE("an edge that dies in between gives two runs, parted by a node outside
     Edge e = edgeFrom(cylinder, straightOnCylinder(), FanSide::TowardKeel, -600, [](double) { return 50; });
     for (std::size_t i = 25; i < 30; ++i)
         e.line[i].alive = false;
-    const std::vector<MasterNode> master = masterAlong(e.line, spacing);
+    const std::vector<MasterNode> master = masterAlong(e.line, spacing).nodes;
     ParallelFan fan(cylinder, master, FanSide::TowardKeel, {-1e4, 1e4, -1e4, 1e4});
     int dead = 0;
     for (const RowNode& n : fan.row())

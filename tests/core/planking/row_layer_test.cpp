@@ -50,7 +50,7 @@ struct Laid {
         const Strength strength(*findWood(project.strips.wood), 6.35, 19);
         const LayingContext context{&project, &hull, &hull.laid, &strength, 305};
         RowLayer layer(context, plan);
-        layer.rows(startLine(hull.laid, project.planking.start, columnSpacing).value(),
+        layer.rows({startLine(hull.laid, project.planking.start, columnSpacing).value(), columnSpacing},
                    geometry::FanSide::TowardKeel,
                    widths);
         layer.finish();
