@@ -17,4 +17,10 @@ std::string bothUnitsLong(double millimetres) {
     return text;
 }
 
+std::string bothUnitsFine(double millimetres) {
+    char text[64];
+    std::snprintf(text, sizeof text, "%.2f mm (%.3f\")", millimetres, millimetres / mmPerInch);
+    return text;
+}
+
 } // namespace sheerlay::core

@@ -11,4 +11,8 @@ namespace sheerlay::core {
 /// A radius or another length of metres: "2.3 m (7.5 ft)", one decimal.
 [[nodiscard]] std::string bothUnitsLong(double millimetres);
 
+/// A width or a shaving that is felt rather than measured: "0.15 mm (0.006\")", hundredths of a millimetre,
+/// thousandths of an inch.
+[[nodiscard]] std::string bothUnitsFine(double millimetres);
+
 } // namespace sheerlay::core

@@ -8,5 +8,7 @@ TEST_CASE("a length in a sentence is told in both unit systems") {
     CHECK(bothUnits(25.4) == "25 mm (1\")");
     CHECK(bothUnits(3.9) == "4 mm (1/8\")"); // 2.46 sixteenths
     CHECK(bothUnits(0) == "0 mm (0\")");
-    CHECK(bothUnitsLong(3048) == "3.0 m (10.0 ft)"); // 10 ft exactly
+    CHECK(bothUnitsLong(3048) == "3.0 m (10.0 ft)");    // 10 ft exactly
+    CHECK(bothUnitsFine(0.254) == "0.25 mm (0.010\")"); // ten thousandths
+    CHECK(bothUnitsFine(17.41) == "17.41 mm (0.685\")");
 }

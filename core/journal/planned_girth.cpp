@@ -1,0 +1,149 @@
+#include "core/journal/planned_girth.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlay::core {
+
+namespace {
+
+using Eigen::Vector3d;
+
+constexpr int sectionPoints = 240; // a chord of 5 mm on a bilge of 150 mm radius is 0.0002 mm short
+constexpr double closed = 1.0;     // mm left: the edge follows the centreline
+
+/// The lines that make up a row's lower edge, starboard. Row 0 is the upper edge of the first row.
+std::vector<const std::vector<Vector3d>*> lowerEdges(const Plan& plan, int row) {
+    std::vector<const std::vector<Vector3d>*> edges;
+    for (const Strip& strip : plan.strips) {
+        if (strip.side != Side::Starboard || strip.kind == StripKind::Stealer)
+            continue; // a stealer's lower edge is a seam inside its row
+        if (row == 0 ? strip.row == 1 : strip.row == row)
+            edges.push_back(row == 0 ? &strip.upperEdge : &strip.lowerEdge);
+    }
+    return edges;
+}
+
+struct Crossing {
+    Vector3d point, along;
+};
+
+std::optional<Crossing> crossingOf(const std::vector<Vector3d>& line, double x) {
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        const double a = line[i - 1].x() - x;
+        const double b = line[i].x() - x;
+        if (a * b > 0 || a == b)
+            continue;
+        return Crossing{line[i - 1] + a / (a - b) * (line[i] - line[i - 1]),
+                        (line[i] - line[i - 1]).normalized()};
+    }
+    return std::nullopt;
+}
+
+std::optional<PlannedGirth> girthLeft(const Plan& plan, int row, double x, const MouldTape& tape) {
+    std::optional<PlannedGirth> least;
+    if (tape.misses())
+        return least;
+    for (const auto* edge : lowerEdges(plan, row)) {
+        const auto crossing = crossingOf(*edge, x);
+        if (!crossing)
+            continue;
+        const double left = tape.leftFrom(crossing->point);
+        if (least && least->left <= left)
+            continue;
+        const double along = crossing->along.dot(tape.directionAt(crossing->point));
+        least = PlannedGirth{left, std::sqrt(std::max(0.0, 1 - along * along))};
+    }
+    return least;
+}
+
+} // namespace
+
+MouldTape::MouldTape(const LoftedHull& hull, double x) : m_section(sectionAt(hull.moulds, x, sectionPoints)) {
+    for (std::size_t i = 0; i < m_section.size(); ++i)
+        m_girth.push_back(i == 0 ? 0.0 : m_girth.back() + (m_section[i] - m_section[i - 1]).norm());
+}
+
+double MouldTape::whole() const noexcept {
+    return m_girth.empty() ? 0.0 : m_girth.back();
+}
+
+MouldTape::Foot MouldTape::footOf(const Vector3d& point) const {
+    Foot best;
+    double nearest = 1e300;
+    for (std::size_t i = 0; i + 1 < m_section.size(); ++i) {
+        const Vector3d chord = m_section[i + 1] - m_section[i];
+        const double length2 = chord.squaredNorm();
+        const double part =
+            length2 > 0 ? std::clamp((point - m_section[i]).dot(chord) / length2, 0.0, 1.0) : 0.0;
+        const double distance = (m_section[i] + part * chord - point).squaredNorm();
+        if (distance < nearest) {
+            nearest = distance;
+            best = {i, part};
+        }
+    }
+    return best;
+}
+
+double MouldTape::leftFrom(const Vector3d& point) const {
+    if (misses())
+        return 0.0;
+    const Foot foot = footOf(point);
+    return m_girth.back() - m_girth[foot.cell] - foot.part * (m_girth[foot.cell + 1] - m_girth[foot.cell]);
+}
+
+Vector3d MouldTape::directionAt(const Vector3d& point) const {
+    if (misses())
+        return Vector3d::Zero();
+    const std::size_t cell = footOf(point).cell;
+    return (m_section[cell + 1] - m_section[cell]).normalized();
+}
+
+std::optional<PlannedGirth> plannedGirthLeft(const Plan& plan, const LoftedHull& hull, int row, double x) {
+    return girthLeft(plan, row, x, MouldTape(hull, x));
+}
+
+std::optional<Reach> reachOf(const Plan& plan, int row) {
+    std::optional<Reach> reach;
+    for (const auto* edge : lowerEdges(plan, row))
+        for (const Vector3d& p : *edge) {
+            if (!reach)
+                reach = Reach{p.x(), p.x()};
+            reach->from = std::min(reach->from, p.x());
+            reach->to = std::max(reach->to, p.x());
+        }
+    return reach;
+}
+
+std::optional<PlannedLastPlank> plannedLastPlank(const Plan& plan, const LoftedHull& hull) {
+    if (plan.splitRow)
+        return std::nullopt;
+    int sides = 1;
+    for (const Strip& strip : plan.strips)
+        if (strip.side == Side::Centre)
+            sides = 2;
+    constexpr int places = 48;
+    for (int row = plan.lastRow; row >= 1; --row) {
+        const auto reach = reachOf(plan, row);
+        if (!reach)
+            continue;
+        PlannedLastPlank plank{row, 0.0, 0.0, sides};
+        for (int i = 1; i < places; ++i) {
+            const double x = reach->from + (reach->to - reach->from) * i / places;
+            const auto planned = plannedGirthLeft(plan, hull, row, x);
+            if (planned && planned->left * planned->square > plank.width) {
+                plank.x = x;
+                plank.width = planned->left * planned->square;
+            }
+        }
+        if (plank.width > closed) {
+            if (plank.width > 1.5 * plan.coverWidth) // the plan stopped before the bottom was closed
+                return std::nullopt;
+            plank.width *= sides;
+            return plank;
+        }
+    }
+    return std::nullopt;
+}
+
+} // namespace sheerlay::core

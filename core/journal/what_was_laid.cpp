@@ -1,0 +1,190 @@
+#include "core/journal/what_was_laid.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr double sameStation = 1.0; // mm
+
+/// A reading beside what the plan says.
+struct Compared {
+    double x = 0.0;      ///< mm from the bow
+    double along = 0.0;  ///< mm along the mould, planned less read: + nearer the keel
+    double square = 1.0; ///< PlannedGirth::square
+    double sd = 0.0;
+    double read = 0.0;
+    double planned = 0.0;
+};
+
+using Round = std::vector<Compared>; // all readings of one row
+
+double middleOf(std::vector<double> values) {
+    const auto half = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+    std::nth_element(values.begin(), half, values.end());
+    return *half;
+}
+
+class Comparison {
+public:
+    Comparison(const Journal& journal, const LoftedHull& hull, const Plan& plan) {
+        for (const RowReading& reading : journal.readings)
+            for (const GirthLeft& girth : reading.girthLeft)
+                compare(reading, girth, hull, plan);
+        for (auto& [row, round] : m_rounds)
+            dropSlips(row, round, 0.5 * plan.coverWidth);
+        std::erase_if(m_rounds, [](const auto& entry) { return entry.second.empty(); });
+    }
+
+    [[nodiscard]] const std::map<int, Round>& rounds() const noexcept { return m_rounds; }
+    [[nodiscard]] const std::vector<LeftOutReading>& leftOut() const noexcept { return m_leftOut; }
+
+    /// mm, how much longer the bare mould was read there than lofted.
+    [[nodiscard]] std::optional<double> mouldExcess(double x) const {
+        const auto bare = m_rounds.find(0);
+        if (bare == m_rounds.end())
+            return std::nullopt;
+        double sum = 0;
+        int count = 0;
+        for (const Compared& c : bare->second)
+            if (std::abs(c.x - x) <= sameStation) {
+                sum -= c.along;
+                ++count;
+            }
+        return count > 0 ? std::optional(sum / count) : std::nullopt;
+    }
+
+    /// mm, how much the moulds differ among themselves beyond the tape's noise: planking bridges that.
+    [[nodiscard]] double mouldScatter() const {
+        const auto bare = m_rounds.find(0);
+        if (bare == m_rounds.end() || bare->second.size() < 3)
+            return 0.0;
+        double sum = 0, squares = 0, noise = 0;
+        const auto n = static_cast<double>(bare->second.size());
+        for (const Compared& c : bare->second) {
+            sum += c.along;
+            squares += c.along * c.along;
+            noise += c.sd * c.sd / n;
+        }
+        return std::sqrt(std::max(0.0, (squares - sum * sum / n) / (n - 1) - noise));
+    }
+
+private:
+    void
+    compare(const RowReading& reading, const GirthLeft& girth, const LoftedHull& hull, const Plan& plan) {
+        const double x = girth.x + hull.xShift;
+        const auto planned = plannedGirthLeft(plan, hull, reading.row, x);
+        if (!planned) {
+            m_leftOut.push_back({reading.row, x, girth.girth, 0.0});
+            return;
+        }
+        m_rounds[reading.row].push_back(
+            {x, planned->left - girth.girth, planned->square, reading.sd, girth.girth, planned->left});
+    }
+
+    /// A misread tape is off by a finger's breadth or an inch, not by what edges and moulds do.
+    void dropSlips(int row, Round& round, double most) {
+        std::vector<double> offsets;
+        for (const Compared& c : round)
+            offsets.push_back(c.along);
+        const double middle = middleOf(std::move(offsets));
+        if (round.size() < 3)
+            return; // nothing to tell which one is wrong
+        const auto slips = std::stable_partition(round.begin(), round.end(), [&](const Compared& c) {
+            return std::abs(c.along - middle) <= most;
+        });
+        for (auto c = slips; c != round.end(); ++c)
+            m_leftOut.push_back({row, c->x, c->read, c->planned});
+        round.erase(slips, round.end());
+    }
+
+    std::map<int, Round> m_rounds;
+    std::vector<LeftOutReading> m_leftOut;
+};
+
+/// Mean over the stations, freed of the moulds' own error where they were read bare.
+struct Means {
+    std::vector<MeanOffset> rows;
+    double sharedSd = 0.0;
+    double length = 0.0;
+};
+
+Means meansOf(const Comparison& comparison, const WidthPrior& prior) {
+    Means means;
+    for (const auto& [row, round] : comparison.rounds()) {
+        if (row < 1)
+            continue;
+        MeanOffset mean{row, 0.0, 0.0};
+        const auto n = static_cast<double>(round.size());
+        double noise = 0, shared = 0;
+        for (const Compared& c : round) {
+            const auto mould = comparison.mouldExcess(c.x);
+            mean.offset += (c.along + mould.value_or(0.0)) * c.square / n;
+            noise += c.sd * c.sd / n;
+            shared += (mould ? c.sd * c.sd : prior.mould * prior.mould) / n;
+        }
+        mean.sd = std::sqrt(noise / n);
+        means.rows.push_back(mean);
+        means.sharedSd = std::max(means.sharedSd, std::sqrt(shared / n));
+        const auto [first, last] = std::minmax_element(
+            round.begin(), round.end(), [](const auto& a, const auto& b) { return a.x < b.x; });
+        means.length = std::max(means.length, last->x - first->x);
+    }
+    return means;
+}
+
+SmoothOffset smoothed(const Round& round, double mouldScatter) {
+    std::vector<OffsetReading> readings;
+    for (const Compared& c : round)
+        readings.push_back({c.x, c.along * c.square, std::hypot(c.sd, mouldScatter)});
+    return smoothReadings(readings);
+}
+
+} // namespace
+
+std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
+                                       const Project& project,
+                                       const LoftedHull& hull,
+                                       const Plan& plan,
+                                       const WidthPrior& prior) {
+    const Comparison comparison(journal, hull, plan);
+    if (comparison.rounds().empty() || comparison.rounds().rbegin()->first < 1)
+        return std::nullopt;
+    const auto& [row, round] = *comparison.rounds().rbegin();
+    const SmoothOffset offset = smoothed(round, comparison.mouldScatter());
+    const auto planned = plannedLastPlank(plan, hull);
+    const Means means = meansOf(comparison, prior);
+    const int rows = std::max(plan.lastRow, row);
+    const CoverWidth width = inferCoverWidth(prior, rows, {means.rows, means.sharedSd, means.length});
+
+    WhatWasLaid laid;
+    laid.row = row;
+    laid.stations = round.size();
+    laid.edge = measuredEdge(row, offset);
+    laid.x = planned ? planned->x : 0.5 * (offset.from() + offset.to());
+    laid.offset = {offset.at(laid.x), offset.sdAt(laid.x)};
+    laid.planned = plan.coverWidth;
+    laid.excess = width.meanOf(1, row);
+    laid.leftOut = comparison.leftOut();
+    if (!planned || planned->lastRow < row)
+        return laid;
+
+    LastPlankOutlook outlook;
+    outlook.row = row;
+    outlook.lastRow = planned->lastRow;
+    outlook.planned = planned->width;
+    outlook.offset = laid.offset;
+    outlook.coverWidth = plan.coverWidth;
+    outlook.sides = planned->sides;
+    outlook.window = project.planking.shutter.value_or(outlook.window);
+    laid.lastPlank = forecastLastPlank(outlook, width);
+    laid.correction = proposeCorrection(outlook, width);
+    if (const auto reach = reachOf(plan, row + 1))
+        laid.correctionReach = {reach->from + correctionFade, reach->to - correctionFade};
+    return laid;
+}
+
+} // namespace sheerlay::core

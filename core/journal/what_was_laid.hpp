@@ -1,0 +1,61 @@
+#pragma once
+
+#include "core/hull/hull.hpp"
+#include "core/journal/last_plank.hpp"
+#include "core/journal/measured_edge.hpp"
+#include "core/journal/planned_girth.hpp"
+#include "core/planking/plan.hpp"
+#include "core/project/finding.hpp"
+#include "core/project/journal.hpp"
+#include "core/project/project.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sheerlay::core {
+
+/// A reading that the round it belongs to does not bear out, or that no edge passes by; it is left out.
+struct LeftOutReading {
+    int row = 0;
+    double x = 0.0;       ///< mm from the bow
+    double read = 0.0;    ///< mm
+    double planned = 0.0; ///< mm; 0 where the edge does not pass
+};
+
+/// What the journal says about the boat on the moulds.
+struct WhatWasLaid {
+    int row = 0;              ///< the lowest row that was read
+    std::size_t stations = 0; ///< readings of it that were used
+    MeasuredEdge edge;        ///< where its lower edge lies
+    double x = 0.0; ///< mm from the bow: where the last plank is widest, else the middle of the readings
+    Spread offset;  ///< mm there, + nearer the keel than planned
+    double planned = 0.0;               ///< mm, cover width by the plan
+    Spread excess;                      ///< mm a strip, rows 1..row, local waviness apart
+    std::optional<LastPlank> lastPlank; ///< none where plannedLastPlank() gives none
+    Correction correction;
+    Reach correctionReach; ///< mm from the bow: where strips are narrowed in full; they fade beyond
+    std::vector<LeftOutReading> leftOut;
+};
+
+/// Over how far a narrowing fades to nothing at a strip's ends, mm (2 ft): adds at most 0.004 /m of edge
+/// bend.
+constexpr double correctionFade = 609.6;
+
+/// Compares the readings with the plan the strips were laid by. Sides are taken together.
+/// @param plan  as it was while these rows were laid
+/// @return      nothing when no reading below row 0 can be used
+[[nodiscard]] std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
+                                                     const Project& project,
+                                                     const LoftedHull& hull,
+                                                     const Plan& plan,
+                                                     const WidthPrior& prior = {});
+
+/// The same in whole sentences, one finding each: what was read ("journal-edge"), how wide the strips really
+/// cover ("journal-cover-width"), where the last plank comes and the one thing to do, if any
+/// ("journal-last-plank"), and readings that were left out ("journal-left-out").
+/// @param stations  names in the order of hull.stationX
+[[nodiscard]] std::vector<Finding>
+tellWhatWasLaid(const WhatWasLaid& laid, const LoftedHull& hull, const std::vector<std::string>& stations);
+
+} // namespace sheerlay::core
