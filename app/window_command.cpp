@@ -3,8 +3,9 @@
 #include "ui/window/run_window.hpp"
 
 #include <cstdlib>
+#include <dlfcn.h>
 #include <fstream>
-#include <initializer_list>
+#include <memory>
 #include <optional>
 #include <string>
 
@@ -12,15 +13,38 @@ namespace sheerlay::app {
 
 namespace {
 
+bool isSet(const char* name) {
+    const char* value = std::getenv(name); // NOLINT(concurrency-mt-unsafe): before any thread
+    return value != nullptr && *value != '\0';
+}
+
+/// The X display that DISPLAY names lets us in. After su, sudo or ssh it often names one that doesn't, and Qt
+/// would abort. Asked of the library that Qt's own X platform brings along; true where that isn't there.
+bool displayAnswers() {
+    struct Close {
+        void operator()(void* library) const { dlclose(library); }
+    };
+    const std::unique_ptr<void, Close> library(dlopen("libxcb.so.1", RTLD_NOW | RTLD_LOCAL));
+    if (!library)
+        return true;
+    using Connect = void* (*)(const char*, int*);
+    using HasError = int (*)(void*);
+    using Disconnect = void (*)(void*);
+    const auto connect = reinterpret_cast<Connect>(dlsym(library.get(), "xcb_connect"));
+    const auto hasError = reinterpret_cast<HasError>(dlsym(library.get(), "xcb_connection_has_error"));
+    const auto disconnect = reinterpret_cast<Disconnect>(dlsym(library.get(), "xcb_disconnect"));
+    if (connect == nullptr || hasError == nullptr || disconnect == nullptr)
+        return true;
+    void* connection = connect(nullptr, nullptr);
+    const bool answers = hasError(connection) == 0;
+    disconnect(connection);
+    return answers;
+}
+
 /// The window can appear: there is an X display (under Wayland XWayland gives one), or Qt was told where to
 /// draw.
 bool hasDisplay() {
-    for (const char* name : {"DISPLAY", "QT_QPA_PLATFORM"}) {
-        const char* value = std::getenv(name); // NOLINT(concurrency-mt-unsafe): before any thread
-        if (value != nullptr && *value != '\0')
-            return true;
-    }
-    return false;
+    return isSet("QT_QPA_PLATFORM") || (isSet("DISPLAY") && displayAnswers());
 }
 
 } // namespace

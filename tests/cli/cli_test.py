@@ -405,6 +405,14 @@ class Window(Case):
             self.assertIn("display", done.stderr)
             self.assertEqual(done.stdout, "")
 
+    def test_a_display_that_lets_nobody_in_is_none(self):
+        for display in (":9876", "no.such.host.invalid:0", "nonsense"):
+            with self.subTest(display=display):
+                done = subprocess.run([PROGRAM, EXAMPLE], env=dict(ENVIRONMENT, DISPLAY=display), capture_output=True,
+                                      text=True, timeout=120)
+                self.assertEqual(done.returncode, 1, done.stderr)
+                self.assertIn("There is no X display here", done.stderr)
+
     def test_project_that_is_not_there(self):
         done = self.call("missing.sheerlay", code=1)
         self.assertIn("missing.sheerlay", done.stderr)
