@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/project/journal.hpp"
+
 #include <array>
 #include <optional>
 #include <string>
@@ -124,6 +126,7 @@ struct Project {
     HullTable hull;
     StripStock strips;
     Planking planking;
+    Journal journal; ///< what was really laid; never changes the drawn hull or the plan it was laid by
 
     friend bool operator==(const Project&, const Project&) = default;
 };

@@ -1,6 +1,7 @@
 #include "core/project/project_file.hpp"
 
 #include "core/project/read_hull.hpp"
+#include "core/project/read_journal.hpp"
 #include "core/project/read_planking.hpp"
 #include "core/units/length_text.hpp"
 
@@ -91,7 +92,8 @@ readTables(const toml::table& root, const SourceText& source, const std::string&
     read.project.hull = readHull(file, reading);
     read.project.strips = readStrips(file, reading);
     read.project.planking = readPlanking(file, read.project.strips, reading);
-    for (const char* later : {"stock", "fitout", "covering", "load", "journal"})
+    read.project.journal = readJournal(file, reading);
+    for (const char* later : {"stock", "fitout", "covering", "load"})
         (void)file.find(later, Need::Optional); // read by the parts they belong to
     file.reportUnknown();
     if (messages.anyError())

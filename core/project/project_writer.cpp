@@ -113,6 +113,7 @@ public:
             line("points", "[\n" + rows + "]");
     }
     void planking(const Planking& planking);
+    void journal(const Journal& journal);
 
     [[nodiscard]] std::string text() && { return std::move(m_text); }
     void comment(std::string_view words) { m_text += "# " + std::string(words) + "\n"; }
@@ -157,6 +158,31 @@ void Writer::planking(const Planking& planking) {
     line("closing", closing + " }");
 }
 
+void Writer::journal(const Journal& journal) {
+    const auto text = [this](std::string_view key, const std::string& words) {
+        if (!words.empty())
+            line(key, inQuotes(words));
+    };
+    for (const RowReading& reading : journal.readings) {
+        heading("[[journal.reading]]");
+        line("row", std::to_string(reading.row));
+        line("side", word(reading.side, {"both", "starboard", "port"}));
+        line("sd", length(reading.sd));
+        text("date", reading.date);
+        std::string girths;
+        for (const GirthLeft& g : reading.girthLeft)
+            girths += "    { x = " + length(g.x, g.printedX) +
+                      ", girth = " + length(g.girth, g.printedGirth) + " },\n";
+        line("girth-left", girths.empty() ? "[]" : "[\n" + girths + "]");
+    }
+    for (const LaidStrip& laid : journal.laid) {
+        heading("[[journal.laid]]");
+        line("strip", inQuotes(laid.strip));
+        text("date", laid.date);
+        text("note", laid.note);
+    }
+}
+
 } // namespace
 
 std::string writeProject(const Project& project) {
@@ -184,6 +210,7 @@ std::string writeProject(const Project& project) {
     out.line("cover-width", out.length(project.strips.coverWidth));
     out.line("wood", inQuotes(project.strips.wood));
     out.planking(project.planking);
+    out.journal(project.journal);
     return std::move(out).text();
 }
 

@@ -58,6 +58,29 @@ void requireSame(const HullTable& a, const HullTable& b) {
     }
 }
 
+void requireSame(const Journal& a, const Journal& b) {
+    REQUIRE(a.readings.size() == b.readings.size());
+    for (std::size_t i = 0; i < a.readings.size(); ++i) {
+        const RowReading& r = a.readings[i];
+        const RowReading& s = b.readings[i];
+        CHECK(r.row == s.row);
+        CHECK(r.side == s.side);
+        CHECK(near(r.sd, s.sd));
+        CHECK(r.date == s.date);
+        REQUIRE(r.girthLeft.size() == s.girthLeft.size());
+        for (std::size_t k = 0; k < r.girthLeft.size(); ++k) {
+            CHECK(near(r.girthLeft[k].x, s.girthLeft[k].x));
+            CHECK(near(r.girthLeft[k].girth, s.girthLeft[k].girth));
+        }
+    }
+    REQUIRE(a.laid.size() == b.laid.size());
+    for (std::size_t i = 0; i < a.laid.size(); ++i) {
+        CHECK(a.laid[i].strip == b.laid[i].strip);
+        CHECK(a.laid[i].date == b.laid[i].date);
+        CHECK(a.laid[i].note == b.laid[i].note);
+    }
+}
+
 void requireSame(const Project& a, const Project& b) {
     CHECK(a.name == b.name);
     CHECK(a.units == b.units);
@@ -79,6 +102,7 @@ void requireSame(const Project& a, const Project& b) {
     CHECK(p.sternEnds == q.sternEnds);
     CHECK(p.closing == q.closing);
     CHECK(p.shutter == q.shutter);
+    requireSame(a.journal, b.journal);
 }
 
 Project readBack(const std::string& text) {
@@ -126,7 +150,8 @@ Project everything(Units units, unsigned seed) {
                              {End::Stern, 4000.0, between(3900, 4000), 0}};
     project.strips = {between(4, 10), 20.0, between(10, 19), "yellow-poplar"};
     project.planking.layOn = static_cast<LayOn>(pick(3));
-    project.planking.start = {StartLine::Kind::Bent, between(0, 300), {between(-1, 1), between(-1, 1), 1e-9}};
+    project.planking.start = {
+        StartLine::Kind::Bent, between(0, 300), 0.0, {between(-1, 1), between(-1, 1), 1e-9}};
     project.planking.edgeBendRadius = between(1000, 5000);
     project.planking.narrowest = between(1, 10);
     project.planking.taper = static_cast<Taper>(pick(3));
@@ -134,6 +159,17 @@ Project everything(Units units, unsigned seed) {
     project.planking.sternEnds = static_cast<EndStyle>(pick(3));
     project.planking.closing = static_cast<ClosingMethod>(pick(4));
     project.planking.shutter = std::array<double, 2>{between(0.1, 0.5), between(0.6, 1.0)};
+    for (int row = 0; row < 20; row += 10) {
+        RowReading reading;
+        reading.row = row;
+        reading.side = static_cast<ReadSide>(pick(3));
+        reading.sd = between(0.1, 1);
+        reading.date = row == 0 ? "" : "the first \"warm\" day";
+        for (int i = 0; i < pick(5); ++i)
+            reading.girthLeft.push_back({between(-500, 5000), between(0, 700), {}, {}, 0});
+        project.journal.readings.push_back(reading);
+    }
+    project.journal.laid = {{"S01", "", "", 0}, {"P-03.2", "2 May", "split, glued again", 0}};
     return project;
 }
 
@@ -164,7 +200,7 @@ TEST_CASE("every starting line is written by its own word") {
                             StartLine::Kind::Bent,
                             StartLine::Kind::Easiest}) {
         Project project = everything(Units::Millimetres, 3);
-        project.planking.start = {kind, 0.0, {}};
+        project.planking.start = {kind, 0.0, 0.0, {}};
         requireSame(project, readBack(writeProject(project)));
     }
 }

@@ -1,0 +1,96 @@
+#include "core/project/read_journal.hpp"
+
+#include <cmath>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr std::string_view readingForm =
+    "[[journal.reading]] with row and girth-left = [{ x = …, girth = … }, …]";
+constexpr std::string_view laidForm = "[[journal.laid]] with strip, and date and note if wanted";
+constexpr double mostRows = 1000; // far beyond any boat; above it a number is a slip
+
+/// Hands every table of a list to `take`; what is no table is reported.
+template <class Take>
+void eachTable(
+    TableView& parent, std::string_view key, Need need, std::string_view form, Reading& reading, Take take) {
+    const toml::array* list = parent.array(key, need, form);
+    if (list == nullptr)
+        return;
+    int number = 0;
+    for (const toml::node& node : *list) {
+        const std::string path = parent.keyOf(key) + "[" + std::to_string(++number) + "]";
+        if (const toml::table* inner = node.as_table())
+            take(TableView(*inner, path, lineOf(node), reading));
+        else
+            reading.messages.error(lineOf(node), path, describe(node, reading.source), std::string(form));
+    }
+}
+
+std::optional<GirthLeft> girthLeft(TableView view) {
+    const auto x = view.length("x", Need::Required, Sign::Any);
+    const auto girth = view.length("girth", Need::Required, Sign::NotNegative);
+    view.reportUnknown();
+    if (!x || !girth)
+        return std::nullopt;
+    return GirthLeft{x->value, girth->value, x->printed, girth->printed, view.line()};
+}
+
+RowReading rowReading(TableView view, Reading& reading) {
+    RowReading round;
+    round.line = view.line();
+    constexpr std::string_view rowForm =
+        "the number of a row, from the start toward the keel; 0 for the bare moulds";
+    if (const auto row = view.number("row", Need::Required, rowForm)) {
+        if (*row >= 0 && *row <= mostRows && *row == std::floor(*row))
+            round.row = static_cast<int>(*row);
+        else
+            reading.messages.error(
+                view.lineOfKey("row"), view.keyOf("row"), "a number that no row has", std::string(rowForm));
+    }
+    round.side =
+        view.choice<ReadSide>(
+                "side",
+                Need::Optional,
+                {{"both", ReadSide::Both}, {"starboard", ReadSide::Starboard}, {"port", ReadSide::Port}})
+            .value_or(ReadSide::Both);
+    if (const auto sd = view.length("sd", Need::Optional, Sign::Positive))
+        round.sd = sd->value;
+    round.date = view.text("date", Need::Optional, "a date in quotes").value_or("");
+    eachTable(view, "girth-left", Need::Required, readingForm, reading, [&](TableView inner) {
+        if (const auto girth = girthLeft(std::move(inner)))
+            round.girthLeft.push_back(*girth);
+    });
+    view.reportUnknown();
+    return round;
+}
+
+LaidStrip laidStrip(TableView view) {
+    LaidStrip laid;
+    laid.line = view.line();
+    laid.strip = view.text("strip", Need::Required, "the name of a strip, such as \"S07\"").value_or("");
+    laid.date = view.text("date", Need::Optional, "a date in quotes").value_or("");
+    laid.note = view.text("note", Need::Optional, "a note in quotes").value_or("");
+    view.reportUnknown();
+    return laid;
+}
+
+} // namespace
+
+Journal readJournal(TableView& file, Reading& reading) {
+    Journal journal;
+    auto view = file.table("journal", Need::Optional, readingForm);
+    if (!view)
+        return journal;
+    eachTable(*view, "reading", Need::Optional, readingForm, reading, [&](TableView inner) {
+        journal.readings.push_back(rowReading(std::move(inner), reading));
+    });
+    eachTable(*view, "laid", Need::Optional, laidForm, reading, [&](TableView inner) {
+        journal.laid.push_back(laidStrip(std::move(inner)));
+    });
+    view->reportUnknown();
+    return journal;
+}
+
+} // namespace sheerlay::core
