@@ -152,9 +152,10 @@ struct Plan {
     int lastRow = 0;
     Marks marks;
     Coverage coverage;
-    std::optional<Tapers> tapers; ///< none where the project asks for none
-    std::optional<int> splitRow;  ///< first row of a bottom planked by itself along the centreline
-    double coverWidth = 0.0;      ///< mm a full strip covers; less than the project's where all are planed
+    std::optional<Tapers> tapers;       ///< none where the project asks for none
+    std::optional<int> splitRow;        ///< first row of a bottom planked by itself along the centreline
+    std::optional<int> herringboneFrom; ///< first row whose strips cross the centreline by turns
+    double coverWidth = 0.0; ///< mm a full strip covers; less than the project's where all are planed
     std::optional<PlanUncertainty> uncertainty; ///< none where it was not worked out
     std::vector<Finding> findings;              ///< heaviest first; the loft's are in LoftedHull
     double edgeBendLimit = 0.0;                 ///< 1/mm, allowed by wood and strip or by the project

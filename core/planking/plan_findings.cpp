@@ -264,18 +264,6 @@ void stemPieces(const Project& project, Plan& plan) {
     see(project.planking.sternEnds, 1, "stern");
 }
 
-/// What the project asks for and the planking does not lay yet is said, never passed over.
-void notLaidYet(const Project& project, Plan& plan) {
-    const auto tell = [&](const char* code, const std::string& text) {
-        plan.findings.push_back({Level::Caution, code, std::nullopt, std::nullopt, text});
-    };
-    const Planking& p = project.planking;
-    if (p.closing == ClosingMethod::Herringbone)
-        tell("closing-not-laid",
-             "This way of closing the bottom is not planned yet; each side is laid to the keel line by "
-             "itself.");
-}
-
 } // namespace
 
 void tellStart(const StartSearch& search, Plan& plan) {
@@ -350,7 +338,6 @@ void findInPlan(const Project& project, Plan& plan) {
     tapers(plan);
     closing(plan);
     stemPieces(project, plan);
-    notLaidYet(project, plan);
     std::stable_sort(plan.findings.begin(), plan.findings.end(), [](const Finding& a, const Finding& b) {
         return a.level > b.level;
     });

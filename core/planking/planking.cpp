@@ -1,5 +1,6 @@
 #include "core/planking/planking.hpp"
 
+#include "core/planking/herringbone.hpp"
 #include "core/planking/landing.hpp"
 #include "core/planking/laying_order.hpp"
 #include "core/planking/plan_findings.hpp"
@@ -204,6 +205,8 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull) 
     });
     markRows(project, plan);
     weaveEnds(plan, project, hull);
+    if (project.planking.closing == ClosingMethod::Herringbone)
+        layHerringbone(plan, project);
     orderStrips(plan, project.planking.closing);
     findInPlan(project, plan);
     plan.milliseconds =

@@ -37,7 +37,8 @@ void requireKeys(const json& object, std::initializer_list<const char*> keys, co
 
 /// Every number finite; null only where the contract has it.
 void walk(const json& value, const std::string& path, const std::string& key) {
-    static const std::set<std::string> mayBeNull = {"min_radius", "strip", "x", "bow", "stern", "split_row"};
+    static const std::set<std::string> mayBeNull = {
+        "min_radius", "strip", "x", "bow", "stern", "split_row", "herringbone_row"};
     if (value.is_object())
         for (const auto& [name, child] : value.items())
             walk(child, path + "." + name, name);
