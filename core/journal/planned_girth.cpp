@@ -10,7 +10,9 @@ namespace {
 using Eigen::Vector3d;
 
 constexpr int sectionPoints = 240; // a chord of 5 mm on a bilge of 150 mm radius is 0.0002 mm short
-constexpr double closed = 1.0;     // mm left: the edge follows the centreline
+constexpr int places = 12;         // looked at along the last row, then halved about the widest
+constexpr int halvings = 3;
+constexpr double closed = 1.0; // mm left: the edge follows the centreline
 
 /// The lines that make up a row's lower edge, starboard. Row 0 is the upper edge of the first row.
 std::vector<const std::vector<Vector3d>*> lowerEdges(const Plan& plan, int row) {
@@ -40,26 +42,10 @@ std::optional<Crossing> crossingOf(const std::vector<Vector3d>& line, double x) 
     return std::nullopt;
 }
 
-std::optional<PlannedGirth> girthLeft(const Plan& plan, int row, double x, const MouldTape& tape) {
-    std::optional<PlannedGirth> least;
-    if (tape.misses())
-        return least;
-    for (const auto* edge : lowerEdges(plan, row)) {
-        const auto crossing = crossingOf(*edge, x);
-        if (!crossing)
-            continue;
-        const double left = tape.leftFrom(crossing->point);
-        if (least && least->left <= left)
-            continue;
-        const double along = crossing->along.dot(tape.directionAt(crossing->point));
-        least = PlannedGirth{left, std::sqrt(std::max(0.0, 1 - along * along))};
-    }
-    return least;
-}
-
 } // namespace
 
-MouldTape::MouldTape(const LoftedHull& hull, double x) : m_section(sectionAt(hull.moulds, x, sectionPoints)) {
+MouldTape::MouldTape(const LoftedHull& hull, double x)
+    : m_x(x), m_section(sectionAt(hull.moulds, x, sectionPoints)) {
     for (std::size_t i = 0; i < m_section.size(); ++i)
         m_girth.push_back(i == 0 ? 0.0 : m_girth.back() + (m_section[i] - m_section[i - 1]).norm());
 }
@@ -99,8 +85,25 @@ Vector3d MouldTape::directionAt(const Vector3d& point) const {
     return (m_section[cell + 1] - m_section[cell]).normalized();
 }
 
+std::optional<PlannedGirth> plannedGirthLeft(const Plan& plan, int row, const MouldTape& tape) {
+    std::optional<PlannedGirth> least;
+    if (tape.misses())
+        return least;
+    for (const auto* edge : lowerEdges(plan, row)) {
+        const auto crossing = crossingOf(*edge, tape.x());
+        if (!crossing)
+            continue;
+        const double left = tape.leftFrom(crossing->point);
+        if (least && least->left <= left)
+            continue;
+        const double along = crossing->along.dot(tape.directionAt(crossing->point));
+        least = PlannedGirth{left, std::sqrt(std::max(0.0, 1 - along * along))};
+    }
+    return least;
+}
+
 std::optional<PlannedGirth> plannedGirthLeft(const Plan& plan, const LoftedHull& hull, int row, double x) {
-    return girthLeft(plan, row, x, MouldTape(hull, x));
+    return plannedGirthLeft(plan, row, MouldTape(hull, x));
 }
 
 std::optional<Reach> reachOf(const Plan& plan, int row) {
@@ -122,26 +125,33 @@ std::optional<PlannedLastPlank> plannedLastPlank(const Plan& plan, const LoftedH
     for (const Strip& strip : plan.strips)
         if (strip.side == Side::Centre)
             sides = 2;
-    constexpr int places = 48;
     for (int row = plan.lastRow; row >= 1; --row) {
         const auto reach = reachOf(plan, row);
         if (!reach)
             continue;
         PlannedLastPlank plank{row, 0.0, 0.0, sides};
-        for (int i = 1; i < places; ++i) {
-            const double x = reach->from + (reach->to - reach->from) * i / places;
+        const auto look = [&](double x) {
             const auto planned = plannedGirthLeft(plan, hull, row, x);
             if (planned && planned->left * planned->square > plank.width) {
                 plank.x = x;
                 plank.width = planned->left * planned->square;
             }
+        };
+        double step = (reach->to - reach->from) / places;
+        for (int i = 1; i < places; ++i)
+            look(reach->from + i * step);
+        if (plank.width <= closed)
+            continue;
+        for (int i = 0; i < halvings; ++i) { // the widest place is flat
+            step /= 2;
+            const double x = plank.x;
+            look(x - step);
+            look(x + step);
         }
-        if (plank.width > closed) {
-            if (plank.width > 1.5 * plan.coverWidth) // the plan stopped before the bottom was closed
-                return std::nullopt;
-            plank.width *= sides;
-            return plank;
-        }
+        if (plank.width > 1.5 * plan.coverWidth) // the plan stopped before the bottom was closed
+            return std::nullopt;
+        plank.width *= sides;
+        return plank;
     }
     return std::nullopt;
 }

@@ -14,6 +14,7 @@ class MouldTape {
 public:
     MouldTape(const LoftedHull& hull, double x); ///< x in mm from the bow
 
+    [[nodiscard]] double x() const noexcept { return m_x; }                     ///< mm from the bow
     [[nodiscard]] bool misses() const noexcept { return m_section.size() < 2; } ///< no mould there
     [[nodiscard]] double whole() const noexcept;                                ///< mm, from the sheer
     /// mm from the foot of `point` on the mould; `point` in or near the station's plane, starboard.
@@ -28,6 +29,7 @@ private:
     };
     [[nodiscard]] Foot footOf(const Eigen::Vector3d& point) const;
 
+    double m_x = 0.0;
     std::vector<Eigen::Vector3d> m_section; ///< sheer to keel
     std::vector<double> m_girth;            ///< mm from the first point
 };
@@ -44,6 +46,9 @@ struct PlannedGirth {
 /// figures
 [[nodiscard]] std::optional<PlannedGirth>
 plannedGirthLeft(const Plan& plan, const LoftedHull& hull, int row, double x);
+
+/// The same for several rows at one station.
+[[nodiscard]] std::optional<PlannedGirth> plannedGirthLeft(const Plan& plan, int row, const MouldTape& tape);
 
 /// The last plank by the plan.
 struct PlannedLastPlank {

@@ -76,7 +76,8 @@ private:
     void
     compare(const RowReading& reading, const GirthLeft& girth, const LoftedHull& hull, const Plan& plan) {
         const double x = girth.x + hull.xShift;
-        const auto planned = plannedGirthLeft(plan, hull, reading.row, x);
+        const auto& tape = m_tapes.try_emplace(x, hull, x).first->second;
+        const auto planned = plannedGirthLeft(plan, reading.row, tape);
         if (!planned) {
             m_leftOut.push_back({reading.row, x, girth.girth, 0.0});
             return;
@@ -101,6 +102,7 @@ private:
         round.erase(slips, round.end());
     }
 
+    std::map<double, MouldTape> m_tapes; // by x; a section is dear
     std::map<int, Round> m_rounds;
     std::vector<LeftOutReading> m_leftOut;
 };

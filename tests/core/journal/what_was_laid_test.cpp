@@ -129,9 +129,10 @@ TEST_CASE("a little too wide: plane the strips still to come, between named stat
         findingOf(tellWhatWasLaid(*laid, pipe().hull, pipe().names), "journal-last-plank").text;
     INFO(text);
     CHECK(text.find("; plane 0.2") != std::string::npos);
-    CHECK(text.find(
-              "off each strip of rows 21 to 35 between stations 3 and 8, fading to nothing over the last "
-              "610 mm (2' 0\") of each end; the last plank is then 14 mm (9/16\") wide.") != std::string::npos);
+    CHECK(
+        text.find("off each strip of rows 21 to 35 between stations 3 and 8, fading to nothing over the last "
+                  "610 mm (2' 0\") of each end; the last plank is then 14 mm (9/16\") wide.") !=
+        std::string::npos);
 }
 
 TEST_CASE("a mould that is short is told from wide strips by the bare reading") {
