@@ -23,34 +23,40 @@ std::string number(double value, int decimals) {
     return buffer.data();
 }
 
-std::string plusMinus(double deviation, Units units) {
+} // namespace
+
+std::string edgeBendPlusMinus(double deviation) {
+    const double value = printedDeviations * deviation * 1000.0;
+    return "+/- " + number(std::max(0.01, roundedUp(value, 0.01)), 2) + " per metre";
+}
+
+std::string twistPlusMinus(double deviation, Units units) {
+    const double degrees = printedDeviations * deviation * 180 / std::numbers::pi;
+    if (units == Units::Inches)
+        return "+/- " + number(std::max(0.5, roundedUp(degrees * mmPerFoot, 0.5)), 1) + " degrees in a foot";
+    const double whole = std::max(1.0, roundedUp(degrees * 1000.0, 1.0));
+    return "+/- " + number(whole, 0) + (whole == 1.0 ? " degree in a metre" : " degrees in a metre");
+}
+
+std::string lengthPlusMinus(double deviation, Units units) {
     const double value = printedDeviations * deviation;
     const bool fine = value <= longish;
     const double step = units == Units::Inches ? (fine ? mmPerInch / 16 : mmPerInch / 4) : (fine ? 1.0 : 5.0);
     return "+/- " + formatLength(std::max(step, roundedUp(value, step)), units, 16);
 }
 
-} // namespace
-
 std::string toText(const PlanUncertainty& u, Units units) {
-    const double bend = std::max(0.01, roundedUp(printedDeviations * u.edgeBend * 1000.0, 0.01));
-    const bool inches = units == Units::Inches;
-    const double twist = printedDeviations * u.twist * 180 / std::numbers::pi * (inches ? mmPerFoot : 1000.0);
-    const std::string usual = plusMinus(u.lengthTypical, units);
-    const std::string worst = plusMinus(u.length, units);
-    std::string text =
-        "Rounding of the table moves edge bend by +/- " + number(bend, 2) + " per metre, twist by +/- ";
-    text += inches ? number(std::max(0.5, roundedUp(twist, 0.5)), 1) + " degrees in a foot"
-                   : number(std::max(1.0, roundedUp(twist, 1.0)), 0) +
-                         (twist <= 1.0 ? " degree in a metre" : " degrees in a metre");
-    text += ", strip lengths by " + usual;
+    const std::string usual = lengthPlusMinus(u.lengthTypical, units);
+    const std::string worst = lengthPlusMinus(u.length, units);
+    std::string text = "Rounding of the table moves edge bend by " + edgeBendPlusMinus(u.edgeBend) +
+                       ", twist by " + twistPlusMinus(u.twist, units) + ", strip lengths by " + usual;
     if (worst != usual)
         text += " (the most pointed by " + worst + ")";
     if (u.shutterWidth)
-        text += ", half girth by " + plusMinus(u.halfGirth, units) + " and the shutter's width by " +
-                plusMinus(*u.shutterWidth, units);
+        text += ", half girth by " + lengthPlusMinus(u.halfGirth, units) + " and the shutter's width by " +
+                lengthPlusMinus(*u.shutterWidth, units);
     else
-        text += " and half girth by " + plusMinus(u.halfGirth, units);
+        text += " and half girth by " + lengthPlusMinus(u.halfGirth, units);
     return text + ". Past the last stations, where the table is silent, the hull may differ by more.";
 }
 

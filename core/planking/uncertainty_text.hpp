@@ -10,9 +10,16 @@ namespace sheerlay::core {
 /// What is printed as +/- is this many deviations: true 19 times in 20.
 inline constexpr double printedDeviations = 2.0;
 
+/// "+/- 0.07 per metre", of a deviation in 1/mm; rounded up to 0.01 /m.
+[[nodiscard]] std::string edgeBendPlusMinus(double deviation);
+/// "+/- 5 degrees in a metre", "+/- 1.5 degrees in a foot", of a deviation in rad/mm; rounded up to 1 degree
+/// in a metre or half a degree in a foot.
+[[nodiscard]] std::string twistPlusMinus(double deviation, Units units);
+/// "+/- 6 mm", of a deviation in mm; rounded up to 1 mm or 1/16 in, above 10 mm to 5 mm or 1/4 in.
+[[nodiscard]] std::string lengthPlusMinus(double deviation, Units units);
+
 /// Two sentences for the builder: by how much the rounding of the table moves the plan's figures, and what
-/// that leaves out. Rounded up: edge bend to 0.01 /m, lengths to 1 mm or 1/16 in and above 10 mm to 5 mm or
-/// 1/4 in, twist to 1 degree in a metre or half a degree in a foot.
+/// that leaves out.
 [[nodiscard]] std::string toText(const PlanUncertainty& uncertainty, Units units);
 
 /// A predicted length with no finer step than its +/- allows.

@@ -2,6 +2,7 @@
 
 #include "core/planking/difficulty.hpp"
 #include "core/planking/strength.hpp"
+#include "core/planking/uncertainty_text.hpp"
 #include "ui/scene/words.hpp"
 
 #include <algorithm>
@@ -131,6 +132,25 @@ CardLine endLine(const core::StripEnd& end, core::Units units) {
     return line;
 }
 
+/// Adds to the first, third and fourth line how far the rounding of the table moves the figure.
+void tellRounding(const std::optional<core::PlanUncertainty>& uncertainty,
+                  int row,
+                  core::Units units,
+                  std::vector<CardLine>& lines) {
+    if (!uncertainty)
+        return;
+    const auto& rows = uncertainty->rows;
+    const auto own = std::find_if(rows.begin(), rows.end(), [row](const auto& r) { return r.row == row; });
+    if (own == rows.end())
+        return;
+    const auto tell = [](CardLine& line, const std::string& plusMinus) {
+        line.meaning += QStringLiteral(" Rounding of the table moves it by %1.").arg(toQString(plusMinus));
+    };
+    tell(lines[0], core::lengthPlusMinus(own->length, units));
+    tell(lines[2], core::edgeBendPlusMinus(own->edgeBend));
+    tell(lines[3], core::twistPlusMinus(own->twist, units));
+}
+
 } // namespace
 
 CardText cardText(const Boat& boat, const core::Strip& strip, core::Units units) {
@@ -149,6 +169,7 @@ CardText cardText(const Boat& boat, const core::Strip& strip, core::Units units)
                   strainLine(strip, units),
                   endLine(strip.ends[0], units),
                   endLine(strip.ends[1], units)};
+    tellRounding(boat.plan.uncertainty, strip.row, units, card.lines);
     card.advice = toQString(core::holdingAdvice(difficulty));
     return card;
 }

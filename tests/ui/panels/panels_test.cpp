@@ -1,6 +1,7 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/fake_boat.hpp"
 #include "tests/support/qt_app.hpp"
+#include "ui/panels/card_text.hpp"
 #include "ui/panels/findings_list.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/loft_panel.hpp"
@@ -180,6 +181,26 @@ TEST_CASE("the strip card shows the strip it is given, and a hint without one") 
     CHECK(shown);
     card.setStrip("S99");
     CHECK(card.text().title.isEmpty());
+}
+
+TEST_CASE("the card says how far rounding moves a strip's figures, where that is known") {
+    Boat boat = *test::fakeBoat();
+    const core::Strip& strip = boat.plan.strips.front();
+    const auto told = [&] {
+        QStringList list;
+        for (const CardLine& line : cardText(boat, strip, core::Units::Millimetres).lines)
+            if (line.meaning.contains(QStringLiteral("Rounding of the table")))
+                list << line.caption + QStringLiteral(": ") +
+                            line.meaning.mid(line.meaning.indexOf(QStringLiteral("+/-")));
+        return list;
+    };
+    CHECK(told().isEmpty());
+    boat.plan.uncertainty.emplace();
+    CHECK(told().isEmpty());
+    boat.plan.uncertainty->rows = {{strip.row, 0.02e-3, 0.0, 2.2}};
+    CHECK(told() == QStringList{QStringLiteral("Length to cut: +/- 5 mm."),
+                                QStringLiteral("Edge bend: +/- 0.04 per metre."),
+                                QStringLiteral("Twist: +/- 1 degree in a metre.")});
 }
 
 TEST_CASE("the loft's table has a line per station") {
