@@ -6,9 +6,11 @@
 #include "core/hull/hull.hpp"
 #include "core/planking/plan_json.hpp"
 #include "core/planking/planking.hpp"
+#include "core/planking/start_table.hpp"
 #include "core/planking/uncertainty.hpp"
 #include "core/project/project_file.hpp"
 #include "core/summary/plan_summary.hpp"
+#include "core/summary/start_text.hpp"
 #include "core/units/length.hpp"
 
 #include <spdlog/fmt/fmt.h>
@@ -165,6 +167,16 @@ int plan(const Request& request, const Console& console) {
     if (request.json != "-") {
         const auto summary = core::summarize(planned->project, planned->hull, planned->plan);
         console.out << core::toText(summary, planned->project.units);
+        if (!planned->plan.candidates.empty()) {
+            progress(console, "Comparing start lines");
+            const auto lines = core::bestOfEachKind(planned->plan.candidates);
+            const double limit = planned->plan.edgeBendLimit;
+            console.out << core::startTableText(
+                core::compareStarts(planned->project, planned->hull, lines, limit),
+                planned->plan.start,
+                limit,
+                planned->project.units);
+        }
         print(core::allFindings(planned->hull, planned->plan), console);
         if (const int code = finishOutput(console); code != exitDone)
             return code;
