@@ -10,11 +10,11 @@
 namespace sheerlay::core {
 namespace {
 
-constexpr double longish = 10.0; // mm: from here on the +/- itself is told in coarser steps
-constexpr double nearlyNothing = 1e-9;
+constexpr double longish = 10.0;   // mm: from here on the +/- itself is told in coarser steps
+constexpr double hardlyMore = 0.1; // of a step: isn't rounded up
 
 double roundedUp(double value, double step) {
-    return std::ceil(value / step - nearlyNothing) * step;
+    return std::ceil(value / step - hardlyMore) * step;
 }
 
 std::string number(double value, int decimals) {
@@ -32,8 +32,11 @@ std::string edgeBendPlusMinus(double deviation) {
 
 std::string twistPlusMinus(double deviation, Units units) {
     const double degrees = printedDeviations * deviation * 180 / std::numbers::pi;
-    if (units == Units::Inches)
-        return "+/- " + number(std::max(0.5, roundedUp(degrees * mmPerFoot, 0.5)), 1) + " degrees in a foot";
+    if (units == Units::Inches) {
+        const double halves = std::max(0.5, roundedUp(degrees * mmPerFoot, 0.5));
+        return "+/- " + number(halves, halves == std::round(halves) ? 0 : 1) +
+               (halves == 1.0 ? " degree in a foot" : " degrees in a foot");
+    }
     const double whole = std::max(1.0, roundedUp(degrees * 1000.0, 1.0));
     return "+/- " + number(whole, 0) + (whole == 1.0 ? " degree in a metre" : " degrees in a metre");
 }
@@ -69,7 +72,7 @@ std::string lengthText(double millimetres, double finest, double plusMinus, Unit
         if (s > step && s <= plusMinus)
             step = s;
     const double value = std::round(millimetres / step) * step;
-    return formatLength(value, units, 16, std::abs(value - std::round(value)) > nearlyNothing ? 1 : 0);
+    return formatLength(value, units, 16, std::abs(value - std::round(value)) > 1e-9 ? 1 : 0);
 }
 
 } // namespace sheerlay::core

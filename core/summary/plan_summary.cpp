@@ -68,7 +68,9 @@ std::string wrapped(std::string_view sentence) {
     std::string text;
     std::size_t column = 0;
     while (!sentence.empty()) {
-        const std::size_t end = std::min(sentence.find(' '), sentence.size());
+        std::size_t end = std::min(sentence.find(' '), sentence.size());
+        if (sentence.substr(0, end) == "+/-") // stays with its figure
+            end = std::min(sentence.find(' ', end + 1), sentence.size());
         if (column > 0 && column + 1 + end > textWidth) {
             text += continuation;
             column = 0;

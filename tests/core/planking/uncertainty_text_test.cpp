@@ -25,8 +25,8 @@ TEST_CASE("the +/- are two deviations, rounded up") {
     CHECK(
         toText(sample(), Units::Millimetres) ==
         "Rounding of the table moves edge bend by +/- 0.07 per metre, twist by +/- 5 degrees in a metre, "
-        "strip lengths by +/- 6 mm (the most pointed by +/- 35 mm), half girth by +/- 2 mm and the shutter's "
-        "width by +/- 3 mm. Past the last stations, where the table is silent, the hull may differ by more.");
+        "strip lengths by +/- 6 mm (the most pointed by +/- 35 mm), half girth by +/- 1 mm and the shutter's "
+        "width by +/- 2 mm. Past the last stations, where the table is silent, the hull may differ by more.");
     // 5.26 mm is 3.3 sixteenths, 34.1 mm 5.4 quarters, 1.03 mm less than a sixteenth, 2.06 mm 1.3 sixteenths
     CHECK(toText(sample(), Units::Inches) ==
           "Rounding of the table moves edge bend by +/- 0.07 per metre, twist by +/- 1.5 degrees in a foot, "

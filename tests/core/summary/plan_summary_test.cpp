@@ -150,6 +150,7 @@ TEST_CASE("the summary's text says what a plan can know and no more") {
         CHECK(
             has(text, "  rounding   Rounding of the table moves edge bend by +/- 0.07 per metre, twist by"));
         CHECK(has(text, "\n             degree in a metre, strip lengths by +/- 6 mm (the most pointed by"));
+        CHECK_FALSE(has(text, "+/-\n")); // a sign stays with its figure
         for (std::size_t at = text.find("  rounding"), end = 0; at < text.find("  findings"); at = end + 1) {
             end = text.find('\n', at);
             CHECK(end - at <= 90);
