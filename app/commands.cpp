@@ -4,8 +4,8 @@
 #include "app/sheets_command.hpp"
 #include "app/starter.hpp"
 #include "core/hull/hull.hpp"
+#include "core/journal/replan.hpp"
 #include "core/planking/plan_json.hpp"
-#include "core/planking/planking.hpp"
 #include "core/planking/start_table.hpp"
 #include "core/planking/uncertainty.hpp"
 #include "core/project/project_file.hpp"
@@ -150,14 +150,15 @@ std::optional<Planned> planProject(const Request& request, const Console& consol
     if (!hull)
         return std::nullopt;
     progress(console, "Laying the strips");
-    auto plan = core::plank(read->project, *hull);
-    if (!plan) {
-        console.err << request.project << ": " << plan.error().text << '\n';
+    auto asLaid = core::plankAsLaid(read->project, *hull);
+    if (!asLaid) {
+        console.err << request.project << ": " << asLaid.error().text << '\n';
         return std::nullopt;
     }
+    Plan plan = std::move(asLaid->plan);
     progress(console, "Weighing the table's rounding");
-    plan->uncertainty = core::uncertainty(read->project, *hull, *plan);
-    return Planned{std::move(read->project), std::move(*hull), std::move(plan).value()};
+    plan.uncertainty = core::uncertainty(read->project, *hull, plan);
+    return Planned{std::move(read->project), std::move(*hull), std::move(plan)};
 }
 
 int plan(const Request& request, const Console& console) {

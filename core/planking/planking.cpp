@@ -22,6 +22,7 @@ namespace {
 
 using geometry::FanSide;
 
+constexpr int mostRows = 400;
 constexpr double narrowestPart = 0.65; // of the cover width, where the project names no narrowest strip
 
 double medianBay(const LoftedHull& hull) {
@@ -58,6 +59,58 @@ struct Widths {
     std::vector<RowWidth> below, above;
 };
 
+TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side) {
+    const Project& project = *context.project;
+    TaperWish wish;
+    wish.coverWidth = project.strips.coverWidth;
+    wish.narrowest = project.planking.narrowest.value_or(narrowestPart * wish.coverWidth);
+    wish.limit = plan.edgeBendLimit;
+    wish.where = project.planking.taper;
+    wish.side = side;
+    return wish;
+}
+
+/// Lays down to the measured row, whose width takes up what its edge was found off the plan, and goes on from
+/// there with strips of their real cover width; tapers are solved anew from that edge.
+void layMeasured(const geometry::EvenMaster& even,
+                 const Widths& widths,
+                 const MeasuredRow& measured,
+                 const LayingContext& context,
+                 Plan& plan) {
+    std::vector<RowWidth> above = widths.below;
+    const auto k = static_cast<std::size_t>(measured.row);
+    above.resize(k);
+    const RowWidth& base = above[k - 1];
+    std::vector<double> u;
+    std::vector<double> width;
+    const auto& knots = context.hull->laid.surface.knotsU();
+    for (double x = knots.first; x <= knots.last(); x += taperSpacing) {
+        u.push_back(x);
+        width.push_back((base.full() ? context.project->strips.coverWidth : base.at(x)) +
+                        measured.offset.at(x));
+    }
+    above[k - 1] = RowWidth(std::move(u), std::move(width));
+    RowLayer laid(context, plan);
+    laid.takeAsMeasured(measured.row);
+    const auto edge = laid.rows(even, FanSide::TowardKeel, above, measured.row);
+    laid.finish();
+
+    Project rest = *context.project;
+    rest.strips.coverWidth = measured.coverWidth;
+    LayingContext restContext = context;
+    restContext.project = &rest;
+    std::vector<RowWidth> below;
+    if (rest.planking.taper != Taper::None)
+        if (auto field = taperField(context.hull->laid,
+                                    geometry::masterAlong(edge, taperSpacing).nodes,
+                                    taperWish(restContext, plan, FanSide::TowardKeel)))
+            below = std::move(field->rows);
+    RowLayer next(restContext, plan);
+    next.rows(
+        geometry::masterAlong(edge, columnSpacing), FanSide::TowardKeel, below, mostRows, measured.row + 1);
+    next.finish();
+}
+
 /// Solves for the tapers the project asks for and notes in the plan what they reach.
 Expected<Widths, PlanError> solveTapers(const StartLine& start, const LayingContext& context, Plan& plan) {
     const Project& project = *context.project;
@@ -67,17 +120,12 @@ Expected<Widths, PlanError> solveTapers(const StartLine& start, const LayingCont
     const auto master = startLine(context.hull->laid, start, taperSpacing);
     if (!master)
         return unexpected(PlanError{master.error()});
-    TaperWish wish;
-    wish.coverWidth = project.strips.coverWidth;
-    wish.narrowest = project.planking.narrowest.value_or(narrowestPart * wish.coverWidth);
-    wish.limit = plan.edgeBendLimit;
-    wish.where = project.planking.taper;
     Tapers tapers;
-    tapers.narrowest = wish.narrowest;
     for (const FanSide side : {FanSide::TowardKeel, FanSide::TowardSheer}) {
         if (side == FanSide::TowardSheer && start.kind == StartLine::Kind::Sheer)
             continue;
-        wish.side = side;
+        const TaperWish wish = taperWish(context, plan, side);
+        tapers.narrowest = wish.narrowest;
         auto field = taperField(context.hull->laid, *master, wish);
         if (!field)
             return unexpected(PlanError{field.error()});
@@ -92,8 +140,11 @@ Expected<Widths, PlanError> solveTapers(const StartLine& start, const LayingCont
 }
 
 /// The boat planked from one given line.
-Expected<Plan, PlanError>
-layFrom(const StartLine& start, const Widths& widths, const LayingContext& context, Plan plan) {
+Expected<Plan, PlanError> layFrom(const StartLine& start,
+                                  const Widths& widths,
+                                  const LayingContext& context,
+                                  Plan plan,
+                                  const MeasuredRow* measured = nullptr) {
     plan.start = start;
     plan.coverWidth = context.project->strips.coverWidth;
     auto master = startLine(context.hull->laid, start, columnSpacing);
@@ -108,7 +159,9 @@ layFrom(const StartLine& start, const Widths& widths, const LayingContext& conte
         split = laySplit(even, widths.below, context, plan);
         tellSplit(split, plan);
     }
-    if (!split)
+    if (!split && measured)
+        layMeasured(even, widths, *measured, context, plan);
+    else if (!split)
         layer.rows(even, FanSide::TowardKeel, widths.below);
     if (start.kind != StartLine::Kind::Sheer || start.shift > 0)
         layer.rows(even, FanSide::TowardSheer, widths.above);
@@ -171,7 +224,7 @@ void aimShutter(const Widths& widths, const LayingContext& context, const Plan& 
 
 } // namespace
 
-Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull) {
+Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull, const MeasuredRow* measured) {
     const auto begin = std::chrono::steady_clock::now();
     const Wood* wood = findWood(project.strips.wood);
     if (!wood)
@@ -194,11 +247,11 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull) 
     const auto widths = solveTapers(start, context, empty);
     if (!widths)
         return unexpected(widths.error());
-    auto laid = layFrom(start, *widths, context, empty);
+    auto laid = layFrom(start, *widths, context, empty, measured);
     if (!laid)
         return unexpected(laid.error());
     Plan plan = std::move(*laid);
-    if (project.planking.shutter)
+    if (project.planking.shutter && !measured)
         aimShutter(*widths, context, empty, plan);
     std::stable_sort(plan.strips.begin(), plan.strips.end(), [](const Strip& a, const Strip& b) {
         return a.row != b.row ? a.row < b.row : a.side == Side::Starboard && b.side == Side::Port;

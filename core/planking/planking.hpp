@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/hull/hull.hpp"
+#include "core/planking/measured_row.hpp"
 #include "core/planking/plan.hpp"
 #include "core/project/project.hpp"
 #include "geometry/expected.hpp"
@@ -17,6 +18,9 @@ struct PlanError {
 /// Lays every strip of the boat on the lofted hull: rows as parallels of the start line, toward the keel and
 /// toward the sheer, trimmed at centreplane, sheer and transom. A pure function of its arguments.
 /// @accuracy  tests/core/planking_test.cpp: formula canoe's rows; tests/geometry: exact surfaces
-[[nodiscard]] Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull);
+/// @param measured  the rows below it start from where its edge was found, and cover what strips really do;
+/// null when nothing was measured. A split bottom is laid as planned.
+[[nodiscard]] Expected<Plan, PlanError>
+plank(const Project& project, const LoftedHull& hull, const MeasuredRow* measured = nullptr);
 
 } // namespace sheerlay::core

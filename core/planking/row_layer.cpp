@@ -59,16 +59,17 @@ RowPiece centreLens(const RowPiece& piece) {
 std::vector<RowNode> RowLayer::rows(const geometry::EvenMaster& master,
                                     FanSide side,
                                     const std::vector<RowWidth>& widths,
-                                    int most) {
+                                    int most,
+                                    int first) {
     geometry::ParallelFan fan(m_hull->surface, master.nodes, side, rowBox(*m_hull));
     std::vector<char> wasInside(master.nodes.size(), 0);
     RowMesh mesh;
     mesh.width = m_context->project->strips.coverWidth;
     mesh.spacing = master.spacing;
     mesh.parent = fan.row();
-    for (int k = 1; k <= most; ++k) {
+    for (int k = first; k <= most; ++k) {
         const int row = side == FanSide::TowardKeel ? k : -k;
-        const auto index = static_cast<std::size_t>(k - 1);
+        const auto index = static_cast<std::size_t>(k - first);
         mesh.narrowed.clear();
         if (index < widths.size() && !widths[index].full()) {
             for (const RowNode& n : mesh.parent)
@@ -177,11 +178,12 @@ void RowLayer::lay(const std::vector<RowPiece>& all, const RowMesh& mesh, int ro
         strip.id = stripId('S', row, i, pieces.size());
         strip.side = Side::Starboard;
         strip.row = row;
-        strip.kind = piece.lens                                       ? StripKind::Shutter
-                     : piece.cutBySheer > trueWidth                   ? StripKind::Filler
-                     : piece.tapered || piece.cutByCentre > trueWidth ? StripKind::Tapered
-                                                                      : StripKind::Full;
-        if (piece.tapered)
+        const bool planed = piece.tapered && row != m_measured;
+        strip.kind = piece.lens                                ? StripKind::Shutter
+                     : piece.cutBySheer > trueWidth            ? StripKind::Filler
+                     : planed || piece.cutByCentre > trueWidth ? StripKind::Tapered
+                                                               : StripKind::Full;
+        if (planed)
             strip.planed = side == FanSide::TowardKeel ? PlanedEdge::Lower : PlanedEdge::Upper;
         const auto& upper = side == FanSide::TowardKeel ? piece.parentEdge : piece.childEdge;
         const auto& lower = side == FanSide::TowardKeel ? piece.childEdge : piece.parentEdge;

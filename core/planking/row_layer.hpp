@@ -24,12 +24,17 @@ public:
 
     /// Lays every row on one side of the start line, until the hull is covered or the rows fold.
     /// @param widths  of the rows from the start outward; rows beyond the list, and empty ones, are full
-    /// @param most    rows to lay at most
+    /// @param most    last row to lay, counted from the start
+    /// @param first   number of the first row; its width is the first of `widths`
     /// @return the far edge of the last row laid
     std::vector<geometry::RowNode> rows(const geometry::EvenMaster& master,
                                         geometry::FanSide side,
                                         const std::vector<RowWidth>& widths = {},
-                                        int most = 400);
+                                        int most = 400,
+                                        int first = 1);
+
+    /// From here on a row of its own width was measured, not planed.
+    void takeAsMeasured(int row) noexcept { m_measured = row; }
 
     /// Writes area and seams into the plan.
     void finish();
@@ -43,6 +48,7 @@ private:
     const TrimmedSurface* m_hull;
     Plan* m_plan;
     SeamCheck m_seams;
+    int m_measured = 0;     // row; 0: none
     double m_dropped = 0.0; // mm, widest piece too small to be wood
 };
 

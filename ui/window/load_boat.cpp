@@ -1,7 +1,7 @@
 #include "ui/window/load_boat.hpp"
 
 #include "core/hull/hull.hpp"
-#include "core/planking/planking.hpp"
+#include "core/journal/replan.hpp"
 #include "core/project/project_file.hpp"
 #include "ui/scene/words.hpp"
 
@@ -28,7 +28,7 @@ LoadedBoat loadBoat(const std::string& path, std::stop_token stop, const TaskRun
     if (stop.stop_requested())
         return loaded;
     progress(QStringLiteral("Laying the strips…"));
-    auto plan = core::plank(read->project, *hull);
+    auto plan = core::plankAsLaid(read->project, *hull);
     if (!plan) {
         loaded.stage = QStringLiteral("planned");
         loaded.failure = toQString(plan.error().text);
@@ -37,7 +37,7 @@ LoadedBoat loadBoat(const std::string& path, std::stop_token stop, const TaskRun
     if (stop.stop_requested())
         return loaded;
     progress(QStringLiteral("Drawing the boat…"));
-    loaded.boat = makeBoat(std::move(read->project), std::move(*hull), std::move(*plan));
+    loaded.boat = makeBoat(std::move(read->project), std::move(*hull), std::move(plan->plan));
     return loaded;
 }
 

@@ -1,0 +1,58 @@
+#include "core/journal/replan.hpp"
+
+#include <algorithm>
+#include <iterator>
+
+namespace sheerlay::core {
+namespace {
+
+std::vector<std::string> stationNames(const Project& project) {
+    std::vector<std::string> names;
+    for (const Station& s : project.hull.stations)
+        names.push_back(s.printedX);
+    return names;
+}
+
+} // namespace
+
+Expected<Plan, PlanError> replan(const Project& project,
+                                 const LoftedHull& hull,
+                                 const Plan& plan,
+                                 const MeasuredEdge& edge,
+                                 double coverWidth) {
+    Project same = project; // the rows above were laid by this plan: no new search, no new shift
+    same.planking.start = plan.start;
+    same.planking.shutter.reset();
+    same.strips.coverWidth = plan.coverWidth;
+    const MeasuredRow measured{edge.row, RowWidth(edge.x, edge.offset), coverWidth};
+    return plank(same, hull, &measured);
+}
+
+Expected<PlanAsLaid, PlanError> plankAsLaid(const Project& project, const LoftedHull& hull) {
+    auto plan = plank(project, hull);
+    if (!plan)
+        return unexpected(plan.error());
+    PlanAsLaid result{std::move(*plan), std::nullopt};
+    if (project.journal.readings.empty())
+        return result;
+    result.laid = whatWasLaid(project.journal, project, hull, result.plan);
+    if (!result.laid)
+        return result;
+    auto anew = replan(
+        project, hull, result.plan, result.laid->edge, result.laid->planned + result.laid->excess.value);
+    if (!anew)
+        return unexpected(anew.error());
+    anew->candidates = std::move(result.plan.candidates);
+    for (Finding& f : result.plan.findings) // what was decided about the start still stands
+        if (f.code == "start-found" || f.code == "moved-for-shutter")
+            anew->findings.push_back(std::move(f));
+    const auto told = tellWhatWasLaid(*result.laid, hull, stationNames(project));
+    anew->findings.insert(anew->findings.end(), told.begin(), told.end());
+    std::stable_sort(anew->findings.begin(), anew->findings.end(), [](const Finding& a, const Finding& b) {
+        return a.level > b.level;
+    });
+    result.plan = std::move(*anew);
+    return result;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,136 @@
+#include "core/journal/planned_girth.hpp"
+#include "core/journal/replan.hpp"
+#include "core/planking/landing.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/planked.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+using namespace sheerlay;
+using namespace sheerlay::core;
+using namespace sheerlay::test;
+using Eigen::Vector3d;
+
+namespace {
+
+struct Canoe {
+    Project project = projectAt(SHEERLAY_REFERENCE "/formula_canoe.sheerlay");
+    LoftedHull hull = loft(project).value();
+    Plan plan = plank(project, hull).value();
+};
+
+const Canoe& canoe() {
+    static const Canoe one;
+    return one;
+}
+
+MeasuredEdge edgeAt(int row, double offset) {
+    MeasuredEdge e;
+    e.row = row;
+    for (double x = 0; x <= 4900; x += 25) {
+        e.x.push_back(x);
+        e.offset.push_back(offset);
+    }
+    return e;
+}
+
+const Strip& starboard(const Plan& plan, int row) {
+    return *std::find_if(plan.strips.begin(), plan.strips.end(), [row](const Strip& s) {
+        return s.row == row && s.side != Side::Port;
+    });
+}
+
+/// Distance from a point to the curve through a polyline's vertices (parabola through three of them).
+double distance(const Vector3d& p, const std::vector<Vector3d>& line) {
+    std::size_t nearest = 1;
+    for (std::size_t i = 1; i + 1 < line.size(); ++i)
+        if ((line[i] - p).norm() < (line[nearest] - p).norm())
+            nearest = i;
+    const Vector3d a = (line[nearest + 1] - line[nearest - 1]) / 2;
+    const Vector3d b = (line[nearest + 1] - 2 * line[nearest] + line[nearest - 1]) / 2;
+    const auto at = [&](double t) { return (line[nearest] + t * a + t * t * b - p).norm(); };
+    double best = 0;
+    for (double step = 0.1; step > 1e-6; step /= 10)
+        for (double t = best - 10 * step; t <= best + 10 * step; t += step / 2)
+            if (at(t) < at(best))
+                best = t;
+    const double least = at(best);
+    return least;
+}
+
+} // namespace
+
+TEST_CASE("planned anew from its own edges a plan reproduces itself within 0.01 mm") {
+    const Canoe& c = canoe();
+    for (const int row : {5, 20, 30}) {
+        const Plan again = replan(c.project, c.hull, c.plan, edgeAt(row, 0.0), c.plan.coverWidth).value();
+        REQUIRE(again.lastRow == c.plan.lastRow);
+        REQUIRE(again.strips.size() == c.plan.strips.size());
+        INFO("from row " << row);
+        for (int r = row + 1; r < c.plan.lastRow; r += 3) {
+            const Strip& a = starboard(c.plan, r);
+            const Strip& b = starboard(again, r);
+            CHECK_THAT(b.length, WithinAbs(a.length, 0.05));
+            CHECK_THAT(b.edgeBend.maxAbs, WithinAbs(a.edgeBend.maxAbs, 2e-6));
+            double worst = 0;
+            for (std::size_t i = 4; i + 4 < b.lowerEdge.size(); i += 11) {
+                const double d = distance(b.lowerEdge[i], a.lowerEdge);
+                if (d < 1)
+                    worst = std::max(worst, d);
+            }
+            CHECK(worst < 0.01);
+        }
+        CHECK_THAT(shutterRemainder(again), WithinAbs(shutterRemainder(c.plan), 0.01));
+        CHECK(starboard(again, row).planed == PlanedEdge::None);
+        CHECK(starboard(again, row).kind == StripKind::Full);
+    }
+}
+
+TEST_CASE("an edge that lies lower leaves that much less for the last plank; wider strips leave less still") {
+    const Canoe& c = canoe();
+    const double before = shutterRemainder(c.plan);
+    const Plan lower = replan(c.project, c.hull, c.plan, edgeAt(20, 1.5), c.plan.coverWidth).value();
+    CHECK_THAT(before - shutterRemainder(lower), WithinAbs(1.5, 0.05)); // dr/dv0 = -1
+    CHECK_THAT(lower.coverage.stripsArea, WithinRel(lower.coverage.hullArea, 1e-3));
+    const int left = c.plan.lastRow - 1 - 20; // whole rows still to lay
+    const Plan wider = replan(c.project, c.hull, c.plan, edgeAt(20, 0), c.plan.coverWidth + 0.05).value();
+    CHECK_THAT(before - shutterRemainder(wider), WithinAbs(0.05 * left, 0.05)); // dr/dw = -n
+    for (const StripSample& s : starboard(wider, 25).samples)
+        CHECK_THAT(s.width, WithinAbs(c.plan.coverWidth + 0.05, 1e-6));
+}
+
+TEST_CASE("readings in the journal change the plan, and the findings say so") {
+    const Canoe& c = canoe();
+    Project p = c.project;
+    for (const int row : {0, 20}) {
+        RowReading reading;
+        reading.row = row;
+        for (const double x : c.hull.stationX)
+            if (const auto girth = plannedGirthLeft(c.plan, c.hull, row, x)) {
+                GirthLeft left;
+                left.x = x - c.hull.xShift;
+                left.girth = girth->left - (row == 0 ? 0.0 : 2.0);
+                reading.girthLeft.push_back(left);
+            }
+        REQUIRE(reading.girthLeft.size() > 8);
+        p.journal.readings.push_back(reading);
+    }
+    const PlanAsLaid asLaid = plankAsLaid(p, c.hull).value();
+    REQUIRE(asLaid.laid.has_value());
+    CHECK(asLaid.laid->row == 20);
+    // 2 mm lower, and the strips are found to cover a little more: so much less is left below row 20
+    const double cover = c.plan.coverWidth + asLaid.laid->excess.value;
+    CHECK(asLaid.laid->excess.value > 0.03);
+    CHECK(asLaid.laid->excess.value < 0.1); // 2 mm over 20 rows, drawn toward nothing
+    const double planned = (c.plan.lastRow - 21) * c.plan.coverWidth + shutterRemainder(c.plan);
+    const double anew = (asLaid.plan.lastRow - 21) * cover + shutterRemainder(asLaid.plan);
+    CHECK_THAT(planned - anew, WithinAbs(2.0, 0.1));
+    CHECK(std::count_if(asLaid.plan.findings.begin(), asLaid.plan.findings.end(), [](const Finding& f) {
+              return f.code.starts_with("journal-");
+          }) >= 3);
+    const PlanAsLaid plain = plankAsLaid(c.project, c.hull).value();
+    CHECK_FALSE(plain.laid.has_value());
+    CHECK(plain.plan.strips.size() == c.plan.strips.size());
+}
