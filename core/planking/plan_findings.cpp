@@ -25,8 +25,8 @@ std::string rowsText(int first, int last) {
 
 /// Neighbouring rows whose edge bend is over the limit make one finding, told at the worst of them.
 void edgeBends(Plan& plan) {
-    // tapers are solved to the limit itself; the laid strips keep it to within 2 percent
-    const double over = plan.tapers ? 1.02 * plan.edgeBendLimit : plan.edgeBendLimit;
+    // the table tells no finer than this, and tapers, solved to the limit itself, keep it to within 2 percent
+    const double over = 1.02 * plan.edgeBendLimit;
     std::map<int, const Strip*> worstOfRow;
     for (const Strip& s : plan.strips)
         if (s.side != Side::Port && s.edgeBend.maxAbs > over) {
@@ -72,7 +72,7 @@ void strains(Plan& plan) {
              worst->id,
              worst->strainAtX,
              std::to_string(count) + (count == 1 ? " strip a side uses" : " strips a side use") +
-                 " more than half of the wood's bending strength, " + worst->id + " the most (" +
+                 " more than half of the wood's strength, bent edgewise, bent over the moulds and twisted together, " + worst->id + " the most (" +
                  number(100 * worst->strainMax, 0) + " percent of the allowance); " +
                  Strength::advice(Strength::woodUse(worst->strainMax)) + "."});
 }
