@@ -139,6 +139,29 @@ TEST_CASE("a sheet tells its strip's findings, neighbours, order and ends") {
     CHECK(first.find("Caution:") < first.find("Note:"));
 }
 
+TEST_CASE("the cover says once how far the table's rounding moves the figures, where that is known") {
+    test::FakeBoat boat = test::makeFakeBoat();
+    const auto told = [&] {
+        std::vector<std::string> list;
+        for (const Sheet& sheet :
+             cutSheets(boat.project, boat.hull, boat.plan, Units::Millimetres, PageSize::A4))
+            if (const std::string words = wordsOf(sheet); has(words, "+/-"))
+                list.push_back(words);
+        return list;
+    };
+    CHECK(told().empty());
+    PlanUncertainty u;
+    u.edgeBend = 0.03e-3;
+    u.lengthTypical = 1.5;
+    u.length = 4;
+    u.halfGirth = 0.5;
+    boat.plan.uncertainty = u;
+    REQUIRE(told().size() == 1);
+    CHECK(has(told().front(), "Rounding of the table moves edge bend by +/- 0.06 per metre"));
+    CHECK(has(told().front(),
+              "strip lengths by +/- 3 mm (the most pointed by +/- 8 mm) and half girth by +/- 1 mm."));
+}
+
 TEST_CASE("a row whose sides differ gets a sheet for each side") {
     test::FakeBoat boat = test::makeFakeBoat(3);
     for (Strip& strip : boat.plan.strips)
