@@ -1,6 +1,7 @@
 #include "core/planking/taper_field.hpp"
 
 #include "core/planking/start_chart.hpp"
+#include "core/planking/stealer_bands.hpp"
 #include "core/planking/taper_program.hpp"
 
 #include <algorithm>
@@ -10,7 +11,7 @@
 namespace sheerlay::core {
 namespace {
 
-constexpr double margin = 0.985;    // solved a little inside the limit: between nodes the edge bends on
+constexpr double margin = 0.975;    // solved a little inside the limit: between nodes the edge bends on
 constexpr double letPass = 1.02;    // an edge this close to the limit has met it
 constexpr double letGo = 1.005;     // leaving strips whole may cost this much
 constexpr double whole = 0.05;      // mm: what is narrowed less everywhere is left full
@@ -50,9 +51,13 @@ Basis basisAt(double s, double knot, std::size_t spans) {
 
 class Field {
 public:
-    Field(const StartChart& chart, const TaperWish& wish) : m_chart(&chart), m_wish(wish) {
-        const auto edgesNeeded = static_cast<std::size_t>(std::ceil(chart.depth() / wish.coverWidth)) + 2;
-        m_edges = edgesNeeded;
+    /// @param bands  rows, from 0 and ascending, that two strips share
+    Field(const StartChart& chart, const TaperWish& wish, const std::vector<std::size_t>& bands)
+        : m_chart(&chart), m_wish(wish) {
+        m_edges = static_cast<std::size_t>(std::ceil(chart.depth() / wish.coverWidth)) + 2 - bands.size();
+        m_strips.assign(m_edges, 1);
+        for (const std::size_t b : bands)
+            m_strips.at(b) = 2;
         m_first = chart.columns();
         for (std::size_t i = 0; i < chart.columns(); ++i)
             for (double w = 0; w <= chart.depth(); w += wish.coverWidth / 2)
@@ -73,13 +78,21 @@ public:
         for (std::size_t i = m_first; i <= m_last; ++i)
             m_basis.push_back(basisAt(static_cast<double>(i - m_first) * chart.spacing(), m_knot, m_spans));
         m_c.assign(m_edges * m_coefficients, 0.0);
-        for (std::size_t e = 0; e < m_edges; ++e)
+        double w = 0;
+        for (std::size_t e = 0; e < m_edges; ++e) {
+            w += full(e + 1);
             for (std::size_t k = 0; k < m_coefficients; ++k)
-                m_c[e * m_coefficients + k] = static_cast<double>(e + 1) * wish.coverWidth;
+                m_c[e * m_coefficients + k] = w;
+        }
+        m_single.assign(m_edges * m_coefficients, 0);
     }
 
     [[nodiscard]] bool empty() const { return m_basis.empty(); }
     [[nodiscard]] std::size_t edges() const { return m_edges; }
+    /// The row above edge e is a band of two strips.
+    [[nodiscard]] bool isBand(std::size_t e) const { return m_strips[e - 1] > 1; }
+    /// Greatest width of the row above edge e, mm.
+    [[nodiscard]] double full(std::size_t e) const { return m_strips[e - 1] * m_wish.coverWidth; }
 
     /// Edge e (1 to edges(); 0 is the start) at a column counted from the first.
     [[nodiscard]] GraphPoint edge(std::size_t e, std::size_t column) const {
@@ -150,7 +163,7 @@ public:
                 const std::size_t at = p.at(e - 1, k);
                 const double factor = slant(e - 1, columnOf(k));
                 p.narrowest[at] = m_wish.narrowest * factor;
-                p.full[at] = m_wish.coverWidth * factor;
+                p.full[at] = (m_single[at] ? m_wish.coverWidth : full(e)) * factor;
                 p.lower[at] = m_c[at] - move;
                 p.upper[at] = m_c[at] + move;
             }
@@ -174,8 +187,34 @@ public:
 
     void take(std::vector<double> c) { m_c = std::move(c); }
 
-    /// Largest narrowing of the strip above edge e inside the hull, mm square to its near edge.
+    /// Forbids what stealers are shorter than is worth their joints.
+    /// @return false where there were none
+    bool forbidShortStealers() {
+        bool any = false;
+        for (std::size_t e = 1; e <= m_edges; ++e)
+            for (std::size_t i = 0; isBand(e) && i < m_basis.size(); ++i) {
+                const auto holds = [&](std::size_t k) {
+                    return stripInside(e, k) && squareWidth(e, k) > m_wish.coverWidth;
+                };
+                if (!holds(i))
+                    continue;
+                const std::size_t first = i;
+                while (i + 1 < m_basis.size() && holds(i + 1))
+                    ++i;
+                if (static_cast<double>(i - first) * m_chart->spacing() > shortestStealer)
+                    continue;
+                any = true;
+                for (std::size_t k = m_basis[first].first; k < m_basis[i].first + 4; ++k)
+                    m_single[(e - 1) * m_coefficients + k] = 1;
+            }
+        return any;
+    }
+
+    /// Largest narrowing of the strip above edge e inside the hull, mm square to its near edge; of a band
+    /// none: how its strips are cut is another matter.
     [[nodiscard]] double narrowing(std::size_t e) const {
+        if (isBand(e))
+            return 0;
         double most = 0;
         for (std::size_t i = 0; i < m_basis.size(); ++i)
             if (stripInside(e, i))
@@ -209,9 +248,9 @@ public:
                 continue;
             u.push_back(at);
             // outside the hull the program has no say
-            width.push_back(std::clamp(squareWidth(e, i), 0.8 * m_wish.narrowest, 1.2 * m_wish.coverWidth));
+            width.push_back(std::clamp(squareWidth(e, i), 0.8 * m_wish.narrowest, 1.2 * full(e)));
             if (stripInside(e, i))
-                tooWide = std::max(tooWide, width.back() - m_wish.coverWidth);
+                tooWide = std::max(tooWide, width.back() - full(e));
         }
         for (double& w : width)
             w -= tooWide;
@@ -222,9 +261,12 @@ public:
         for (std::size_t e = 1; e <= m_edges; ++e)
             for (std::size_t i = 0; i < m_basis.size(); ++i) {
                 const double near = edge(e - 1, i).w;
-                if (reaches(i, near) && inside(i, near))
-                    sum += std::max(0.0, m_wish.coverWidth - squareWidth(e, i)) *
-                           m_chart->stretch(m_first + i, near) * m_chart->spacing();
+                if (!reaches(i, near) || !inside(i, near))
+                    continue;
+                const double w = squareWidth(e, i);
+                const bool one = w <= m_wish.coverWidth; // beyond its stealer a band is one strip
+                sum += std::max(0.0, (one ? m_wish.coverWidth : full(e)) - w) *
+                       m_chart->stretch(m_first + i, near) * m_chart->spacing();
             }
         return sum;
     }
@@ -269,16 +311,43 @@ private:
     double m_knot = coarseKnots;
     std::vector<Basis> m_basis;
     std::vector<double> m_c;
+    std::vector<int> m_strips;  // per row: 2 in a band
+    std::vector<char> m_single; // per coefficient: one strip at most, in a band too
 };
 
-} // namespace
+FieldScore scoreOf(const Field& field, double limit) {
+    FieldScore score;
+    for (std::size_t e = 1; e <= field.edges(); ++e) {
+        const double worst = field.worst(e);
+        score.edgesOver += worst > limit * letPass;
+        score.slack += std::max(0.0, worst - limit);
+        score.touched += field.narrowing(e) > touchedFrom;
+    }
+    return score;
+}
 
-Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
-                                               const std::vector<geometry::MasterNode>& master,
+/// What bands at these rows would reach, roughly: the shape of the edges alone.
+std::optional<FieldScore>
+tryBands(const StartChart& chart, const TaperWish& wish, const std::vector<std::size_t>& bands) {
+    Field field(chart, wish, bands);
+    const std::vector<double> price(field.edges(), 0.0);
+    const std::vector<char> mustBeFull(field.edges(), 0);
+    for (const double move : {1e4, 25.0}) {
+        auto c = field.program(move, price, mustBeFull).solve();
+        if (!c)
+            return std::nullopt;
+        field.take(std::move(*c));
+        field.forbidShortStealers();
+    }
+    return scoreOf(field, wish.limit);
+}
+
+/// The whole field with bands at the given rows.
+Expected<TaperedField, std::string> solveField(const StartChart& chart,
                                                const TaperWish& wish,
-                                               std::stop_token stop) {
-    const StartChart chart(hull, master, taperSpacing, wish.side, wish.coverWidth / 2);
-    Field field(chart, wish);
+                                               const std::vector<std::size_t>& bands,
+                                               const std::stop_token& stop) {
+    Field field(chart, wish, bands);
     TaperedField result;
     if (field.empty())
         return result; // no row lies on this side
@@ -300,7 +369,8 @@ Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
     };
     const auto reprice = [&] {
         for (std::size_t e = 1; e <= field.edges(); ++e)
-            price[e - 1] = fewStrips / (std::max(0.0, field.narrowing(e)) + touchedFrom);
+            price[e - 1] =
+                field.isBand(e) ? 0.0 : fewStrips / (std::max(0.0, field.narrowing(e)) + touchedFrom);
     };
     // three linearisations for the shape, four more that gather the wood in few strips, one that leaves the
     // rest whole
@@ -309,6 +379,7 @@ Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
             return unexpected(std::string("the tapers could not be solved for"));
     for (const double move : {25.0, 25.0, 12.0, 6.0}) {
         reprice();
+        field.forbidShortStealers();
         if (!solve(move))
             return unexpected(std::string("the tapers could not be solved for"));
     }
@@ -320,7 +391,7 @@ Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
     };
     const auto leaveFull = [&](double below) {
         for (std::size_t e = 1; e <= field.edges(); ++e)
-            mustBeFull[e - 1] = field.narrowing(e) < below;
+            mustBeFull[e - 1] = !field.isBand(e) && field.narrowing(e) < below;
     };
     reprice();
     const Field gathered = field;
@@ -336,14 +407,45 @@ Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
 
     result.wood = field.wood();
     for (std::size_t e = 1; e <= field.edges(); ++e) {
-        result.rows.push_back(mustBeFull[e - 1] ? RowWidth() : field.widthOf(e));
-        result.touched += mustBeFull[e - 1] ? 0 : 1;
+        if (field.isBand(e))
+            result.bands.push_back({e - 1, field.widthOf(e)});
+        const bool cut = !mustBeFull[e - 1] && !field.isBand(e);
+        result.rows.push_back(cut ? field.widthOf(e) : RowWidth());
+        result.touched += cut ? 1 : 0;
         const double here = field.worst(e);
         result.worst = std::max(result.worst, here);
         if (here > wish.limit * letPass)
             result.metFrom = static_cast<int>(e) + 1;
     }
+    result.score = scoreOf(field, wish.limit);
     return result;
+}
+
+} // namespace
+
+Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
+                                               const std::vector<geometry::MasterNode>& master,
+                                               const TaperWish& wish,
+                                               std::stop_token stop) {
+    const StartChart chart(hull, master, taperSpacing, wish.side, wish.coverWidth / 2);
+    auto plain = solveField(chart, wish, {}, stop);
+    if (!plain || !wish.stealers || plain->score.edgesOver == 0)
+        return plain;
+    const auto score = [&](const std::vector<std::size_t>& bands) -> std::optional<FieldScore> {
+        if (stop.stop_requested())
+            return std::nullopt;
+        return tryBands(chart, wish, bands);
+    };
+    TaperWish atWill = wish;
+    atWill.narrowest /= 2; // as a band in every row would have it
+    const auto forced = tryBands(chart, atWill, {});
+    if (!forced)
+        return plain;
+    const std::vector<std::size_t> bands = chooseBands(plain->score, *forced, plain->rows.size(), score);
+    if (bands.empty())
+        return plain;
+    auto banded = solveField(chart, wish, bands, stop);
+    return banded && banded->score < plain->score ? banded : plain;
 }
 
 } // namespace sheerlay::core

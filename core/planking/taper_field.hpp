@@ -2,6 +2,7 @@
 
 #include "core/hull/hull.hpp"
 #include "core/planking/row_width.hpp"
+#include "core/planking/stealer_bands.hpp"
 #include "core/project/project.hpp"
 #include "geometry/parallels.hpp"
 
@@ -18,16 +19,19 @@ struct TaperWish {
     double limit = 0.0;      ///< 1/mm, on the edge bend of every edge below the start line itself
     Taper where = Taper::Anywhere;
     geometry::FanSide side = geometry::FanSide::TowardKeel;
+    bool stealers = false; ///< may be let in where plain tapers do not reach the limit
 };
 
 /// Widths of the rows of one side of the start.
 struct TaperedField {
-    std::vector<RowWidth> rows; ///< from the start outward; empty ones are full
+    std::vector<RowWidth> rows; ///< from the start outward; empty ones are full, or bands
+    std::vector<Band> bands;    ///< ascending; none where plain tapers do
     int touched = 0;            ///< rows narrowed by more than 0.3 mm somewhere
     double wood = 0.0;          ///< mm2 planed away on one side of the boat
     double plainWorst = 0.0;    ///< 1/mm, worst edge bend of the edges without a taper
     double worst = 0.0;         ///< 1/mm, with them, in the chart
     int metFrom = 1;            ///< first edge from which on all keep the limit (2 percent let pass)
+    FieldScore score;
 };
 
 /// Widths of all rows of a field together, by a sparse linear program in the start's chart, linearised again
