@@ -10,7 +10,8 @@ namespace sheerlay::core {
 namespace {
 
 constexpr int mostRows = 800;
-constexpr int rowsBeyond = 10; // grid rows past the hull that the chart still covers
+constexpr int rowsBeyond = 10;       // grid rows past the hull that the chart still covers
+constexpr double leastStretch = 0.1; // G under which geodesics are about to cross and the chart ends
 
 } // namespace
 
@@ -29,7 +30,7 @@ StartChart::StartChart(const TrimmedSurface& hull,
         bool anyInside = false;
         for (std::size_t i = 0; i < master.size(); ++i) {
             const geometry::RowNode& n = fan.row()[i];
-            open[i] = open[i] && n.alive;
+            open[i] = open[i] && n.alive && n.state.jacobi > leastStretch;
             if (!open[i])
                 continue;
             const bool in = insideHull(hull, n.state.uv, n.jet.p);
@@ -109,8 +110,30 @@ double StartChart::stretch(std::size_t column, double w) const {
     return metric(column, w).g;
 }
 
-double StartChart::edgeBend(std::size_t column, const GraphPoint& e) const {
-    const Metric m = metric(column, e.w);
+double StartChart::edgeBend(std::size_t column, const GraphPoint& edge) const {
+    return edgeBend(metric(column, edge.w), edge);
+}
+
+double StartChart::edgeBendBetween(double column, const GraphPoint& edge) const {
+    const double whole = std::clamp(std::floor(column), 0.0, static_cast<double>(m_columns.size()) - 2);
+    const auto a = static_cast<std::size_t>(whole);
+    const double f = column - whole;
+    // four neighbours where they reach as far, else the two
+    const bool wide = a > 0 && a + 2 < m_columns.size() && reaches(a - 1, edge.w) && reaches(a + 2, edge.w);
+    const Metric m1 = metric(a, edge.w);
+    const Metric m2 = metric(a + 1, edge.w);
+    const Metric m0 = wide ? metric(a - 1, edge.w) : m1;
+    const Metric m3 = wide ? metric(a + 2, edge.w) : m2;
+    const auto at = [&](double Metric::*of) {
+        if (!wide)
+            return (1 - f) * (m1.*of) + f * (m2.*of);
+        return -f * (f - 1) * (f - 2) / 6 * (m0.*of) + (f + 1) * (f - 1) * (f - 2) / 2 * (m1.*of) -
+               (f + 1) * f * (f - 2) / 2 * (m2.*of) + (f + 1) * f * (f - 1) / 6 * (m3.*of);
+    };
+    return edgeBend({at(&Metric::g), at(&Metric::gw), at(&Metric::gs)}, edge);
+}
+
+double StartChart::edgeBend(const Metric& m, const GraphPoint& e) {
     const double slope = e.first * e.first;
     return m.g * (e.second - m.g * m.gw - (2 * m.gw * slope + m.gs * e.first) / m.g) /
            std::pow(m.g * m.g + slope, 1.5);

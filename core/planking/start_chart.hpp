@@ -43,6 +43,8 @@ public:
     [[nodiscard]] double stretch(std::size_t column, double w) const;
     /// Edge bend of an edge, 1/mm, + where its centre lies away from the start.
     [[nodiscard]] double edgeBend(std::size_t column, const GraphPoint& edge) const;
+    /// The same between two columns that both reach `edge`. @param column  with fraction
+    [[nodiscard]] double edgeBendBetween(double column, const GraphPoint& edge) const;
 
 private:
     struct Node {
@@ -54,6 +56,7 @@ private:
         double g = 1.0, gw = 0.0, gs = 0.0;
     };
     [[nodiscard]] Metric metric(std::size_t column, double w) const;
+    [[nodiscard]] static double edgeBend(const Metric& metric, const GraphPoint& edge);
 
     double m_spacing, m_step;
     double m_depth = 0.0;

@@ -26,19 +26,22 @@ struct TaperWish {
 struct TaperedField {
     std::vector<RowWidth> rows; ///< from the start outward; empty ones are full, or bands
     std::vector<Band> bands;    ///< ascending; none where plain tapers do
-    int touched = 0;            ///< rows narrowed by more than 0.3 mm somewhere
+    int touched = 0;            ///< rows that are neither full nor bands
     double wood = 0.0;          ///< mm2 planed away on one side of the boat
     double plainWorst = 0.0;    ///< 1/mm, worst edge bend of the edges without a taper
     double worst = 0.0;         ///< 1/mm, with them, in the chart
     int metFrom = 1;            ///< first edge from which on all keep the limit (2 percent let pass)
     FieldScore score;
+
+    /// True where every edge of the field keeps the limit.
+    [[nodiscard]] bool met() const noexcept { return metFrom <= 1; }
 };
 
 /// Widths of all rows of a field together, by a sparse linear program in the start's chart, linearised again
 /// until it stands; strips that need no narrowing are left full, and those that do are kept few. Edge 0 is
 /// the start line and stays as it is.
 /// @param master  the start line at nodes `taperSpacing` mm apart
-/// @return        the widths; in words why there are none (the chart breaks down, or the solver gave up)
+/// @return        the widths; in words why there are none (the solver gave up, or it was stopped)
 /// @accuracy  tests/core/planking/taper_field_test.cpp: closing.md's canoe and skiff; the marched edges are
 /// checked again in the plan
 /// @source closing.md section 1

@@ -2,6 +2,7 @@
 
 #include <array>
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -16,25 +17,62 @@ struct TaperProgram {
     /// Per edge and coefficient, edge by edge (index `at`): bounds of the width of the strip above the edge,
     /// mm, and its worth in wood, m2 per mm.
     std::vector<double> narrowest, full, wood;
-    std::vector<char> inHull;         ///< the coefficient shapes the strip inside the hull
+    std::vector<double> slant;        ///< chart width over square width
+    std::vector<char> inHull;         ///< the coefficient shapes the strip inside the hull, and it is no band
     std::vector<double> lower, upper; ///< bounds of the coefficients themselves, mm
-    std::vector<double> price;        ///< per edge: cost of each mm of its strip's largest narrowing
-    std::vector<char> mustBeFull;     ///< per edge: its strip may not be touched
 
     /// Edge bend at one place: constant + sum of a * coefficients first to first + 3, 1/m.
     struct Bend {
         std::size_t edge = 0, first = 0;
         std::array<double, 4> a{};
         double constant = 0.0;
+        double present = 0.0; ///< 1/m, about the edges the program was made for
     };
     std::vector<Bend> bends;
     double limit = 0.0;                  ///< 1/m
     std::optional<std::size_t> endsOnly; ///< widths may only fall outward from this coefficient
 
     [[nodiscard]] std::size_t at(std::size_t edge, std::size_t k) const { return edge * coefficients + k; }
+};
 
-    /// @return the coefficients, edge by edge; none when the solver gives up
-    [[nodiscard]] std::optional<std::vector<double>> solve() const;
+/// The program in the solver, solved again from the last solution when prices change or strips are held full.
+/// Edge bends enter only where they come near the limit: the solver begins with those that do about the
+/// present edges, and whatever a solution breaks is added to it. Deterministic. Not for two threads at once.
+class TaperSolver {
+public:
+    explicit TaperSolver(const TaperProgram& program);
+    ~TaperSolver();
+    TaperSolver(const TaperSolver&) = delete;
+    TaperSolver& operator=(const TaperSolver&) = delete;
+
+    /// Per edge, m2 for each mm of its strip's largest narrowing.
+    void setPrices(const std::vector<double>& price);
+    /// Per edge, whether its strip must stay full inside the hull.
+    void holdFull(const std::vector<char>& held);
+
+    /// @return false when the solver gives up
+    [[nodiscard]] bool solve();
+    /// Solves after strips were held full, and goes back to the last solution if that costs too much.
+    /// @param wood    m2 more than now that it may cost
+    /// @param excess  1/m more than now that edge bends may lie over the limit, all together
+    [[nodiscard]] bool tryHeld(const std::vector<char>& held, double wood, double excess);
+    /// Coefficients, edge by edge.
+    [[nodiscard]] std::vector<double> coefficients() const;
+    /// Sum of what edge bends lie over the limit, 1/m.
+    [[nodiscard]] double excess() const;
+    /// Wood removed against the full widths, m2.
+    [[nodiscard]] double wood() const;
+    /// Largest narrowing of the strip above an edge (index from 0), mm in the chart.
+    [[nodiscard]] double narrowing(std::size_t edge) const;
+
+private:
+    enum class Way { FromScratch, PricesChanged, BoundsChanged };
+    [[nodiscard]] bool run(Way way);
+    [[nodiscard]] bool addBroken();
+    void addBends(const std::vector<std::size_t>& which);
+
+    struct Model;
+    std::unique_ptr<Model> m_model;
 };
 
 } // namespace sheerlay::core

@@ -1,0 +1,303 @@
+#include "core/planking/taper_edges.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace sheerlay::core {
+namespace {
+
+constexpr double margin = 0.975;    // solved a little inside the limit: between nodes the edge bends on
+constexpr double coarseKnots = 200; // mm
+constexpr double fineKnots = 150;   // mm, for low limits and short boats
+constexpr double lowLimit = 0.125e-3;
+constexpr double shortBoat = 3200; // mm of start line inside the hull
+constexpr double perMetre = 1e3;   // the program reckons edge bend in 1/m
+constexpr std::size_t mostEdges = 600;
+
+} // namespace
+
+TaperEdges::TaperEdges(const StartChart& chart, const TaperWish& wish, const std::vector<std::size_t>& bands)
+    : m_chart(&chart), m_wish(wish) {
+    m_edges = static_cast<std::size_t>(std::ceil(chart.depth() / wish.coverWidth)) + 2 - bands.size();
+    m_strips.assign(m_edges, 1);
+    for (const std::size_t b : bands)
+        m_strips.at(b) = 2;
+    m_first = chart.columns();
+    for (std::size_t i = 0; i < chart.columns(); ++i)
+        for (double w = 0; w <= chart.depth(); w += wish.coverWidth / 2)
+            if (chart.inside(i, w)) {
+                m_first = std::min(m_first, i);
+                m_last = i;
+                break;
+            }
+    if (m_first >= m_last)
+        return;
+    m_first = m_first > 2 ? m_first - 2 : 0;
+    m_last = std::min(m_last + 2, chart.columns() - 1);
+    const double length = static_cast<double>(m_last - m_first) * chart.spacing();
+    // knots stand on columns, where the limit is asked: an edge bends most sharply at them
+    const double knot = wish.limit < lowLimit || length < shortBoat ? fineKnots : coarseKnots;
+    const auto knotColumns = static_cast<std::size_t>(std::max(1.0, std::round(knot / chart.spacing())));
+    const std::size_t parts = m_last - m_first;
+    m_knot = static_cast<double>(knotColumns) * chart.spacing();
+    m_spans = std::max<std::size_t>(4, (parts + knotColumns - 1) / knotColumns);
+    m_coefficients = m_spans + 3;
+    m_ahead = static_cast<double>((m_spans * knotColumns - parts) / 2) * chart.spacing();
+    for (std::size_t i = 0; i <= parts; ++i)
+        m_weights.push_back(weightsAt(static_cast<double>(i)));
+    double w = 0;
+    for (std::size_t e = 1; e <= m_edges; ++e) {
+        w += full(e);
+        m_c.insert(m_c.end(), m_coefficients, w);
+    }
+    m_single.assign(m_c.size(), 0);
+}
+
+void TaperEdges::coverHull() {
+    const auto lastOnHull = [&] {
+        for (std::size_t i = 0; i < m_weights.size(); ++i)
+            if (onHull(m_edges, i))
+                return true;
+        return false;
+    };
+    while (m_edges < mostEdges && lastOnHull()) {
+        for (std::size_t k = 0; k < m_coefficients; ++k)
+            m_c.push_back(m_c[m_c.size() - m_coefficients] + m_wish.coverWidth);
+        m_strips.push_back(1);
+        m_single.insert(m_single.end(), m_coefficients, 0);
+        ++m_edges;
+    }
+}
+
+SplineWeights TaperEdges::weightsAt(double column) const {
+    const double s = column * m_chart->spacing() + m_ahead;
+    const double t = std::clamp(s / m_knot, 0.0, static_cast<double>(m_spans));
+    SplineWeights b;
+    b.first = std::min(static_cast<std::size_t>(t), m_spans - 1);
+    const double f = t - static_cast<double>(b.first);
+    const double g = 1 - f;
+    b.value = {g * g * g / 6,
+               (3 * f * f * f - 6 * f * f + 4) / 6,
+               (-3 * f * f * f + 3 * f * f + 3 * f + 1) / 6,
+               f * f * f / 6};
+    b.slope = {-g * g / 2, (3 * f * f - 4 * f) / 2, (-3 * f * f + 2 * f + 1) / 2, f * f / 2};
+    b.bend = {g, 3 * f - 2, 1 - 3 * f, f};
+    for (std::size_t j = 0; j < 4; ++j) {
+        b.slope[j] /= m_knot;
+        b.bend[j] /= m_knot * m_knot;
+    }
+    return b;
+}
+
+GraphPoint TaperEdges::edge(std::size_t e, const SplineWeights& at) const {
+    GraphPoint p;
+    if (e == 0)
+        return p;
+    for (std::size_t j = 0; j < 4; ++j) {
+        const double c = m_c[(e - 1) * m_coefficients + at.first + j];
+        p.w += at.value[j] * c;
+        p.first += at.slope[j] * c;
+        p.second += at.bend[j] * c;
+    }
+    return p;
+}
+
+bool TaperEdges::onHull(std::size_t e, std::size_t column) const {
+    const double w = edge(e, column).w;
+    return reaches(column, w) && inside(column, w);
+}
+
+/// Places of an edge that the limit is asked at: on the hull, and one past each end of that.
+bool TaperEdges::counts(std::size_t e, std::size_t column) const {
+    return reaches(column, edge(e, column).w) &&
+           (onHull(e, column) || (column > 0 && onHull(e, column - 1)) ||
+            (column + 1 < m_weights.size() && onHull(e, column + 1)));
+}
+
+/// The strip above edge e lies inside the hull at this column.
+bool TaperEdges::stripInside(std::size_t e, std::size_t column) const {
+    return onHull(e - 1, column) && onHull(e, column);
+}
+
+/// Chart width over square width along an edge.
+double TaperEdges::slant(std::size_t e, std::size_t column) const {
+    const GraphPoint p = edge(e, column);
+    if (!reaches(column, p.w))
+        return 1.0;
+    const double g = m_chart->stretch(m_first + column, p.w);
+    return std::sqrt(1 + p.first * p.first / (g * g));
+}
+
+double TaperEdges::squareWidth(std::size_t e, std::size_t column) const {
+    return (edge(e, column).w - edge(e - 1, column).w) / slant(e - 1, column);
+}
+
+TaperProgram TaperEdges::program(double move) const {
+    TaperProgram p;
+    p.edges = m_edges;
+    p.coefficients = m_coefficients;
+    const std::size_t n = m_edges * m_coefficients;
+    p.slant.assign(n, 1);
+    p.narrowest.assign(n, 0);
+    p.full.assign(n, 0);
+    p.wood.assign(n, 0);
+    p.inHull.assign(n, 0);
+    p.limit = m_wish.limit * margin * perMetre;
+    p.lower.resize(n);
+    p.upper.resize(n);
+    for (std::size_t e = 1; e <= m_edges; ++e) {
+        for (std::size_t k = 0; k < m_coefficients; ++k) {
+            const std::size_t at = p.at(e - 1, k);
+            const double factor = slant(e - 1, columnOf(k));
+            p.slant[at] = factor;
+            p.narrowest[at] = m_wish.narrowest * factor;
+            p.full[at] = (m_single[at] ? m_wish.coverWidth : full(e)) * factor;
+            p.lower[at] = m_c[at] - move;
+            p.upper[at] = m_c[at] + move;
+        }
+        for (std::size_t i = 0; i < m_weights.size(); ++i) {
+            const double near = edge(e - 1, i).w;
+            if (!reaches(i, near) || !(inside(i, near) || counts(e, i)))
+                continue;
+            const double g = m_chart->stretch(m_first + i, near);
+            for (std::size_t j = 0; j < 4; ++j) {
+                const std::size_t at = p.at(e - 1, m_weights[i].first + j);
+                p.wood[at] += m_weights[i].value[j] * g * m_chart->spacing() * 1e-6;
+                p.inHull[at] = !isBand(e); // a band is neither touched nor left full
+            }
+        }
+        addBends(p, e);
+    }
+    if (m_wish.where == Taper::Ends)
+        p.endsOnly = m_coefficients / 2;
+    return p;
+}
+
+void TaperEdges::addBends(TaperProgram& program, std::size_t e) const {
+    for (std::size_t i = 0; i < m_weights.size(); ++i) {
+        if (!counts(e, i))
+            continue;
+        const GraphPoint p = edge(e, i);
+        const auto bend = [&](const GraphPoint& at) { return m_chart->edgeBend(m_first + i, at); };
+        const double here = bend(p);
+        constexpr double dw = 1e-2;
+        constexpr double dFirst = 1e-5;
+        constexpr double dSecond = 1e-8;
+        const double byW = (bend({p.w + dw, p.first, p.second}) - here) / dw;
+        const double byFirst = (bend({p.w, p.first + dFirst, p.second}) - here) / dFirst;
+        const double bySecond = (bend({p.w, p.first, p.second + dSecond}) - here) / dSecond;
+        const SplineWeights& b = m_weights[i];
+        TaperProgram::Bend row;
+        row.edge = e - 1;
+        row.first = b.first;
+        row.present = perMetre * here;
+        row.constant = perMetre * (here - byW * p.w - byFirst * p.first - bySecond * p.second);
+        for (std::size_t j = 0; j < 4; ++j)
+            row.a[j] = perMetre * (byW * b.value[j] + byFirst * b.slope[j] + bySecond * b.bend[j]);
+        program.bends.push_back(row);
+    }
+}
+
+void TaperEdges::forbidShortStealers(double shortest) {
+    for (std::size_t e = 1; e <= m_edges; ++e) {
+        const auto twoStrips = [&](std::size_t k) {
+            return stripInside(e, k) && squareWidth(e, k) > m_wish.coverWidth;
+        };
+        for (std::size_t i = 0; isBand(e) && i < m_weights.size(); ++i) {
+            if (!twoStrips(i))
+                continue;
+            const std::size_t first = i;
+            while (i + 1 < m_weights.size() && twoStrips(i + 1))
+                ++i;
+            if (static_cast<double>(i - first) * m_chart->spacing() > shortest)
+                continue;
+            for (std::size_t k = m_weights[first].first; k < m_weights[i].first + 4; ++k)
+                m_single[(e - 1) * m_coefficients + k] = 1;
+        }
+    }
+}
+
+double TaperEdges::narrowing(std::size_t e) const {
+    if (isBand(e))
+        return 0;
+    double most = 0;
+    for (std::size_t i = 0; i < m_weights.size(); ++i)
+        if (stripInside(e, i))
+            most = std::max(most, m_wish.coverWidth - squareWidth(e, i));
+    return most;
+}
+
+double TaperEdges::worst(std::size_t e) const {
+    constexpr double step = 10; // mm
+    const int parts = static_cast<int>(std::ceil(m_chart->spacing() / step));
+    double most = 0;
+    for (std::size_t i = 0; i < m_weights.size(); ++i) {
+        if (!onHull(e, i))
+            continue;
+        most = std::max(most, std::abs(m_chart->edgeBend(m_first + i, edge(e, i))));
+        if (i + 1 == m_weights.size() || !onHull(e, i + 1))
+            continue;
+        for (int k = 1; k < parts; ++k) {
+            const double column = static_cast<double>(i) + static_cast<double>(k) / parts;
+            const GraphPoint p = edge(e, weightsAt(column));
+            most =
+                std::max(most, std::abs(m_chart->edgeBendBetween(static_cast<double>(m_first) + column, p)));
+        }
+    }
+    return most;
+}
+
+/// Smooth: the far edge's bend lives on its second derivative, so nothing is clipped; what slants and the
+/// splines' coefficients leave outside the bounds is brought in by an even squeeze.
+RowWidth TaperEdges::widthOf(std::size_t e) const {
+    std::vector<double> u;
+    std::vector<double> width;
+    double least = full(e);
+    double most = m_wish.narrowest;
+    for (std::size_t i = 0; i < m_weights.size(); ++i) {
+        const double near = edge(e - 1, i).w;
+        if (!reaches(i, near))
+            continue;
+        const double at = m_chart->uv(m_first + i, near).x();
+        if (!u.empty() && at <= u.back() + 1.0)
+            continue;
+        u.push_back(at);
+        // outside the hull the program has no say
+        width.push_back(std::clamp(squareWidth(e, i), 0.8 * m_wish.narrowest, 1.2 * full(e)));
+        if (inside(i, near)) {
+            least = std::min(least, width.back());
+            most = std::max(most, width.back());
+        }
+    }
+    if (u.size() < 2 || least >= most)
+        return {};
+    const double from = std::max(least, m_wish.narrowest);
+    const double squeeze = (std::min(most, full(e)) - from) / (most - least);
+    for (double& w : width)
+        w = from + squeeze * (w - least);
+    return {std::move(u), std::move(width)};
+}
+
+double TaperEdges::wood() const {
+    double sum = 0;
+    for (std::size_t e = 1; e <= m_edges; ++e)
+        for (std::size_t i = 0; i < m_weights.size(); ++i) {
+            if (!onHull(e - 1, i))
+                continue;
+            const double w = squareWidth(e, i);
+            const bool one = w <= m_wish.coverWidth; // beyond its stealer a band is one strip
+            sum += std::max(0.0, (one ? m_wish.coverWidth : full(e)) - w) *
+                   m_chart->stretch(m_first + i, edge(e - 1, i).w) * m_chart->spacing();
+        }
+    return sum;
+}
+
+/// Column nearest the middle of a coefficient's reach.
+std::size_t TaperEdges::columnOf(std::size_t k) const {
+    const double s = ((static_cast<double>(k) - 1) * m_knot - m_ahead) / m_chart->spacing();
+    return static_cast<std::size_t>(
+        std::clamp(std::round(s), 0.0, static_cast<double>(m_weights.size() - 1)));
+}
+
+} // namespace sheerlay::core
