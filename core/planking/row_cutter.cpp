@@ -13,6 +13,8 @@ using geometry::Trim;
 
 namespace {
 
+constexpr double aCorner = 0.2; // mm: however little, the sheer cuts the strip there
+
 /// Half way between the two edges' ends, brought onto the line they end on.
 std::optional<RowPoint> endBetween(const RowColumns& columns,
                                    const std::vector<RowPoint>& a,
@@ -129,6 +131,8 @@ RowPiece build(const RowColumns& columns, std::size_t c0, std::size_t c1) {
             piece.cutBySheer = std::max(piece.cutBySheer, lost);
     }
     piece.tapered = columns.mesh().tapered();
+    if (parent.turnsCorner || child.turnsCorner)
+        piece.cutBySheer = std::max(piece.cutBySheer, aCorner);
     if (piece.lens)
         piece.cutByCentre = columns.mesh().width - piece.widest;
     const auto [firstChild, lastChild] = columns.span(Line::Child, c0, c1);

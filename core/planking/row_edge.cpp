@@ -87,6 +87,10 @@ RowEdge rowEdge(const RowColumns& columns,
         return e.followsOnly && trimOf(i) == Trim::Centre && other &&
                (other->trim == Trim::BowPlane || other->trim == Trim::SternPlane);
     };
+    // the edge ends on the sheer, the other one on stem or transom: the sheer's own end lies between
+    const auto missesCorner = [](const LineEnd& end, const std::optional<LineEnd>& other) {
+        return end.trim == Trim::Sheer && other && other->trim != Trim::Sheer && other->trim != Trim::None;
+    };
     bool started = false;
     std::vector<double> kinks; // columns where the edge turns into a trim
     for (std::size_t i = c0; i <= c1; ++i) {
@@ -94,13 +98,25 @@ RowEdge rowEdge(const RowColumns& columns,
             kinks.push_back(static_cast<double>(i) - 0.5);
         if (columns.in(line, i)) {
             if ((i == firstIn || !columns.in(line, i - 1)) && !(i == c0 && columns.partedAt(i, -1))) {
-                if (const auto end = columns.lineEnd(line, i, -1))
+                if (const auto end = columns.lineEnd(line, i, -1)) {
+                    if (!started && missesCorner(*end, otherBow)) {
+                        kinks.push_back(end->point.column);
+                        e.turnsCorner = true;
+                        append(columns, e.points, columns.corner(Trim::Sheer, true, i, end->point), true);
+                    }
                     append(columns, e.points, end->point, true);
+                }
             }
             append(columns, e.points, columns.nodePoint(line, i), false);
             if ((i == lastIn || !columns.in(line, i + 1)) && !(i == c1 && columns.partedAt(i, +1))) {
-                if (const auto end = columns.lineEnd(line, i, +1))
+                if (const auto end = columns.lineEnd(line, i, +1)) {
                     append(columns, e.points, end->point, true);
+                    if (i == c1 && missesCorner(*end, otherStern)) {
+                        kinks.push_back(end->point.column);
+                        e.turnsCorner = true;
+                        append(columns, e.points, columns.corner(Trim::Sheer, false, i, end->point), true);
+                    }
+                }
             }
             started = true;
         } else if (follows(i)) {

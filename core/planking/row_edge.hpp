@@ -9,6 +9,7 @@ namespace sheerlay::core {
 struct RowEdge {
     std::vector<RowPoint> points;
     bool bowTip = false, sternTip = false; ///< ends on the other edge's end: the piece is pointed there
+    bool turnsCorner = false;              ///< it ends on the sheer and follows that to the sheer's own end
     bool followsOnly = false;              ///< the parallel lies nowhere inside
 };
 
