@@ -92,6 +92,7 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, QWidget* parent)
         m_dirty = true;
         layOut();
     });
+    connect(m_page, &QComboBox::activated, this, [this] { m_paperChosen = true; });
     connect(m_write, &QPushButton::clicked, this, &SheetsBench::askFolder);
     connect(m_print, &QPushButton::clicked, this, &SheetsBench::print);
     setBoat(nullptr);
@@ -140,6 +141,9 @@ void SheetsBench::setUnits(core::Units units) {
         return;
     m_units = units;
     m_dirty = true;
+    if (!m_paperChosen) // the paper that goes with the units, as on the command line
+        m_page->setCurrentIndex(m_page->findData(
+            static_cast<int>(units == core::Units::Inches ? core::PageSize::Letter : core::PageSize::A4)));
     if (isVisible())
         layOut();
 }

@@ -55,6 +55,7 @@ private:
     TaskRunner* m_layout;
     TaskRunner* m_writer;
     QListWidget* m_list;
+    bool m_paperChosen = false; ///< by hand
     QComboBox* m_page;
     QPushButton *m_write, *m_print;
     QLabel* m_status;

@@ -244,6 +244,12 @@ TEST_CASE_METHOD(App, "the sheets bench lays out one sheet or more per row and w
     shop.window.showBench(MainWindow::Bench::Sheets);
     REQUIRE(QTest::qWaitForWindowExposed(&shop.window));
     CHECK(static_cast<int>(shop.window.sheets()->sheets().size()) > shop.window.boat()->plan.lastRow);
+    // the paper goes with the units, as on the command line
+    const auto width = [&] { return shop.window.sheets()->sheets().front().width; };
+    shop.window.sheets()->setUnits(core::Units::Inches);
+    CHECK(std::abs(std::min(width(), shop.window.sheets()->sheets().front().height) - 215.9) < 0.5);
+    shop.window.sheets()->setUnits(core::Units::Millimetres);
+    CHECK(std::abs(std::min(width(), shop.window.sheets()->sheets().front().height) - 210) < 0.5);
     shop.window.sheets()->write(shop.folder.filePath(QStringLiteral("out")));
     for (const char* name : {"out/cut-sheets.pdf", "out/wall-map.pdf"}) {
         const QByteArray pdf = bytesOf(shop.folder.filePath(QString::fromUtf8(name)));
