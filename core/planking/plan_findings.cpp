@@ -66,15 +66,17 @@ void strains(Plan& plan) {
                 worst = &s;
         }
     if (worst)
-        plan.findings.push_back(
-            {Level::Caution,
-             "strain-over-allowance",
-             worst->id,
-             worst->strainAtX,
-             std::to_string(count) + (count == 1 ? " strip a side uses" : " strips a side use") +
-                 " more than half of the wood's strength, bent edgewise, bent over the moulds and twisted together, " + worst->id + " the most (" +
-                 number(100 * worst->strainMax, 0) + " percent of the allowance); " +
-                 Strength::advice(Strength::woodUse(worst->strainMax)) + "."});
+        plan.findings.push_back({Level::Caution,
+                                 "strain-over-allowance",
+                                 worst->id,
+                                 worst->strainAtX,
+                                 std::to_string(count) +
+                                     (count == 1 ? " strip a side uses" : " strips a side use") +
+                                     " more than half of the wood's strength, bent edgewise, bent over the "
+                                     "moulds and twisted together, " +
+                                     worst->id + " the most (" + number(100 * worst->strainMax, 0) +
+                                     " percent of the allowance); " +
+                                     Strength::advice(Strength::woodUse(worst->strainMax)) + "."});
 }
 
 /// Strips that would roll out of the surface between two moulds.

@@ -82,10 +82,10 @@ void checkStrip(const Strip& s, const Project& p, const LoftedHull& hull, const 
         double flat = 0;
         for (std::size_t i = 1; i < s.outlineUpperCount; ++i)
             flat += (s.outline[i] - s.outline[i - 1]).norm();
-        // where the edge above a split bottom lands just in the corner of keel and transom, the tip is off by
-        // 3 mm
-        const bool corner = plan.splitRow && s.row == plan.lastRow && !p.hull.transoms.empty();
-        CHECK_THAT(flat, WithinAbs(lengthOf(s.upperEdge), 0.3 + 2.5e-4 * flat + (corner ? 3 : 0)));
+        // where the edge above a split bottom lands close to the corner of keel and transom, tips are off by
+        // up to 4 mm
+        const bool corner = plan.splitRow && s.row >= *plan.splitRow && !p.hull.transoms.empty();
+        CHECK_THAT(flat, WithinAbs(lengthOf(s.upperEdge), 0.3 + 2.5e-4 * flat + (corner ? 4 : 0)));
     }
     for (const StripEnd& e : s.ends) {
         const Vector3d& tip = e.end == End::Bow ? s.middle.front() : s.middle.back();

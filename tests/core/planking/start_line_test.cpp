@@ -83,7 +83,8 @@ TEST_CASE("a geodesic starts at its girth on the widest section, tangent to x, s
 
 TEST_CASE("a bent start carries its profile, per metre, over half the length") {
     const TrimmedSurface& h = canoe().laid;
-    const StartLine bent{StartLine::Kind::Bent, 255, 0.0, {0.069, 0.112, -0.145}}; // planking.md, the bilge line
+    const StartLine bent{
+        StartLine::Kind::Bent, 255, 0.0, {0.069, 0.112, -0.145}}; // planking.md, the bilge line
     const auto nodes = startLine(h, bent, 16).value();
     std::size_t mid = 0;
     for (std::size_t i = 0; i < nodes.size(); ++i)
