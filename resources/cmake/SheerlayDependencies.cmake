@@ -14,6 +14,12 @@ target_include_directories(sheerlay_clp SYSTEM INTERFACE ${CLP_INCLUDE_DIRS})
 target_link_libraries(sheerlay_clp INTERFACE ${CLP_LINK_LIBRARIES})
 add_library(sheerlay::clp ALIAS sheerlay_clp)
 
+# an outside judge of geodesic distances, for slow tests and a benchmark only: Debian's libcgal-dev
+if(SHEERLAY_SLOW AND BUILD_TESTING)
+    set(CGAL_DO_NOT_WARN_ABOUT_CMAKE_BUILD_TYPE TRUE)
+    find_package(CGAL 5.5 QUIET)
+endif()
+
 if(SHEERLAY_UI)
     find_package(CLI11 REQUIRED)
     find_package(Qt6 6.4 REQUIRED COMPONENTS Widgets OpenGL OpenGLWidgets PrintSupport Svg Concurrent Test)

@@ -16,6 +16,8 @@ SHEERLAY_PACKAGES_TEST=(
     catch2 libbenchmark-dev libgeographiclib-dev xvfb xauth openbox xdotool imagemagick poppler-utils
     python3 python3-numpy python3-scipy clang-format-14
 )
+# shellcheck disable=SC2034  # tests/run --slow only
+SHEERLAY_PACKAGES_SLOW=(libcgal-dev)
 
 # say TEXT… : a message to the person at the terminal; standard output is kept for data.
 say() { printf '%s\n' "$*" >&2; }

@@ -1,5 +1,6 @@
 #include "core/planking/plan_json.hpp"
 #include "core/planking/planking.hpp"
+#include "core/planking/start_search.hpp"
 #include "tests/bench/bench_boat.hpp"
 
 #include <benchmark/benchmark.h>
@@ -43,9 +44,40 @@ void writePlanJson(benchmark::State& state) {
     state.counters["bytes"] = static_cast<double>(bytes);
 }
 
+/// Tapers anywhere on the whole canoe for 0.2 /m, no strip under 11 mm; solved, laid and checked again.
+void plankTapered(benchmark::State& state) {
+    core::Project project = bench::canoe("/formula_canoe_geodesic.sheerlay");
+    project.planking.taper = core::Taper::Anywhere;
+    project.planking.edgeBendRadius = 5000;
+    project.planking.narrowest = 11;
+    const core::LoftedHull hull = core::loft(project).value();
+    int touched = 0;
+    for ([[maybe_unused]] auto _ : state) {
+        const auto plan = core::plank(project, hull);
+        touched = plan->tapers->touched;
+        benchmark::DoNotOptimize(touched);
+    }
+    state.counters["touched"] = touched;
+}
+
+/// The easiest start line, searched on as many threads as the argument says.
+void searchEasiestStart(benchmark::State& state) {
+    const core::LoftedHull& hull = bench::canoeHull();
+    double worst = 0;
+    for ([[maybe_unused]] auto _ : state) {
+        const core::StartSearch search =
+            core::searchStart(hull, bench::canoe().strips.coverWidth, static_cast<unsigned>(state.range(0)));
+        worst = search.candidates[search.best].worst;
+    }
+    state.counters["worst_per_m"] = worst * 1e3;
+}
+
+// Wanted (issue 3), on a quiet machine: plankFrom… 20 ms, plankTapered 3 s, searchEasiestStart/2 2 s.
 BENCHMARK(loftCanoe)->Unit(benchmark::kMillisecond);
 BENCHMARK(plankFromSheer)->Unit(benchmark::kMillisecond);
 BENCHMARK(plankFromGeodesic)->Unit(benchmark::kMillisecond);
+BENCHMARK(plankTapered)->Unit(benchmark::kMillisecond);
+BENCHMARK(searchEasiestStart)->Arg(1)->Arg(2)->Unit(benchmark::kMillisecond)->UseRealTime();
 BENCHMARK(writePlanJson)->Unit(benchmark::kMillisecond);
 
 } // namespace
