@@ -1,20 +1,11 @@
 #include "core/journal/replan.hpp"
 
+#include "core/hull/station_names.hpp"
+
 #include <algorithm>
 #include <iterator>
 
 namespace sheerlay::core {
-namespace {
-
-std::vector<std::string> stationNames(const Project& project) {
-    std::vector<std::string> names;
-    for (const Station& s : project.hull.stations)
-        names.push_back(s.printedX);
-    return names;
-}
-
-} // namespace
-
 Expected<Plan, PlanError> replan(const Project& project,
                                  const LoftedHull& hull,
                                  const Plan& plan,
@@ -46,7 +37,7 @@ Expected<PlanAsLaid, PlanError> plankAsLaid(const Project& project, const Lofted
     for (Finding& f : result.plan.findings) // what was decided about the start still stands
         if (f.code == "start-found" || f.code == "moved-for-shutter")
             anew->findings.push_back(std::move(f));
-    const auto told = tellWhatWasLaid(*result.laid, hull, stationNames(project));
+    const auto told = tellWhatWasLaid(*result.laid, hull, stationNames(project, hull));
     anew->findings.insert(anew->findings.end(), told.begin(), told.end());
     std::stable_sort(anew->findings.begin(), anew->findings.end(), [](const Finding& a, const Finding& b) {
         return a.level > b.level;

@@ -7,7 +7,6 @@ namespace sheerlay::core {
 namespace {
 
 constexpr double grid = 0.5;          // mm
-constexpr double thinnestTop = 6.0;   // mm: a thinner piece at the sheer is not laid
 constexpr double nothing = 0.3;       // mm
 constexpr double shiftPerPlaned = 40; // mm of shift that weigh as much as 1 mm off every strip
 constexpr int planedSteps = 3;        // of 0.1 mm
@@ -17,20 +16,13 @@ double wrapped(double value, double w) {
     return m < 0 ? m + w : m;
 }
 
-double widestOf(const Strip& strip) {
-    double widest = 0;
-    for (const StripSample& sample : strip.samples)
-        widest = std::max(widest, sample.width);
-    return widest;
-}
-
 } // namespace
 
 double shutterRemainder(const Plan& plan) {
     double most = 0;
     for (const Strip& s : plan.strips)
         if (s.kind == StripKind::Shutter)
-            most = std::max(most, s.side == Side::Centre ? widestOf(s) / 2 : widestOf(s));
+            most = std::max(most, s.side == Side::Centre ? widest(s) / 2 : widest(s));
     return most;
 }
 
@@ -41,7 +33,7 @@ bool landsWell(double remainder, double w, const std::array<double, 2>& wanted, 
 
 bool topIsSound(const Plan& plan) {
     return std::none_of(plan.strips.begin(), plan.strips.end(), [](const Strip& s) {
-        return s.kind == StripKind::Filler && widestOf(s) < thinnestTop;
+        return s.kind == StripKind::Filler && widest(s) < thinnestFiller;
     });
 }
 
@@ -55,7 +47,7 @@ std::vector<LandingChange> landingChanges(const LandingCase& from) {
             if ((shift < 0 && !from.upward) || from.above + shift < 0)
                 continue;
             const double top = wrapped(from.above + shift, w);
-            if (top > nothing && top < thinnestTop && top < w - nothing)
+            if (top > nothing && top < thinnestFiller && top < w - nothing)
                 continue;
             if (landsWell(wrapped(from.below - shift, w), w, from.wanted, from.joinable))
                 changes.push_back({shift, 0.1 * planed});

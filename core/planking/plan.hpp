@@ -6,6 +6,7 @@
 
 #include <Eigen/Core>
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <string>
@@ -99,6 +100,17 @@ struct Strip {
     std::size_t outlineUpperCount = 0; ///< how many of the outline's first points belong to the upper edge
     int order = 0;                     ///< 1, 2, … in the laying order, over all pieces
 };
+
+/// mm, the largest width the strip has anywhere.
+[[nodiscard]] inline double widest(const Strip& strip) noexcept {
+    double most = 0.0;
+    for (const StripSample& sample : strip.samples)
+        most = std::max(most, sample.width);
+    return most;
+}
+
+/// mm: a piece above the start that is nowhere wider is not worth laying (judged, closing.md section 3).
+inline constexpr double thinnestFiller = 6.0;
 
 /// Rows from first to last, both included.
 struct RowRange {

@@ -2,6 +2,7 @@
 
 #include "core/planking/strength.hpp"
 #include "core/units/both_units.hpp"
+#include "core/units/number_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -11,12 +12,6 @@
 
 namespace sheerlay::core {
 namespace {
-
-std::string number(double value, int decimals) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
 
 std::string rowsText(int first, int last) {
     return first == last ? "Row " + std::to_string(first)
@@ -74,7 +69,7 @@ void strains(Plan& plan) {
                                      (count == 1 ? " strip a side uses" : " strips a side use") +
                                      " more than half of the wood's strength, bent edgewise, bent over the "
                                      "moulds and twisted together, " +
-                                     worst->id + " the most (" + number(100 * worst->strainMax, 0) +
+                                     worst->id + " the most (" + numberText(100 * worst->strainMax, 0) +
                                      " percent of the allowance); " +
                                      Strength::advice(Strength::woodUse(worst->strainMax)) + "."});
 }
@@ -115,16 +110,14 @@ void smallPieces(Plan& plan) {
     for (const Strip& s : plan.strips) {
         if (s.side == Side::Port)
             continue;
-        double widest = 0;
-        for (const StripSample& sample : s.samples)
-            widest = std::max(widest, sample.width);
-        if (s.kind == StripKind::Filler && widest < 6.0)
+        const double wide = widest(s);
+        if (s.kind == StripKind::Filler && wide < thinnestFiller)
             plan.findings.push_back(
                 {Level::Caution,
                  "thin-filler",
                  s.id,
                  s.ends[0].x,
-                 "This piece at the sheer is only " + bothUnits(widest) +
+                 "This piece at the sheer is only " + bothUnits(wide) +
                      " wide at its widest; move the start line a little so that it goes away."});
         else if (s.kind == StripKind::Filler && s.length < 150.0)
             plan.findings.push_back({Level::Note,
@@ -141,17 +134,15 @@ void shutter(Plan& plan) {
     for (const Strip& s : plan.strips) {
         if (s.kind != StripKind::Shutter || s.side == Side::Port)
             continue;
-        double widest = 0;
-        for (const StripSample& sample : s.samples)
-            widest = std::max(widest, sample.width);
+        const double wide = widest(s);
         const std::string name = s.side == Side::Centre ? "one plank over both sides" : "one on each side";
-        const bool thin = widest < 0.3 * w;
+        const bool thin = wide < 0.3 * w;
         plan.findings.push_back(
             {thin ? Level::Caution : Level::Note,
              thin ? "shutter-sliver" : "shutter",
              s.id,
              s.samples[s.samples.size() / 2].x,
-             "The shutter (" + name + ") comes out about " + bothUnits(widest) + " wide, give or take " +
+             "The shutter (" + name + ") comes out about " + bothUnits(wide) + " wide, give or take " +
                  "what the real strips cover more or less than planned (0.1 mm, 1/256\", a strip is " +
                  bothUnits(0.1 * plan.lastRow) + " here)" +
                  (thin ? "; so thin a plank can't be fitted well: shift the start line or the cover width a "
@@ -168,7 +159,7 @@ void coverageFinding(Plan& plan) {
              "uncovered",
              std::nullopt,
              std::nullopt,
-             "The rows cover " + number(100 * plan.coverage.stripsArea / plan.coverage.hullArea, 1) +
+             "The rows cover " + numberText(100 * plan.coverage.stripsArea / plan.coverage.hullArea, 1) +
                  " percent of the hull: parts of it can't be reached by rows parallel to this start "
                  "line. Choose another start."});
 }
@@ -271,8 +262,8 @@ void stemPieces(const Project& project, Plan& plan) {
 void tellStart(const StartSearch& search, Plan& plan) {
     const StartCandidate& best = search.candidates[search.best];
     const StartCandidate& sheer = search.candidates.front();
-    const std::string worst = "the worst edge bend of any row is then " + number(best.worst * 1e3, 2) +
-                              " per metre (radius " + number(1e-3 / best.worst, 1) + " m)";
+    const std::string worst = "the worst edge bend of any row is then " + numberText(best.worst * 1e3, 2) +
+                              " per metre (radius " + numberText(1e-3 / best.worst, 1) + " m)";
     std::string text;
     if (best.line.kind == StartLine::Kind::Sheer)
         text = "The plain sheer is as good a start as any: " + worst + ".";
@@ -283,7 +274,7 @@ void tellStart(const StartSearch& search, Plan& plan) {
                                                             : "along a line bent a little in its own plane") +
                "; " + worst +
                (sheer.line.kind == StartLine::Kind::Sheer
-                    ? ", against " + number(sheer.worst * 1e3, 2) + " from the sheer."
+                    ? ", against " + numberText(sheer.worst * 1e3, 2) + " from the sheer."
                     : ".");
     plan.findings.push_back({Level::Note, "start-found", std::nullopt, std::nullopt, text});
 }
@@ -298,7 +289,7 @@ void tellLanding(const LandingChange& change, double before, double after, Plan&
     }
     if (change.planed > 0)
         text += (text.empty() ? "Every strip is to be planed " : " and every strip is to be planed ") +
-                number(change.planed, 1) + " mm narrower";
+                numberText(change.planed, 1) + " mm narrower";
     plan.findings.push_back({Level::Note,
                              "moved-for-shutter",
                              std::nullopt,
@@ -306,6 +297,15 @@ void tellLanding(const LandingChange& change, double before, double after, Plan&
                              text + " so that " + bothUnits(after) +
                                  " is left on each side for the shutter instead of " + bothUnits(before) +
                                  "."});
+}
+
+void tellNoTapers(const std::string& where, const std::string& why, Plan& plan) {
+    plan.findings.push_back({Level::Caution,
+                             "taper-not-found",
+                             std::nullopt,
+                             std::nullopt,
+                             "No tapers were found for the rows " + where + " the start: " + why +
+                                 ". They are laid at full width; start lower, or allow a tighter bend."});
 }
 
 void tellSplit(const std::optional<SplitChoice>& split, Plan& plan) {
@@ -318,8 +318,9 @@ void tellSplit(const std::optional<SplitChoice>& split, Plan& plan) {
                                      " on the bottom is planked by itself, along the centreline, and pointed "
                                      "against the row above; "
                                      "its strips bend " +
-                                     number(split->bottom * 1e3, 2) + " per metre at worst, the rows above " +
-                                     number(split->topsides * 1e3, 2) + "."});
+                                     numberText(split->bottom * 1e3, 2) +
+                                     " per metre at worst, the rows above " +
+                                     numberText(split->topsides * 1e3, 2) + "."});
     else
         plan.findings.push_back(
             {Level::Caution,

@@ -15,6 +15,10 @@ void tellStart(const StartSearch& search, Plan& plan);
 /// @param before, after  mm left on one side
 void tellLanding(const LandingChange& change, double before, double after, Plan& plan);
 
+/// Says why no tapers were found on one side of the start, and that the rows are laid at full width.
+/// @param where  "below" or "above" the start
+void tellNoTapers(const std::string& where, const std::string& why, Plan& plan);
+
 /// Says where the bottom is split off, or that it can't be.
 void tellSplit(const std::optional<SplitChoice>& split, Plan& plan);
 

@@ -22,7 +22,6 @@ namespace {
 
 using geometry::FanSide;
 
-constexpr int mostRows = 400;
 constexpr double narrowestPart = 0.65; // of the cover width, where the project names no narrowest strip
 
 double medianBay(const LoftedHull& hull) {
@@ -121,21 +120,26 @@ Expected<Widths, PlanError> solveTapers(const StartLine& start, const LayingCont
     if (!master)
         return unexpected(PlanError{master.error()});
     Tapers tapers;
+    bool allFound = true;
     for (const FanSide side : {FanSide::TowardKeel, FanSide::TowardSheer}) {
         if (side == FanSide::TowardSheer && start.kind == StartLine::Kind::Sheer)
             continue;
         const TaperWish wish = taperWish(context, plan, side);
         tapers.narrowest = wish.narrowest;
         auto field = taperField(context.hull->laid, *master, wish);
-        if (!field)
-            return unexpected(PlanError{field.error()});
+        if (!field) { // a boat without tapers is still a boat
+            allFound = false;
+            tellNoTapers(side == FanSide::TowardKeel ? "below" : "above", field.error(), plan);
+            continue;
+        }
         tapers.touched += field->touched;
         tapers.wood += field->wood;
         tapers.plainWorst = std::max(tapers.plainWorst, field->plainWorst);
         (side == FanSide::TowardKeel ? tapers.metFromBelow : tapers.metFromAbove) = field->metFrom;
         (side == FanSide::TowardKeel ? widths.below : widths.above) = std::move(field->rows);
     }
-    plan.tapers = tapers;
+    if (allFound || tapers.touched > 0)
+        plan.tapers = tapers;
     return widths;
 }
 

@@ -173,13 +173,7 @@ RowPoint RowColumns::intermediate(const RowPoint& a, const RowPoint& b, double f
             trim = t;
         }
     }
-    Vector2d uv = a.uv + f * (b.uv - a.uv);
-    for (int k = 0; k < 5; ++k) {
-        const geometry::SurfaceJet j = m_hull.surface.jet(uv.x(), uv.y());
-        const Vector2d slope = m_hull.trims.gradient(trim, j);
-        uv -= slope * (m_hull.trims.value(trim, uv.y(), j.p) / slope.squaredNorm());
-    }
-    return at(column, distance, uv);
+    return at(column, distance, ontoTrim(m_hull, trim, a.uv + f * (b.uv - a.uv)));
 }
 
 RowPoint RowColumns::corner(Trim along, bool bow, std::size_t i, const RowPoint& from) const {

@@ -12,6 +12,7 @@
 
 namespace sheerlay::core {
 
+inline constexpr int mostRows = 400;          ///< no boat has more on one side of the start
 inline constexpr double columnSpacing = 20.0; ///< mm between the columns of a fan, along its master
 
 /// Lays row after row from a start line and puts the strips, port and starboard, into a plan. Full rows are
@@ -30,10 +31,10 @@ public:
     std::vector<geometry::RowNode> rows(const geometry::EvenMaster& master,
                                         geometry::FanSide side,
                                         const std::vector<RowWidth>& widths = {},
-                                        int most = 400,
+                                        int most = mostRows,
                                         int first = 1);
 
-    /// From here on a row of its own width was measured, not planed.
+    /// This row's width is what was measured of it: its strips are not planed.
     void takeAsMeasured(int row) noexcept { m_measured = row; }
 
     /// Writes area and seams into the plan.

@@ -2,6 +2,7 @@
 
 #include "core/planking/row_layer.hpp"
 #include "core/planking/start_line.hpp"
+#include "core/planking/trim_crossing.hpp"
 #include "geometry/graph_edge.hpp"
 
 #include <algorithm>
@@ -64,12 +65,10 @@ std::vector<Vector2d> ledOn(const TrimmedSurface& hull) {
     const auto lead = [&](bool stern) {
         constexpr int steps = 12;
         for (int i = 0; i < steps; ++i) {
-            Vector2d uv = stern ? 2 * line.back() - line[line.size() - 2] : 2 * line.front() - line[1];
-            for (int k = 0; k < 4; ++k) {
-                const geometry::SurfaceJet j = hull.surface.jet(uv.x(), uv.y());
-                const Vector2d g = hull.trims.gradient(geometry::Trim::Centre, j);
-                uv -= g * (hull.trims.value(geometry::Trim::Centre, uv.y(), j.p) / g.squaredNorm());
-            }
+            const Vector2d uv =
+                ontoTrim(hull,
+                         geometry::Trim::Centre,
+                         stern ? 2 * line.back() - line[line.size() - 2] : 2 * line.front() - line[1]);
             if (!uv.allFinite() || !rowBox(hull).contains(uv))
                 return;
             line.insert(stern ? line.end() : line.begin(), uv);
@@ -96,22 +95,14 @@ geometry::EvenMaster alongKeel(const TrimmedSurface& hull, const TrimmedSurface&
     const double to =
         hull.surface.point(bottom.outline.profile.back().x(), bottom.outline.profile.back().y()).x();
     std::vector<RowNode> nodes;
-    double run = 0;
-    Eigen::Vector3d last = Eigen::Vector3d::Zero();
     for (const Vector2d& uv : ledOn(hull)) {
         RowNode n;
         n.state = {uv, Vector2d::Zero()};
         n.jet = hull.surface.jet(uv.x(), uv.y());
         if (n.jet.p.x() < from - past || n.jet.p.x() > to + past)
             continue;
-        if (!nodes.empty()) {
-            run += (n.jet.p - last).norm();
-            if ((n.jet.p - nodes.back().jet.p).norm() < 0.75 * columnSpacing) {
-                last = n.jet.p;
-                continue;
-            }
-        }
-        last = n.jet.p;
+        if (!nodes.empty() && (n.jet.p - nodes.back().jet.p).norm() < 0.75 * columnSpacing)
+            continue;
         const Vector2d g = hull.trims.gradient(geometry::Trim::Centre, n.jet);
         Vector2d along(-g.y(), g.x()); // square to the gradient
         if (along.x() < 0)
@@ -128,12 +119,8 @@ geometry::EvenMaster alongKeel(const TrimmedSurface& hull, const TrimmedSurface&
             length > 0 ? (b.frame.tangent - a.frame.tangent).dot(nodes[i].frame.across) / length : 0.0;
     }
     geometry::EvenMaster master = geometry::masterAlong(nodes, columnSpacing);
-    for (geometry::MasterNode& m :
-         master.nodes) { // from the curve between vertices back onto the line itself
-        const geometry::SurfaceJet j = hull.surface.jet(m.uv.x(), m.uv.y());
-        const Vector2d g = hull.trims.gradient(geometry::Trim::Centre, j);
-        m.uv -= g * (hull.trims.value(geometry::Trim::Centre, m.uv.y(), j.p) / g.squaredNorm());
-    }
+    for (geometry::MasterNode& m : master.nodes) // from the curve between vertices back onto the line itself
+        m.uv = ontoTrim(hull, geometry::Trim::Centre, m.uv, 1);
     return master;
 }
 

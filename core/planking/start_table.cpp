@@ -10,15 +10,6 @@
 namespace sheerlay::core {
 namespace {
 
-constexpr double thinnestFiller = 6.0; // mm, closing.md section 3
-
-double widest(const Strip& strip) {
-    double most = 0;
-    for (const StripSample& s : strip.samples)
-        most = std::max(most, s.width);
-    return most;
-}
-
 StartTableRow rowOf(const StartLine& line, const Plan& plan) {
     StartTableRow row;
     row.line = line;

@@ -62,6 +62,15 @@ Crossing firstCrossing(const TrimmedSurface& h, const geometry::ParameterArc& ar
     return best;
 }
 
+Vector2d ontoTrim(const TrimmedSurface& hull, Trim trim, Vector2d uv, int steps) {
+    for (int k = 0; k < steps; ++k) {
+        const geometry::SurfaceJet j = hull.surface.jet(uv.x(), uv.y());
+        const Vector2d slope = hull.trims.gradient(trim, j);
+        uv -= slope * (hull.trims.value(trim, uv.y(), j.p) / slope.squaredNorm());
+    }
+    return uv;
+}
+
 bool insideHull(const TrimmedSurface& hull, const Vector2d& uv, const Vector3d& p) {
     if (hull.trims.violated(uv.y(), p) != Trim::None)
         return false;

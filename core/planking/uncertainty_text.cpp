@@ -1,6 +1,7 @@
 #include "core/planking/uncertainty_text.hpp"
 
 #include "core/units/length.hpp"
+#include "core/units/number_text.hpp"
 
 #include <array>
 #include <cmath>
@@ -17,28 +18,22 @@ double roundedUp(double value, double step) {
     return std::ceil(value / step - hardlyMore) * step;
 }
 
-std::string number(double value, int decimals) {
-    std::array<char, 32> buffer{};
-    std::snprintf(buffer.data(), buffer.size(), "%.*f", decimals, value);
-    return buffer.data();
-}
-
 } // namespace
 
 std::string edgeBendPlusMinus(double deviation) {
     const double value = printedDeviations * deviation * 1000.0;
-    return "+/- " + number(std::max(0.01, roundedUp(value, 0.01)), 2) + " per metre";
+    return "+/- " + numberText(std::max(0.01, roundedUp(value, 0.01)), 2) + " per metre";
 }
 
 std::string twistPlusMinus(double deviation, Units units) {
     const double degrees = printedDeviations * deviation * 180 / std::numbers::pi;
     if (units == Units::Inches) {
         const double halves = std::max(0.5, roundedUp(degrees * mmPerFoot, 0.5));
-        return "+/- " + number(halves, halves == std::round(halves) ? 0 : 1) +
+        return "+/- " + numberText(halves, halves == std::round(halves) ? 0 : 1) +
                (halves == 1.0 ? " degree in a foot" : " degrees in a foot");
     }
     const double whole = std::max(1.0, roundedUp(degrees * 1000.0, 1.0));
-    return "+/- " + number(whole, 0) + (whole == 1.0 ? " degree in a metre" : " degrees in a metre");
+    return "+/- " + numberText(whole, 0) + (whole == 1.0 ? " degree in a metre" : " degrees in a metre");
 }
 
 std::string lengthPlusMinus(double deviation, Units units) {
@@ -60,7 +55,9 @@ std::string toText(const PlanUncertainty& u, Units units) {
                 lengthPlusMinus(*u.shutterWidth, units);
     else
         text += " and half girth by " + lengthPlusMinus(u.halfGirth, units);
-    return text + ". Past the last stations, where the table is silent, the hull may differ by more.";
+    return text + ". Between and past the stations, where the table is silent, the hull may differ by more, "
+                  "in bend and twist "
+                  "above all.";
 }
 
 std::string lengthText(double millimetres, double finest, double plusMinus, Units units) {

@@ -1,5 +1,6 @@
 #include "core/sheets/cut_sheets.hpp"
 
+#include "core/hull/station_names.hpp"
 #include "core/sheets/compose.hpp"
 #include "core/sheets/cover.hpp"
 #include "core/sheets/page_frame.hpp"

@@ -1,5 +1,6 @@
 #include "core/sheets/wall_map.hpp"
 
+#include "core/hull/station_names.hpp"
 #include "core/sheets/compose.hpp"
 #include "core/sheets/flat_strip.hpp"
 #include "core/sheets/page.hpp"
@@ -86,13 +87,6 @@ private:
         }
         if (m_starboard.empty())
             m_bounds = {0.0, 1.0, 0.0, 1.0};
-    }
-
-    static double widest(const Strip& strip) {
-        double width = 0.0;
-        for (const StripSample& sample : strip.samples)
-            width = std::max(width, sample.width);
-        return width;
     }
 
     void choosePaper() {

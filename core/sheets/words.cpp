@@ -1,8 +1,10 @@
 #include "core/sheets/words.hpp"
 
+#include "core/hull/station_names.hpp"
 #include "core/planking/difficulty.hpp"
 #include "core/planking/strength.hpp"
 #include "core/units/length.hpp"
+#include "core/units/number_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -25,18 +27,12 @@ double rounded(double value, double step) {
     return std::round(value / step) * step;
 }
 
-std::string number(double value, int decimals) {
-    char buffer[48];
-    std::snprintf(buffer, sizeof buffer, "%.*f", decimals, value);
-    return buffer;
-}
-
 // Two figures: 5.6, 18, 120.
 std::string twoFigures(double value) {
     if (value < 9.95)
-        return number(value, 1);
+        return numberText(value, 1);
     const double step = std::pow(10.0, std::max(0.0, std::floor(std::log10(value)) - 1.0));
-    return number(rounded(value, step), 0);
+    return numberText(rounded(value, step), 0);
 }
 
 // Printed to 0.01 /m, so that no figure derived from it says more.
@@ -77,7 +73,7 @@ std::string widthText(double millimetres, Units units) {
 std::string stockText(double millimetres, Units units) {
     if (units == Units::Inches)
         return formatLength(millimetres, units, 64);
-    std::string text = number(millimetres, 2);
+    std::string text = numberText(millimetres, 2);
     while (text.back() == '0')
         text.pop_back();
     if (text.back() == '.')
@@ -90,8 +86,8 @@ std::string lapText(double millimetres, Units units) {
 }
 
 std::string runText(double millimetres, Units units) {
-    return units == Units::Millimetres ? number(std::ceil(millimetres / 1000.0), 0) + " m"
-                                       : number(std::ceil(millimetres / mmPerFoot), 0) + " ft";
+    return units == Units::Millimetres ? numberText(std::ceil(millimetres / 1000.0), 0) + " m"
+                                       : numberText(std::ceil(millimetres / mmPerFoot), 0) + " ft";
 }
 
 std::string radiusText(double millimetres, Units units) {
@@ -109,31 +105,22 @@ std::string sagText(double edgeBend, Units units) {
 std::string twistText(double twist, Units units) {
     const double degrees = std::abs(twist) * 180.0 / std::numbers::pi;
     if (units == Units::Millimetres)
-        return number(rounded(degrees * 1000.0, 2.0), 0) + " degrees in a metre";
+        return numberText(rounded(degrees * 1000.0, 2.0), 0) + " degrees in a metre";
     const double inFoot = rounded(degrees * mmPerFoot, 0.5);
-    return number(inFoot, inFoot == std::floor(inFoot) ? 0 : 1) + " degrees in a foot";
+    return numberText(inFoot, inFoot == std::floor(inFoot) ? 0 : 1) + " degrees in a foot";
 }
 
 std::string forceText(double newtons, Units units) {
     const auto plain = [](double value) {
         const double step = value < 20.0 ? 1.0 : value < 100.0 ? 5.0 : 10.0;
-        return number(rounded(value, step), 0);
+        return numberText(rounded(value, step), 0);
     };
     const std::string metric = plain(newtons) + " N", pounds = plain(newtons / newtonsPerPound) + " lb";
     return units == Units::Millimetres ? metric + " (" + pounds + ")" : pounds + " (" + metric + ")";
 }
 
 std::string angleText(double radians) {
-    return number(std::abs(radians) * 180.0 / std::numbers::pi, 0) + "\u00B0";
-}
-
-std::vector<std::string> stationNames(const Project& project, const LoftedHull& hull) {
-    std::vector<std::string> names;
-    for (std::size_t i = 0; i < hull.stationX.size(); ++i) {
-        const bool known = i < project.hull.stations.size() && !project.hull.stations[i].printedX.empty();
-        names.push_back(known ? project.hull.stations[i].printedX : std::to_string(i + 1));
-    }
-    return names;
+    return numberText(std::abs(radians) * 180.0 / std::numbers::pi, 0) + "\u00B0";
 }
 
 Places::Places(const Project& project, const LoftedHull& hull)

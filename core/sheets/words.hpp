@@ -36,9 +36,6 @@ namespace sheerlay::core {
 /// To the nearest degree.
 [[nodiscard]] std::string angleText(double radians);
 
-/// What the stations are called, in the order of LoftedHull::stationX: the table's own x as printed.
-[[nodiscard]] std::vector<std::string> stationNames(const Project& project, const LoftedHull& hull);
-
 /// Where x lies among the stations: "at station 48 in", "between stations 24 in and 36 in", "forward of
 /// station 12 in".
 class Places {

@@ -17,9 +17,6 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr double sagSpanMetric = 2000.0; // mm, a straight-edge most shops have
-constexpr double sagSpanInches = 8 * mmPerFoot;
-
 constexpr std::size_t textWidth = 76; // columns beside the label
 
 double roundTo(double value, double step) {

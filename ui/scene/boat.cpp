@@ -1,6 +1,6 @@
 #include "ui/scene/boat.hpp"
 
-#include "core/sheets/words.hpp"
+#include "core/hull/station_names.hpp"
 #include "ui/scene/mould_mesh.hpp"
 #include "ui/scene/strip_mesh.hpp"
 

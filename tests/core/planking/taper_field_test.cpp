@@ -234,3 +234,21 @@ TEST_CASE("solving twice gives the same widths") {
     for (std::size_t i = 0; i < a.rows.size(); ++i)
         CHECK(a.rows[i].width() == b.rows[i].width());
 }
+
+TEST_CASE("where no tapers can be found the boat is laid at full width, and that is said") {
+    Project p = projectAt(SHEERLAY_REFERENCE "/formula_canoe.sheerlay");
+    p.planking.taper = Taper::Anywhere;
+    p.planking.narrowest = p.strips.coverWidth + 1; // no strip is as wide as that
+    const Plan plan = plank(p, hullOf("canoe")).value();
+    const auto has = [&](const char* code) {
+        return std::any_of(
+            plan.findings.begin(), plan.findings.end(), [&](const Finding& f) { return f.code == code; });
+    };
+    CHECK(has("taper-not-found"));
+    CHECK_FALSE(has("no-taper-needed"));
+    CHECK_FALSE(plan.tapers.has_value());
+    CHECK(std::none_of(plan.strips.begin(), plan.strips.end(), [](const Strip& strip) {
+        return strip.planed != PlanedEdge::None;
+    }));
+    CHECK_THAT(plan.coverage.stripsArea, WithinRel(plan.coverage.hullArea, 1e-3));
+}

@@ -4,6 +4,18 @@
 
 using namespace sheerlay;
 
+namespace {
+
+/// Both edges lie straight, half a width off the middle.
+void checkWidths(const core::FlatStrip& flat, const test::FakeStrip& fake) {
+    for (std::size_t i = 0; i < flat.straight.size(); ++i) {
+        const double across = i < flat.upperCount ? -fake.width / 2 : fake.width / 2;
+        CHECK(flat.straight[i].y() == Approx(across).margin(0.15));
+    }
+}
+
+} // namespace
+
 TEST_CASE("a circular strip comes out straight, true in length and width") {
     for (const double bend : {0.0, 0.2e-3, -0.35e-3}) {
         test::FakeStrip fake;
@@ -13,10 +25,7 @@ TEST_CASE("a circular strip comes out straight, true in length and width") {
         const core::FlatStrip flat = core::layStraight(strip);
         REQUIRE(flat.straight.size() == strip.outline.size());
         const double slant = fake.endWidth / 2 / std::tan(fake.cut);
-        for (std::size_t i = 0; i < flat.straight.size(); ++i) {
-            const double across = i < flat.upperCount ? -fake.width / 2 : fake.width / 2;
-            CHECK(flat.straight[i].y() == Approx(across).margin(0.15));
-        }
+        checkWidths(flat, fake);
         CHECK(flat.straight.front().x() == Approx(-slant).margin(0.15));
         CHECK(flat.straight[flat.upperCount - 1].x() == Approx(fake.length + slant).margin(0.15));
         CHECK(flat.straight.back().x() == Approx(slant).margin(0.15));
@@ -33,10 +42,7 @@ TEST_CASE("a long tip lies straight as well, in line with its edge") {
         const core::FlatStrip flat = core::layStraight(strip);
         REQUIRE(flat.straight.size() == strip.outline.size());
         const double slant = fake.endWidth / 2 / std::tan(fake.cut);
-        for (std::size_t i = 0; i < flat.straight.size(); ++i) {
-            const double across = i < flat.upperCount ? -fake.width / 2 : fake.width / 2;
-            CHECK(flat.straight[i].y() == Approx(across).margin(0.15));
-        }
+        checkWidths(flat, fake);
         CHECK(flat.straight.front().x() == Approx(-slant).margin(0.5));
         CHECK(flat.straight[flat.upperCount - 1].x() == Approx(fake.length + slant).margin(0.5));
         for (const double s : {-0.9 * slant, fake.length + 0.9 * slant})
