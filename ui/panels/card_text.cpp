@@ -17,9 +17,11 @@ QString degrees(double radians) {
 }
 
 CardLine lengthLine(const core::Strip& strip, core::Units units) {
+    const double onBoat =
+        units == core::Units::Inches ? strip.length : 5.0 * std::round(strip.length / 5.0); // mm
     return {QStringLiteral("Length to cut"),
-            lengthText(strip.cutLength, units),
-            QStringLiteral("%1 on the boat").arg(lengthText(strip.length, units)),
+            cutLengthText(strip.cutLength, units),
+            QStringLiteral("%1 on the boat").arg(lengthText(onBoat, units, {4, 0})),
             QStringLiteral(
                 "Measured along the middle of the strip; laps and trim at both ends are in it. Good to a "
                 "few millimetres, as good as the boat stands on its moulds.")};

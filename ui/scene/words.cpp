@@ -38,10 +38,18 @@ QString sagText(double kappa, core::Units units) {
         .arg(lengthText(sag, units, {4, 0}), inches ? QStringLiteral("8 ft") : QStringLiteral("2 m"));
 }
 
+QString cutLengthText(double millimetres, core::Units units) {
+    const double step = units == core::Units::Inches ? core::mmPerInch / 4 : 5.0;
+    constexpr double hair = 1e-6; // of a step: what is exact but for the last bits isn't rounded up
+    return lengthText(std::ceil(millimetres / step - hair) * step, units, {4, 0});
+}
+
 QString twistText(double radPerMm, core::Units units) {
     const double degreesPerMm = radPerMm * 180.0 / std::numbers::pi;
-    if (units == core::Units::Inches)
-        return QStringLiteral("%1° per foot").arg(degreesPerMm * core::mmPerFoot, 0, 'f', 1);
+    if (units == core::Units::Inches) { // to the half degree, as on the sheets: the table tells no finer
+        const double halves = std::round(2 * degreesPerMm * core::mmPerFoot) / 2;
+        return QStringLiteral("%1° per foot").arg(halves, 0, 'f', halves == std::round(halves) ? 0 : 1);
+    }
     return QStringLiteral("%1° per metre").arg(degreesPerMm * 1000.0, 0, 'f', 0);
 }
 

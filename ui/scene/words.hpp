@@ -19,6 +19,9 @@ struct Fineness {
 /// line ends.
 [[nodiscard]] QString lengthText(double millimetres, core::Units units, Fineness fineness = {});
 
+/// Length to cut, up to the next 5 mm or 1/4 in, as the sheets have it.
+[[nodiscard]] QString cutLengthText(double millimetres, core::Units units);
+
 /// Radius, to the precision a builder can use: "7.5 m", "24 ft".
 [[nodiscard]] QString radiusText(double millimetres, core::Units units);
 

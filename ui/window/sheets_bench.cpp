@@ -180,7 +180,7 @@ void SheetsBench::layOut() {
                                 (goesOn ? QStringLiteral(", continued") : QString()));
             }
             m_list->setCurrentRow(std::min(row, m_list->count() - 1));
-            m_status->setText(QStringLiteral("%1 sheets").arg(m_sheets.size()));
+            m_status->setText(QStringLiteral("%1 sheets and the wall map").arg(m_sheets.size() - 1));
             refreshButtons();
         },
         [this](const QString& text) {

@@ -82,7 +82,8 @@ TEST_CASE("the card tells a strip's figures in the builder's units") {
     };
     const QString space(QChar(0x00A0));
     CHECK(line(card, "Length to cut").figure ==
-          QString::number(std::lround(strip->cutLength)) + space + QStringLiteral("mm"));
+          QString::number(5 * std::lround(std::ceil(strip->cutLength / 5 - 1e-6))) + space +
+              QStringLiteral("mm"));
     // 0.343 per metre: sag over 2 m is 0.343 * 4 / 8 m = 171.5 mm, radius 2.9 m, class hard
     CHECK(line(card, "Edge bend").figure == QStringLiteral("172%1mm over 2 m").arg(space));
     CHECK(line(card, "Edge bend").detail.contains(QStringLiteral("2.9 m")));

@@ -36,8 +36,15 @@ TEST_CASE("edge bend is told as sag over a batten") {
 
 TEST_CASE("twist is told per foot or per metre") {
     const double tenDegreesAFoot = 10.0 * std::numbers::pi / 180.0 / 304.8;
-    CHECK(twistText(tenDegreesAFoot, Units::Inches).toStdString() == "10.0° per foot");
+    CHECK(twistText(tenDegreesAFoot, Units::Inches).toStdString() == "10° per foot");
     CHECK(twistText(tenDegreesAFoot, Units::Millimetres).toStdString() == "33° per metre");
+}
+
+TEST_CASE("a length to cut is told up to the next 5 mm or quarter inch") {
+    CHECK(plain(cutLengthText(3201.2, Units::Millimetres)).toStdString() == "3205 mm");
+    CHECK(plain(cutLengthText(3205.0, Units::Millimetres)).toStdString() == "3205 mm");
+    CHECK(plain(cutLengthText(25.4 * 10.01, Units::Inches)).toStdString() == "10 1\u2044"
+                                                                             "4\"");
 }
 
 TEST_CASE("radii are told in metres or feet, to what a builder can use") {
