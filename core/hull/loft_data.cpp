@@ -179,9 +179,12 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
         const bool cut = std::any_of(
             table.transoms.begin(), table.transoms.end(), [&](const Transom& t) { return t.end == end; });
         const Known& outer = end == End::Bow ? sheer.front() : sheer.back();
+        // within what the table's digits can tell apart, the last station's cell is the head itself
+        const double apart = std::max(table.roundedTo, 0.02 * data.stationGap);
         const ProfilePoint* head = nullptr;
         for (const ProfilePoint& p : table.profile)
-            if ((end == End::Bow ? p.x < outer.x : p.x > outer.x) && (!head || p.height > head->height))
+            if ((end == End::Bow ? p.x < outer.x - apart : p.x > outer.x + apart) &&
+                (!head || p.height > head->height))
                 head = &p;
         if (cut || !head || std::abs(head->height - outer.z) > std::abs(head->x - outer.x) + 0.35 * outer.z)
             continue;

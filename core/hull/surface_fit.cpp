@@ -206,20 +206,17 @@ public:
         for (const bool bow : {true, false}) {
             if (bow ? m_data.bowTransom || m_bowClosed : m_data.sternTransom || m_sternClosed)
                 continue;
-            const LoftPoint* tip = nullptr;
-            const LoftPoint* next = nullptr; // the two outermost points of the sheer
-            for (const LoftPoint& p : m_data.points) {
-                if (!fixedGirth(p))
-                    continue;
-                const auto further = [&](const LoftPoint* q) {
-                    return !q || (bow ? p.x < q->x : p.x > q->x);
-                };
-                if (further(tip)) {
-                    next = tip;
-                    tip = &p;
-                } else if (further(next))
-                    next = &p;
-            }
+            const auto outermost = [&](auto admitted) {
+                const LoftPoint* found = nullptr;
+                for (const LoftPoint& p : m_data.points)
+                    if (fixedGirth(p) && admitted(p) && (!found || (bow ? p.x < found->x : p.x > found->x)))
+                        found = &p;
+                return found;
+            };
+            const LoftPoint* tip = outermost([](const LoftPoint&) { return true; });
+            // a neighbour too near tells its rounding, not the sheer's run
+            const LoftPoint* next = outermost(
+                [&](const LoftPoint& p) { return tip && std::abs(p.x - tip->x) > 0.25 * m_data.stationGap; });
             if (!tip || !next)
                 continue;
             const double slope = std::max(0.12, (next->y - tip->y) / std::abs(next->x - tip->x));

@@ -21,7 +21,7 @@ constexpr std::size_t mostSuspects = 6;
 
 } // namespace
 
-std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data) {
+CellSearch searchCells(const HullTable& table, LoftData& data) {
     const std::vector<LoftPoint> original = data.points;
     CellChecker checker(table, data);
     checker.setOut(standOut(table, data));
@@ -62,9 +62,16 @@ std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data
             break;
         checker.setOut(out);
     }
+    CellSearch found;
+    for (const auto& [key, c] : verdicts)
+        found.ranked.push_back(c);
+    std::stable_sort(
+        found.ranked.begin(), found.ranked.end(), [](const SuspectCell& a, const SuspectCell& b) {
+            return std::abs(a.t) > std::abs(b.t);
+        });
     data.points = original;
     checker.startGirths();
-    std::vector<SuspectCell> suspects;
+    std::vector<SuspectCell>& suspects = found.suspects;
     for (const CellRef& c : checker.out()) {
         const std::size_t key = 2 * c.point + (c.height ? 1 : 0);
         if (!verdicts.contains(key))
@@ -94,7 +101,11 @@ std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data
     std::sort(suspects.begin(), suspects.end(), [](const SuspectCell& a, const SuspectCell& b) {
         return std::abs(a.t) > std::abs(b.t);
     });
-    return suspects;
+    return found;
+}
+
+std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data) {
+    return searchCells(table, data).suspects;
 }
 
 } // namespace sheerlay::core

@@ -17,6 +17,14 @@ struct SuspectCell {
     bool setAside = false; ///< so far off that the loft is made without it
 };
 
+/// What the search for misprints found.
+struct CellSearch {
+    std::vector<SuspectCell> suspects; ///< worst first, as of findSuspectCells
+    std::vector<SuspectCell> ranked;   ///< every number that could be judged, the least likely first
+};
+
+[[nodiscard]] CellSearch searchCells(const HullTable& table, LoftData& data);
+
 /// Finds misprints: seeds by leave-one-out along lines and sections, then a fair fit with leave-one-out
 /// residuals from one factorisation, removing the worst cell and re-admitting good ones until none is beyond
 /// five spreads. Gross cells get weight 0 in `data`, and the start girths are taken again without them. Never

@@ -3,6 +3,7 @@
 #include "core/project/project_file.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/formula_hull.hpp"
+#include "tests/support/loft_error.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -27,32 +28,25 @@ const LoftedHull& lofted() {
     return h;
 }
 
-struct Error {
-    double rms = 0.0, max = 0.0;
-};
-
 /// Distance of the drawn surface from the formula over a stretch of x from amidships.
-Error against(const LoftedHull& hull, double from, double to) {
+test::LoftError against(const LoftedHull& hull, double from, double to) {
     const FormulaHull f = formulaCanoe();
-    Error e;
-    int n = 0;
-    for (double x = from; x <= to; x += 25)
-        for (Vector3d p : sectionAt(hull.drawn, midships + x, 40)) {
-            p.x() -= midships;
-            const double d = f.distance(p);
-            e.max = std::max(e.max, d);
-            e.rms += d * d;
-            ++n;
-        }
-    REQUIRE(n > 100);
-    e.rms = std::sqrt(e.rms / n);
+    const test::LoftError e = loftError(
+        hull,
+        [&](Vector3d p) {
+            p.x() -= midships; // this table counts from the stem head
+            return f.distance(p);
+        },
+        midships + from,
+        midships + to);
+    REQUIRE(e.points > 100);
     return e;
 }
 
 } // namespace
 
 TEST_CASE("between the stations the loft is within two millimetres of the true hull") {
-    const Error body = against(lofted(), -2130, 2130); // 84 in either way
+    const test::LoftError body = against(lofted(), -2130, 2130); // 84 in either way
     INFO("rms " << body.rms << " mm, max " << body.max << " mm");
     CHECK(body.rms <= 0.8);
     CHECK(body.max <= 2.0);
@@ -60,7 +54,7 @@ TEST_CASE("between the stations the loft is within two millimetres of the true h
 
 TEST_CASE("in the last foot, with a half station, it is within four") {
     for (const auto& [from, to] : {std::pair{-2400.0, -2130.0}, std::pair{2130.0, 2400.0}}) {
-        const Error end = against(lofted(), from, to);
+        const test::LoftError end = against(lofted(), from, to);
         INFO("rms " << end.rms << " mm, max " << end.max << " mm");
         CHECK(end.rms <= 1.5);
         CHECK(end.max <= 4.0);

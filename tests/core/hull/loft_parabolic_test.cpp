@@ -148,6 +148,30 @@ TEST_CASE("plumb ends that meet a straight keel at a corner close all the same")
     CHECK_THAT(lengthOf(h->drawn.sheer), WithinAbs(5084.0683, 2));
 }
 
+TEST_CASE("volume, waterplane and wetted surface are the published hull's to two in a thousand") {
+    // analytic_hulls.md section 1: V = 4/9 L B T, waterplane 2/3 L B, wetted surface 5121927.486 mm2,
+    // floating at her sheer
+    Project p = plumbEnds();
+    p.planking.layOn = LayOn::Moulds;
+    const auto h = loft(p);
+    REQUIRE(h.has_value());
+    constexpr int slices = 400;
+    const double step = h->drawn.length / slices;
+    double volume = 0;
+    double waterplane = 0;
+    for (int i = 0; i < slices; ++i) {
+        const auto section = sectionAt(h->drawn, (i + 0.5) * step, 60);
+        if (section.empty())
+            continue;
+        waterplane += 2 * section.front().y() * step;
+        for (std::size_t k = 1; k < section.size(); ++k)
+            volume += (section[k - 1].y() + section[k].y()) * (section[k - 1].z() - section[k].z()) * step;
+    }
+    CHECK_THAT(volume, WithinRel(4.0 / 9 * L * B * T, 2e-3));
+    CHECK_THAT(waterplane, WithinRel(2.0 / 3 * L * B, 2e-3));
+    CHECK_THAT(2 * h->drawn.halfArea, WithinRel(5121927.486, 2e-3));
+}
+
 TEST_CASE("sides that run out flat against each other need a siding, and the refusal says so") {
     // half-breadth and both its slopes vanish at the foot of the stem: planks of any thickness never meet
     // there

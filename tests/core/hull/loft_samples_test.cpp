@@ -121,6 +121,34 @@ TEST_CASE("a draw moves the surface as lofting the moved table would") {
     }
 }
 
+TEST_CASE("a stem head within the table's last digit of the end station is that station's own head") {
+    // the 1889 table names its stem heads twice, as end stations and in the profile. Draws that moved the two
+    // apart by a fraction of the rounding once sent the sheer off by 40 to 400 mm at that end.
+    const Project project = projectAt("stephens_1889_corrected.sheerlay");
+    const auto hull = loft(project);
+    REQUIRE(hull);
+    const auto sampler = LoftSampler::prepare(project, *hull);
+    REQUIRE(sampler);
+    for (const unsigned k : {5U, 8U, 10U, 11U, 13U, 15U}) {
+        const auto anew = loft(moved(project, *sampler, sampler->shifts(k)));
+        REQUIRE(anew);
+        INFO("draw " << k << ", fairing " << anew->fairing);
+        CHECK(anew->fairing > hull->fairing / 4);
+        CHECK(anew->fairing < hull->fairing * 4);
+        CHECK(anew->residualRms < hull->roundingSigma);
+        double farthest = 0;
+        for (const double x : {230.0, 1000.0, 2133.6, 3300.0, 4040.0}) {
+            // by the end's last foot: half-breadths of the sheer, where the fault showed
+            const auto before = sectionAt(hull->drawn, x, 30);
+            const auto after = sectionAt(anew->drawn, x + anew->xShift - hull->xShift, 30);
+            REQUIRE_FALSE(before.empty());
+            REQUIRE_FALSE(after.empty());
+            farthest = std::max(farthest, (before.front() - after.front()).tail<2>().norm());
+        }
+        CHECK(farthest < 4 * project.hull.roundedTo);
+    }
+}
+
 TEST_CASE("one number moves the surface there by its leverage and leaves the far end alone") {
     const Project project = projectAt("formula_canoe.sheerlay");
     const auto hull = loft(project);

@@ -1,6 +1,7 @@
 #include "core/hull/hull.hpp"
 #include "tests/support/catch.hpp"
-#include "tests/support/formula_hull.hpp"
+#include "tests/support/formula_tables.hpp"
+#include "tests/support/loft_error.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -14,23 +15,11 @@ using Eigen::Vector3d;
 
 namespace {
 
-struct Error {
-    double rms = 0.0, max = 0.0;
-};
-
-Error against(const FormulaHull& f, const LoftedHull& hull, double from, double to) {
-    Error e;
-    int n = 0;
-    for (double x = from; x <= to; x += 30)
-        for (Vector3d p : sectionAt(hull.drawn, x + hull.xShift, 40)) {
-            p.x() -= hull.xShift;
-            const double d = f.distance(p);
-            e.max = std::max(e.max, d);
-            e.rms += d * d;
-            ++n;
-        }
-    REQUIRE(n > 100);
-    e.rms = std::sqrt(e.rms / n);
+/// Against the formula, x in the table's datum.
+test::LoftError against(const FormulaHull& f, const LoftedHull& hull, double from, double to) {
+    const test::LoftError e = loftError(
+        hull, [&](const Vector3d& p) { return f.distance(p); }, from, to);
+    REQUIRE(e.points > 100);
     return e;
 }
 
@@ -51,27 +40,6 @@ Vector3d foremost(const FormulaHull& f) {
     return best;
 }
 
-Project skiff(double transomAtKeel) {
-    const FormulaHull f = formulaSkiff();
-    Project p;
-    p.hull.roundedTo = 1;
-    p.hull.stations.push_back(tableStation(f, 152.4, 1));
-    for (int i = 1; i <= 12; ++i)
-        p.hull.stations.push_back(tableStation(f, 304.8 * i, 1)); // the last one stands on the transom
-    const double head = f.sheer(0);
-    for (double z = 100; z < head; z += 40) {
-        double lo = 0, hi = 900;
-        for (int i = 0; i < 60; ++i) {
-            const double m = 0.5 * (lo + hi);
-            (f.keel(m) > z ? lo : hi) = m;
-        }
-        p.hull.profile.push_back({rounded(lo, 1), z, {}, 0});
-    }
-    p.hull.profile.push_back({0, rounded(head, 1), {}, 0});
-    p.hull.transoms.push_back({End::Stern, 3657.6, transomAtKeel, 0});
-    return p;
-}
-
 } // namespace
 
 TEST_CASE("raked, upright, near plumb and recurved stems all loft and close at their own heads") {
@@ -87,7 +55,7 @@ TEST_CASE("raked, upright, near plumb and recurved stems all loft and close at t
         const auto h = loft(doubleEnder(f, 1));
         REQUIRE(h.has_value());
         checkResidual(*h);
-        const Error body = against(f, *h, -2110, 2110);
+        const test::LoftError body = against(f, *h, -2110, 2110);
         INFO("rms " << body.rms << ", max " << body.max);
         CHECK(body.rms < 0.8);
         CHECK(body.max < 2.5);
@@ -105,10 +73,10 @@ TEST_CASE("raked, upright, near plumb and recurved stems all loft and close at t
 
 TEST_CASE("a transom stern: plumb and raked, cut by its plane") {
     for (const double atKeel : {3657.6, 3560.0}) {
-        const auto h = loft(skiff(atKeel));
+        const auto h = loft(skiffTable(1, 50, atKeel));
         REQUIRE(h.has_value());
         checkResidual(*h);
-        const Error body = against(formulaSkiff(), *h, 310, std::min(atKeel, 3640.0));
+        const test::LoftError body = against(formulaSkiff(), *h, 310, std::min(atKeel, 3640.0));
         INFO("keel of the transom at " << atKeel << ": rms " << body.rms << ", max " << body.max);
         CHECK(body.rms < 0.8);
         CHECK(body.max < 3.0);
