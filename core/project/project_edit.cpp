@@ -1,0 +1,94 @@
+#include "core/project/project_edit.hpp"
+
+#include "core/project/project_file.hpp"
+#include "core/project/project_writer.hpp"
+
+namespace sheerlay::core {
+
+Expected<Project, std::vector<FileMessage>> checked(const Project& project) {
+    if (auto read = parseProject(writeProject(project), ""); !read)
+        return unexpected(read.error());
+    return project;
+}
+
+namespace {
+
+std::string startName(StartLine::Kind kind) {
+    switch (kind) {
+    case StartLine::Kind::Sheer:
+        return "Start along the sheer";
+    case StartLine::Kind::Geodesic:
+        return "Start on an unbent line";
+    case StartLine::Kind::Bent:
+        return "Start on a bent line";
+    case StartLine::Kind::Easiest:
+        break;
+    }
+    return "Start where it is easiest";
+}
+
+std::string taperName(Taper taper) {
+    return taper == Taper::None   ? "No taper"
+           : taper == Taper::Ends ? "Taper toward the ends"
+                                  : "Taper anywhere";
+}
+
+std::string closingName(ClosingMethod method) {
+    switch (method) {
+    case ClosingMethod::BothSides:
+        return "Close both sides together";
+    case ClosingMethod::RunOver:
+        return "Close by running over";
+    case ClosingMethod::Herringbone:
+        return "Close in herringbone";
+    case ClosingMethod::SplitBottom:
+        break;
+    }
+    return "Close with a split bottom";
+}
+
+} // namespace
+
+std::string nameOfChange(const Planking& before, const Planking& after) {
+    std::string name;
+    int changes = 0;
+    const auto note = [&](bool changed, std::string what) {
+        if (!changed)
+            return;
+        name = std::move(what);
+        ++changes;
+    };
+    const bool sameLine = before.start.kind == after.start.kind;
+    note(!(before.start == after.start), sameLine ? "Move the start" : startName(after.start.kind));
+    note(before.layOn != after.layOn, "Where cover width counts");
+    note(before.edgeBendRadius != after.edgeBendRadius, "Limit of edge bend");
+    note(before.narrowest != after.narrowest, "Narrowest strip");
+    note(before.taper != after.taper, taperName(after.taper));
+    note(before.bowEnds != after.bowEnds, "Strip ends at the bow");
+    note(before.sternEnds != after.sternEnds, "Strip ends at the stern");
+    note(before.closing != after.closing, closingName(after.closing));
+    note(before.shutter != after.shutter, "Width of the last plank");
+    return changes > 1 ? "Planking" : name;
+}
+
+Project carryOver(const Project& base, const Project& mine, const Project& theirs) {
+    Project both = theirs;
+    const auto take = [&](auto Planking::*member) {
+        if (!(mine.planking.*member == base.planking.*member))
+            both.planking.*member = mine.planking.*member;
+    };
+    take(&Planking::layOn);
+    take(&Planking::start);
+    take(&Planking::edgeBendRadius);
+    take(&Planking::narrowest);
+    take(&Planking::taper);
+    take(&Planking::bowEnds);
+    take(&Planking::sternEnds);
+    take(&Planking::closing);
+    take(&Planking::shutter);
+    if (!(mine.journal == base.journal))
+        both.journal = mine.journal;
+    return both;
+}
+
+} // namespace sheerlay::core
