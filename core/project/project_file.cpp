@@ -123,7 +123,7 @@ Expected<ReadProject, std::vector<FileMessage>> parseProject(std::string_view te
     }
 }
 
-Expected<ReadProject, std::vector<FileMessage>> readProject(const std::string& path) {
+Expected<std::string, std::vector<FileMessage>> readProjectText(const std::string& path) {
     const auto refuse = [&](std::string found, std::string would) {
         return unexpected(std::vector<FileMessage>{{path, 0, "file", std::move(found), std::move(would)}});
     };
@@ -144,7 +144,14 @@ Expected<ReadProject, std::vector<FileMessage>> readProject(const std::string& p
     }
     if (stream.bad())
         return refuse("the file can't be read to its end", "a file on a disk that answers");
-    return parseProject(text, path);
+    return text;
+}
+
+Expected<ReadProject, std::vector<FileMessage>> readProject(const std::string& path) {
+    const auto text = readProjectText(path);
+    if (!text)
+        return unexpected(text.error());
+    return parseProject(*text, path);
 }
 
 } // namespace sheerlay::core

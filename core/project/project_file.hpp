@@ -23,7 +23,10 @@ struct ReadProject {
 [[nodiscard]] Expected<ReadProject, std::vector<FileMessage>> parseProject(std::string_view text,
                                                                            const std::string& fileName);
 
-/// Same from disk; a file that can't be read is one message.
+/// The bytes of a project file; a file that can't be read is one message.
+[[nodiscard]] Expected<std::string, std::vector<FileMessage>> readProjectText(const std::string& path);
+
+/// Both: reads the file and what it says.
 [[nodiscard]] Expected<ReadProject, std::vector<FileMessage>> readProject(const std::string& path);
 
 } // namespace sheerlay::core

@@ -7,19 +7,46 @@
 
 namespace sheerlay::ui {
 
+namespace {
+
+/// The loft depends on nothing else.
+bool sameHull(const core::Project& a, const core::Project& b) {
+    return a.hull == b.hull && a.strips == b.strips && a.planking.layOn == b.planking.layOn;
+}
+
+} // namespace
+
 LoadedBoat loadBoat(const std::string& path, std::stop_token stop, const TaskRunner::Progress& progress) {
     LoadedBoat loaded;
     progress(QStringLiteral("Reading the table…"));
-    auto read = core::readProject(path);
+    auto text = core::readProjectText(path);
+    if (!text) {
+        loaded.problems = text.error();
+        return loaded;
+    }
+    auto read = core::parseProject(*text, path);
     if (!read) {
+        loaded.text = std::move(*text);
         loaded.problems = read.error();
         return loaded;
     }
-    loaded.warnings = read->warnings;
-    if (stop.stop_requested())
-        return loaded;
-    progress(QStringLiteral("Lofting the hull…"));
-    auto hull = core::loft(read->project);
+    if (!stop.stop_requested())
+        loaded = planBoat(read->project, nullptr, stop, progress);
+    loaded.text = std::move(*text);
+    loaded.warnings = std::move(read->warnings);
+    return loaded;
+}
+
+LoadedBoat planBoat(const core::Project& project,
+                    const std::shared_ptr<const Boat>& before,
+                    std::stop_token stop,
+                    const TaskRunner::Progress& progress) {
+    LoadedBoat loaded;
+    loaded.project = project;
+    const bool kept = before && sameHull(before->project, project);
+    if (!kept)
+        progress(QStringLiteral("Lofting the hull…"));
+    auto hull = kept ? Expected<core::LoftedHull, core::LoftError>(before->hull) : core::loft(project);
     if (!hull) {
         loaded.stage = QStringLiteral("lofted");
         loaded.failure = toQString(hull.error().text);
@@ -28,7 +55,7 @@ LoadedBoat loadBoat(const std::string& path, std::stop_token stop, const TaskRun
     if (stop.stop_requested())
         return loaded;
     progress(QStringLiteral("Laying the strips…"));
-    auto plan = core::plankAsLaid(read->project, *hull);
+    auto plan = core::plankAsLaid(project, *hull);
     if (!plan) {
         loaded.stage = QStringLiteral("planned");
         loaded.failure = toQString(plan.error().text);
@@ -37,7 +64,7 @@ LoadedBoat loadBoat(const std::string& path, std::stop_token stop, const TaskRun
     if (stop.stop_requested())
         return loaded;
     progress(QStringLiteral("Drawing the boat…"));
-    loaded.boat = makeBoat(std::move(read->project), std::move(*hull), std::move(plan->plan));
+    loaded.boat = makeBoat(project, std::move(*hull), std::move(plan->plan));
     return loaded;
 }
 

@@ -7,6 +7,7 @@
 #include <QString>
 
 #include <memory>
+#include <optional>
 #include <stop_token>
 #include <string>
 #include <vector>
@@ -15,6 +16,8 @@ namespace sheerlay::ui {
 
 /// What became of a project file: a boat, or why there is none.
 struct LoadedBoat {
+    std::string text;                        ///< of the file, as far as it could be read
+    std::optional<core::Project> project;    ///< none where the file can't be used
     std::shared_ptr<const Boat> boat;        ///< none when something below says why
     std::vector<core::FileMessage> problems; ///< the file can't be used as it is
     std::vector<core::FileMessage> warnings; ///< odd but harmless
@@ -25,6 +28,13 @@ struct LoadedBoat {
 /// Reads, lofts, plans and draws; for a worker. Stops between the steps when asked to, with an empty result.
 [[nodiscard]] LoadedBoat
 loadBoat(const std::string& path, std::stop_token stop, const TaskRunner::Progress& progress);
+
+/// Lofts, plans and draws an edited project. The hull of `before` is taken over where the edit does not touch
+/// it; `before` may be none.
+[[nodiscard]] LoadedBoat planBoat(const core::Project& project,
+                                  const std::shared_ptr<const Boat>& before,
+                                  std::stop_token stop,
+                                  const TaskRunner::Progress& progress);
 
 /// "line 12 · hull.station[3].x: what was found; what would do"
 [[nodiscard]] QString messageLine(const core::FileMessage& message);

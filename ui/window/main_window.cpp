@@ -2,11 +2,13 @@
 
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/loft_panel.hpp"
+#include "ui/panels/planking_controls.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/file_watch.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
 #include "ui/window/sheets_bench.hpp"
 #include "ui/window/style.hpp"
 
@@ -43,10 +45,11 @@ QString droppedProject(const QMimeData* data) {
 
 MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     : QMainWindow(parent), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
-      m_notice(new Notice), m_pages(new QStackedWidget), m_lines(new LoftPanel),
-      m_planking(new PlankingBench), m_sheets(new SheetsBench(mode)), m_benchButtons(new QButtonGroup(this)),
-      m_progress(new QLabel), m_unitsButton(new QToolButton), m_pictureButton(new QToolButton),
-      m_recent(new QMenu(this)) {
+      m_desk(new ProjectDesk(this)), m_notice(new Notice), m_pages(new QStackedWidget),
+      m_lines(new LoftPanel), m_planking(new PlankingBench), m_sheets(new SheetsBench(mode)),
+      m_benchButtons(new QButtonGroup(this)), m_progress(new QLabel), m_unitsButton(new QToolButton),
+      m_unsaved(new QLabel), m_recent(new QMenu(this)), m_edit(new QMenu(this)),
+      m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
     resize(1360, 880);
@@ -72,7 +75,18 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
         if (!busy)
             m_progress->clear();
     });
-    connect(m_watch, &FileWatch::changed, this, &MainWindow::load);
+    connect(m_watch, &FileWatch::changed, this, &MainWindow::fileChanged);
+    connect(m_planking->controls(), &PlankingControls::changed, this, &MainWindow::askPlanking);
+    connect(m_desk, &ProjectDesk::projectChanged, this, &MainWindow::replan);
+    connect(m_desk, &ProjectDesk::dirtyChanged, this, [this](bool dirty) {
+        setWindowModified(dirty);
+        m_unsaved->setVisible(dirty);
+        m_saveAction->setEnabled(dirty);
+    });
+    connect(m_desk, &ProjectDesk::keepingFailed, this, [this](const QString& why) {
+        m_notice->say({QStringLiteral("Your changes are not kept beside the file. %1").arg(why)},
+                      Notice::Weight::Remark);
+    });
     setUnits(core::Units::Millimetres);
 }
 
@@ -114,21 +128,7 @@ QWidget* MainWindow::makeBenchStrip() {
         made->setFocusPolicy(Qt::NoFocus);
         layout->addWidget(made);
     };
-    auto* openButton = new QToolButton;
-    openButton->setIcon(icon(Icon::Folder));
-    openButton->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-    action(
-        openButton, QStringLiteral("Open"), QStringLiteral("Open a project file, or one of the last ones"));
-    openButton->setPopupMode(QToolButton::InstantPopup);
-    openButton->setMenu(m_recent);
-    connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
-    m_pictureButton->setIcon(icon(Icon::Picture));
-    m_pictureButton->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-    action(m_pictureButton,
-           QStringLiteral("Save picture"),
-           QStringLiteral("Save the picture of the boat as a file"));
-    connect(m_pictureButton, &QToolButton::clicked, this, &MainWindow::askPicture);
-    m_pictureButton->setEnabled(false);
+    makeMenus(strip, layout);
     action(m_unitsButton, QString(), QStringLiteral("Millimetres, or feet and inches (U)"));
     connect(m_unitsButton, &QToolButton::clicked, this, [this] {
         m_unitsChosen = true;
@@ -196,6 +196,7 @@ void MainWindow::makeKeys() {
     key(Qt::Key_1, [this] { showBench(Bench::Lines); });
     key(Qt::Key_2, [this] { showBench(Bench::Planking); });
     key(Qt::Key_3, [this] { showBench(Bench::Sheets); });
+    key(Qt::Key_P, [this] { m_planking->showControls(!m_planking->controlsShown()); });
     key(QKeySequence::Open, [this] { askOpen(); });
 }
 
@@ -224,6 +225,9 @@ void MainWindow::setUnits(core::Units units) {
 }
 
 void MainWindow::open(const QString& path) {
+    if (!mayLeave())
+        return;
+    m_desk->close();
     m_path = QFileInfo(path).absoluteFilePath();
     m_unitsChosen = false;
     m_watch->watch(m_path);
@@ -238,7 +242,7 @@ void MainWindow::open(const QString& path) {
         m_planking->setBoat(nullptr);
         m_sheets->setBoat(nullptr);
     }
-    setWindowTitle(QStringLiteral("%1 · Sheerlay").arg(QFileInfo(m_path).fileName()));
+    setWindowTitle(QStringLiteral("%1[*] · Sheerlay").arg(QFileInfo(m_path).fileName()));
     remember(m_path);
     load();
     showBench(Bench::Planking);
@@ -249,7 +253,14 @@ void MainWindow::load() {
         [path = m_path.toStdString()](std::stop_token stop, const TaskRunner::Progress& progress) {
             return loadBoat(path, stop, progress);
         },
-        [this](const LoadedBoat& loaded) { take(loaded); },
+        [this](const LoadedBoat& loaded) {
+            if (loaded.project) {
+                m_desk->open(m_path, loaded.text, *loaded.project);
+                m_planking->controls()->setProject(*loaded.project);
+            }
+            take(loaded);
+            tellKept();
+        },
         [this](const QString& text) {
             tellTrouble({QStringLiteral("Something went wrong inside the program: %1").arg(text)});
             Q_EMIT loaded();
@@ -305,9 +316,9 @@ void MainWindow::take(const LoadedBoat& result) {
     m_lines->setBoat(m_boat);
     m_planking->setBoat(m_boat);
     m_sheets->setBoat(m_boat);
-    m_pictureButton->setEnabled(m_planking->boatView()->drawing());
+    m_pictureAction->setEnabled(m_planking->boatView()->drawing());
     if (!m_boat->project.name.empty())
-        setWindowTitle(QStringLiteral("%1 · Sheerlay").arg(toQString(m_boat->project.name)));
+        setWindowTitle(QStringLiteral("%1[*] · Sheerlay").arg(toQString(m_boat->project.name)));
     Q_EMIT loaded();
 }
 
@@ -345,6 +356,8 @@ void MainWindow::remember(const QString& path) {
 void MainWindow::fillRecent() {
     m_recent->clear();
     m_recent->addAction(QStringLiteral("Open a project…"), this, &MainWindow::askOpen);
+    m_recent->addAction(m_saveAction);
+    m_recent->addAction(m_pictureAction);
     bool any = false;
     for (const QString& path : QSettings().value(QLatin1String(recentKey)).toStringList()) {
         if (!QFileInfo::exists(path))

@@ -11,6 +11,7 @@
 class QButtonGroup;
 class QLabel;
 class QMenu;
+class QAction;
 class QStackedWidget;
 class QToolButton;
 
@@ -20,6 +21,7 @@ class FileWatch;
 class LoftPanel;
 class Notice;
 class PlankingBench;
+class ProjectDesk;
 class SheetsBench;
 
 /// The window: bench strip on top, one bench below it. Opens and follows a project file; long work runs
@@ -43,6 +45,9 @@ public:
     [[nodiscard]] SheetsBench* sheets() const { return m_sheets; }
     [[nodiscard]] LoftPanel* lines() const { return m_lines; }
     [[nodiscard]] Notice* notice() const { return m_notice; }
+    [[nodiscard]] ProjectDesk* desk() const { return m_desk; }
+    /// Writes the project; what stands in the way is said in the notice. @return it is safe on disk
+    bool save();
     [[nodiscard]] FileWatch* watch() const { return m_watch; }
 
 Q_SIGNALS:
@@ -51,12 +56,20 @@ Q_SIGNALS:
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
+    void closeEvent(QCloseEvent* event) override;
 
 private:
     QWidget* makeBenchStrip();
     QWidget* makeStartPage();
+    void makeMenus(QWidget* strip, QLayout* layout);
     void makeKeys();
     void load();
+    void replan();
+    void fileChanged();
+    void tellChangedOnDisk();
+    void tellKept();
+    void askPlanking(const core::Planking& planking);
+    [[nodiscard]] bool mayLeave();
     void take(const LoadedBoat& loaded);
     void tellTrouble(const QStringList& lines);
     void askOpen();
@@ -66,6 +79,7 @@ private:
 
     TaskRunner* m_runner;
     FileWatch* m_watch;
+    ProjectDesk* m_desk;
     std::shared_ptr<const Boat> m_boat;
     QString m_path;
     bool m_staleBoat = false;
@@ -81,8 +95,10 @@ private:
     QButtonGroup* m_benchButtons;
     QLabel* m_progress;
     QToolButton* m_unitsButton;
-    QToolButton* m_pictureButton;
+    QLabel* m_unsaved;
     QMenu* m_recent;
+    QMenu* m_edit;
+    QAction *m_saveAction, *m_pictureAction;
 };
 
 } // namespace sheerlay::ui

@@ -13,7 +13,9 @@ constexpr qsizetype mostLines = 8;
 
 } // namespace
 
-Notice::Notice(QWidget* parent) : QFrame(parent), m_text(new QLabel(this)), m_close(new QToolButton(this)) {
+Notice::Notice(QWidget* parent)
+    : QFrame(parent), m_layout(new QHBoxLayout(this)), m_text(new QLabel(this)),
+      m_close(new QToolButton(this)) {
     m_text->setTextFormat(Qt::PlainText);
     m_text->setWordWrap(true);
     m_text->setTextInteractionFlags(Qt::TextSelectableByMouse);
@@ -21,14 +23,30 @@ Notice::Notice(QWidget* parent) : QFrame(parent), m_text(new QLabel(this)), m_cl
     m_close->setText(QStringLiteral("Put away"));
     m_close->setFocusPolicy(Qt::NoFocus);
     connect(m_close, &QToolButton::clicked, this, &QWidget::hide);
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(16, 8, 12, 8);
-    layout->addWidget(m_text, 1);
-    layout->addWidget(m_close, 0, Qt::AlignTop);
+    m_layout->setContentsMargins(16, 8, 12, 8);
+    m_layout->addWidget(m_text, 1);
+    m_layout->addWidget(m_close, 0, Qt::AlignTop);
     hide();
 }
 
-void Notice::say(const QStringList& lines, Weight weight) {
+void Notice::dropAnswers() {
+    for (QToolButton* answer : m_answers)
+        answer->deleteLater(); // one of them may be the one that was pressed
+    m_answers.clear();
+}
+
+void Notice::say(const QStringList& lines, Weight weight, const Answers& answers) {
+    dropAnswers();
+    for (const auto& [text, act] : answers) {
+        auto* button = new QToolButton(this);
+        button->setText(text);
+        connect(button, &QToolButton::clicked, this, [this, act = act] {
+            clear();
+            act();
+        });
+        m_layout->insertWidget(m_layout->count() - 1, button, 0, Qt::AlignTop);
+        m_answers.push_back(button);
+    }
     QStringList shown = lines;
     if (shown.size() > mostLines + 1) {
         const qsizetype left = shown.size() - mostLines - 1;
@@ -43,11 +61,13 @@ void Notice::say(const QStringList& lines, Weight weight) {
             .arg(QColor::fromRgb(palette::paper).name(),
                  QColor::fromRgb(edge).name(),
                  QColor::fromRgb(palette::rule).name()));
-    m_close->setVisible(weight == Weight::Remark); // trouble stays in sight until it is mended
+    m_close->setVisible(weight == Weight::Remark &&
+                        answers.empty()); // trouble stays in sight until it is mended
     show();
 }
 
 void Notice::clear() {
+    dropAnswers();
     m_text->clear();
     hide();
 }

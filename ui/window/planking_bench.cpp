@@ -3,15 +3,19 @@
 #include "ui/map2d/planking_map.hpp"
 #include "ui/panels/findings_list.hpp"
 #include "ui/panels/laying_bar.hpp"
+#include "ui/panels/planking_controls.hpp"
 #include "ui/panels/strip_card.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
 
+#include <QButtonGroup>
 #include <QCursor>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QScrollArea>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QToolButton>
 #include <QToolTip>
 #include <QVBoxLayout>
@@ -20,8 +24,9 @@ namespace sheerlay::ui {
 
 PlankingBench::PlankingBench(QWidget* parent)
     : QWidget(parent), m_view(new BoatView), m_map(new PlankingMap), m_card(new StripCard),
-      m_findings(new FindingsList), m_findingsHead(new QLabel), m_bar(new LayingBar), m_boatPane(new QWidget),
-      m_middle(new QSplitter(Qt::Vertical)) {
+      m_controls(new PlankingControls), m_sidePages(new QStackedWidget), m_stripButton(new QToolButton),
+      m_controlsButton(new QToolButton), m_findings(new FindingsList), m_findingsHead(new QLabel),
+      m_bar(new LayingBar), m_boatPane(new QWidget), m_middle(new QSplitter(Qt::Vertical)) {
     auto* boatLayout = new QVBoxLayout(m_boatPane);
     boatLayout->setContentsMargins(0, 0, 0, 0);
     boatLayout->setSpacing(0);
@@ -34,24 +39,7 @@ PlankingBench::PlankingBench(QWidget* parent)
     m_middle->setChildrenCollapsible(false);
     m_middle->setSizes({520, 300});
 
-    auto* findingsPane = new QWidget;
-    auto* findingsLayout = new QVBoxLayout(findingsPane);
-    findingsLayout->setContentsMargins(0, 0, 0, 0);
-    findingsLayout->setSpacing(0);
-    m_findingsHead->setObjectName(QStringLiteral("sideHead"));
-    m_findingsHead->setWordWrap(true);
-    findingsLayout->addWidget(m_findingsHead);
-    findingsLayout->addWidget(m_findings, 1);
-    auto* side = new QSplitter(Qt::Vertical);
-    side->setObjectName(QStringLiteral("side"));
-    side->addWidget(m_card);
-    side->addWidget(findingsPane);
-    side->setStretchFactor(0, 3);
-    side->setStretchFactor(1, 2);
-    side->setChildrenCollapsible(false);
-    side->setSizes({560, 240});
-    side->setMinimumWidth(300);
-
+    QWidget* side = makeSide();
     auto* across = new QSplitter(Qt::Horizontal);
     across->addWidget(m_middle);
     across->addWidget(side);
@@ -82,6 +70,75 @@ PlankingBench::PlankingBench(QWidget* parent)
     connect(m_bar, &LayingBar::laidChanged, this, &PlankingBench::laidChanged);
     connect(m_findings, &FindingsList::chosen, this, &PlankingBench::choose);
     refreshHead();
+}
+
+QWidget* PlankingBench::makeSide() {
+    auto* top = new QWidget;
+    auto* topLayout = new QVBoxLayout(top);
+    topLayout->setContentsMargins(0, 0, 0, 0);
+    topLayout->setSpacing(0);
+    auto* bar = new QWidget;
+    bar->setObjectName(QStringLiteral("viewBar"));
+    bar->setAttribute(Qt::WA_StyledBackground);
+    auto* barLayout = new QHBoxLayout(bar);
+    barLayout->setContentsMargins(8, 3, 8, 3);
+    barLayout->setSpacing(2);
+    auto* which = new QButtonGroup(this);
+    const auto page = [&](QToolButton* button, const QString& text, const QString& tip) {
+        button->setText(text);
+        button->setToolTip(tip);
+        button->setCheckable(true);
+        button->setFocusPolicy(Qt::NoFocus);
+        which->addButton(button);
+        barLayout->addWidget(button);
+    };
+    page(m_stripButton,
+         QStringLiteral("Strip in hand"),
+         QStringLiteral("What there is to know about the strip in hand"));
+    page(m_controlsButton,
+         QStringLiteral("How she is planked"),
+         QStringLiteral("Start, tapers, ends and closing (P)"));
+    barLayout->addStretch(1);
+    m_stripButton->setChecked(true);
+    connect(m_controlsButton, &QToolButton::toggled, this, [this](bool on) {
+        m_sidePages->setCurrentIndex(on ? 1 : 0);
+    });
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(m_controls);
+    m_sidePages->addWidget(m_card);
+    m_sidePages->addWidget(scroll);
+    topLayout->addWidget(bar);
+    topLayout->addWidget(m_sidePages, 1);
+
+    auto* findingsPane = new QWidget;
+    auto* findingsLayout = new QVBoxLayout(findingsPane);
+    findingsLayout->setContentsMargins(0, 0, 0, 0);
+    findingsLayout->setSpacing(0);
+    m_findingsHead->setObjectName(QStringLiteral("sideHead"));
+    m_findingsHead->setWordWrap(true);
+    findingsLayout->addWidget(m_findingsHead);
+    findingsLayout->addWidget(m_findings, 1);
+    auto* side = new QSplitter(Qt::Vertical);
+    side->setObjectName(QStringLiteral("side"));
+    side->addWidget(top);
+    side->addWidget(findingsPane);
+    side->setStretchFactor(0, 3);
+    side->setStretchFactor(1, 2);
+    side->setChildrenCollapsible(false);
+    side->setSizes({560, 240});
+    side->setMinimumWidth(300);
+    return side;
+}
+
+void PlankingBench::showControls(bool shown) {
+    (shown ? m_controlsButton : m_stripButton)->setChecked(true);
+}
+
+bool PlankingBench::controlsShown() const {
+    return m_controlsButton->isChecked();
 }
 
 QWidget* PlankingBench::makeViewBar() {
@@ -144,6 +201,7 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     }
     m_findings->setFindings(std::move(findings));
     m_card->setBoat(m_boat);
+    m_controls->setBoat(m_boat.get());
     m_map->setBoat(m_boat);
     m_view->setBoat(m_boat);
     const std::string selected = m_selected;
@@ -156,6 +214,8 @@ void PlankingBench::setUnits(core::Units units) {
     m_view->setUnits(units);
     m_map->setUnits(units);
     m_card->setUnits(units);
+    m_controls->setUnits(units);
+    m_controls->setBoat(m_boat.get());
     m_findings->setUnits(units);
 }
 

@@ -11,6 +11,7 @@
 
 class QLabel;
 class QSplitter;
+class QStackedWidget;
 class QToolButton;
 
 namespace sheerlay::ui {
@@ -18,6 +19,7 @@ namespace sheerlay::ui {
 class BoatView;
 class FindingsList;
 class LayingBar;
+class PlankingControls;
 class PlankingMap;
 class StripCard;
 
@@ -33,6 +35,9 @@ public:
     void setUnits(core::Units units);
     /// Says beside the picture that the boat is the one from before a change that could not be used.
     void setStale(bool stale);
+    /// Puts the card of the strip, or how she is planked, beside the picture.
+    void showControls(bool shown);
+    [[nodiscard]] bool controlsShown() const;
     /// @param stripId  empty puts the selection away
     void select(const std::string& stripId);
     [[nodiscard]] const std::string& selected() const noexcept { return m_selected; }
@@ -48,8 +53,10 @@ public:
     [[nodiscard]] PlankingMap* map() const { return m_map; }
     [[nodiscard]] StripCard* card() const { return m_card; }
     [[nodiscard]] FindingsList* findings() const { return m_findings; }
+    [[nodiscard]] PlankingControls* controls() const { return m_controls; }
 
 private:
+    QWidget* makeSide();
     QWidget* makeViewBar();
     void laidChanged(int count);
     void choose(const core::Finding& finding);
@@ -60,6 +67,9 @@ private:
     BoatView* m_view;
     PlankingMap* m_map;
     StripCard* m_card;
+    PlankingControls* m_controls;
+    QStackedWidget* m_sidePages;
+    QToolButton *m_stripButton, *m_controlsButton;
     FindingsList* m_findings;
     QLabel* m_findingsHead;
     QLabel* m_staleMark;

@@ -9,6 +9,7 @@
 
 #include <QApplication>
 #include <QElapsedTimer>
+#include <QScreen>
 #include <QSurfaceFormat>
 #include <QTimer>
 
@@ -68,6 +69,8 @@ private:
             m_window.showBench(MainWindow::Bench::Lines);
         if (bench == "sheets")
             m_window.showBench(MainWindow::Bench::Sheets);
+        if (bench == "controls")
+            m_window.planking()->showControls(true);
         m_loaded = true;
         // where nothing is drawn in space no frame will be reported
         if (!m_window.planking()->boatView()->drawing() || !bench.isEmpty())
@@ -120,6 +123,8 @@ int runWindow(int argc, char** argv, std::optional<std::string> projectPath) {
         new Shot(window, shot, since);
     if (projectPath)
         window.open(QString::fromStdString(*projectPath));
+    if (const QScreen* screen = QGuiApplication::primaryScreen())
+        window.resize(window.size().boundedTo(screen->availableSize()));
     window.show();
     return QApplication::exec();
 }

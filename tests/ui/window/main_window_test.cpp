@@ -3,18 +3,24 @@
 #include "ui/map2d/planking_map.hpp"
 #include "ui/panels/findings_list.hpp"
 #include "ui/panels/laying_bar.hpp"
+#include "ui/panels/planking_controls.hpp"
 #include "ui/panels/strip_card.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/file_watch.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
 #include "ui/window/sheets_bench.hpp"
 
+#include <QComboBox>
 #include <QFile>
+#include <QLineEdit>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QToolButton>
+#include <QUndoStack>
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
@@ -275,4 +281,100 @@ TEST_CASE_METHOD(App, "the window stays free while a boat is planned on the work
     QTest::qWait(100);
     CHECK(loaded.count() == 1);
     CHECK(window.boat() != nullptr);
+}
+
+TEST_CASE_METHOD(App, "a decision about the planking is planned, named, undone and saved") {
+    Workshop shop;
+    const auto first = shop.window.boat();
+    PlankingControls& controls = *shop.bench().controls();
+    const auto choose = [](QComboBox* box, int index) {
+        box->setCurrentIndex(index);
+        Q_EMIT box->activated(index);
+    };
+    choose(controls.start(), static_cast<int>(core::StartLine::Kind::Geodesic));
+    controls.girth()->clear();
+    QTest::keyClicks(controls.girth(), QStringLiteral("200 mm"));
+    QTest::keyClick(controls.girth(), Qt::Key_Return);
+    CHECK(shop.window.boat()->project.planking.start.girth == 200.0);
+    CHECK(shop.window.boat()->plan.firstRow < 0); // fillers above a line below the sheer
+    CHECK(controls.figures().contains(QStringLiteral("before the last change")));
+    QUndoStack& undo = *shop.window.desk()->undoStack();
+    CHECK(undo.count() == 2);
+    CHECK(undo.undoText() == QStringLiteral("Move the start"));
+    CHECK(shop.window.isWindowModified());
+
+    // a length that is none, and one that the boat refuses, are told in place and change nothing
+    controls.girth()->clear();
+    QTest::keyClicks(controls.girth(), QStringLiteral("about so"));
+    QTest::keyClick(controls.girth(), Qt::Key_Return);
+    CHECK(!controls.said().isEmpty());
+    CHECK(undo.count() == 2);
+    choose(controls.taper(), static_cast<int>(core::Taper::Ends));
+    controls.narrowest()->clear();
+    QTest::keyClicks(controls.narrowest(), QStringLiteral("300 mm"));
+    QTest::keyClick(controls.narrowest(), Qt::Key_Return);
+    CHECK(controls.said().contains(QStringLiteral("wider than the strip")));
+    CHECK(undo.count() == 3);
+
+    CHECK(shop.window.save());
+    CHECK(bytesOf(shop.path).contains("geodesic"));
+    CHECK(!shop.window.isWindowModified());
+    while (undo.canUndo())
+        undo.undo();
+    CHECK(shop.window.boat()->project.planking == first->project.planking);
+    CHECK(shop.window.boat()->plan.strips.size() == first->plan.strips.size());
+    CHECK(controls.start()->currentIndex() == static_cast<int>(core::StartLine::Kind::Sheer));
+    REQUIRE(shop.window.save());
+    shop.window.close();
+}
+
+TEST_CASE_METHOD(App, "a start below the keel is told, and can be taken back") {
+    Workshop shop;
+    core::Planking below = shop.window.desk()->project().planking;
+    below.start = {core::StartLine::Kind::Geodesic, 5000.0, 0.0, {}};
+    Q_EMIT shop.bench().controls()->changed(below);
+    CHECK(shop.window.stale());
+    CHECK(shop.window.notice()->text().contains(QStringLiteral("from before the change")));
+    shop.window.desk()->undoStack()->undo();
+    CHECK(!shop.window.stale());
+}
+
+TEST_CASE_METHOD(App, "changes here and on disk are brought together, or put away, as the builder says") {
+    Workshop shop;
+    const auto decide = [&] {
+        core::Planking planking = shop.window.desk()->project().planking;
+        planking.taper = core::Taper::Ends;
+        Q_EMIT shop.bench().controls()->changed(planking);
+    };
+    const auto changeFile = [&](const QByteArray& bytes) {
+        write(shop.path, bytes);
+        REQUIRE(QTest::qWaitFor([&] { return shop.window.notice()->answers().size() == 2; }, patience));
+    };
+    decide();
+    changeFile("# by hand\n" + shop.good);
+    shop.window.notice()->answers()[0]->click();
+    CHECK(shop.window.boat()->project.planking.taper == core::Taper::Ends);
+    REQUIRE(shop.window.save());
+    CHECK(bytesOf(shop.path).startsWith("# by hand"));
+    CHECK(bytesOf(shop.path).contains("ends"));
+    shop.rewrite(shop.good);
+    decide();
+    changeFile("# again\n" + shop.good);
+    shop.window.notice()->answers()[1]->click();
+    CHECK(shop.window.boat()->project.planking.taper == core::Taper::None);
+    CHECK(!shop.window.desk()->dirty());
+}
+
+TEST_CASE_METHOD(App, "work that was not saved is offered at the next opening") {
+    Workshop shop;
+    core::Planking planking = shop.window.desk()->project().planking;
+    planking.taper = core::Taper::Ends;
+    Q_EMIT shop.bench().controls()->changed(planking);
+    MainWindow next(TaskRunner::Mode::SameThread); // the first one is gone without a word
+    next.open(shop.path);
+    CHECK(next.boat()->project.planking.taper == core::Taper::None);
+    REQUIRE(next.notice()->answers().size() == 2);
+    next.notice()->answers()[0]->click();
+    CHECK(next.boat()->project.planking.taper == core::Taper::Ends);
+    CHECK(next.desk()->undoStack()->undoText() == QStringLiteral("Changes from last time"));
 }

@@ -1,0 +1,179 @@
+#include "core/project/project_file.hpp"
+#include "core/project/project_writer.hpp"
+#include "tests/support/catch.hpp"
+#include "ui/window/project_desk.hpp"
+
+#include <QFile>
+#include <QTemporaryDir>
+#include <QUndoStack>
+
+#include <chrono>
+#include <random>
+#include <string>
+#include <sys/wait.h>
+#include <thread>
+#include <unistd.h>
+
+using namespace sheerlay;
+using ui::ProjectDesk;
+
+namespace {
+
+std::string bytesOf(const QString& path) {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    return file.readAll().toStdString();
+}
+
+void write(const QString& path, const std::string& bytes) {
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::WriteOnly | QIODevice::Truncate));
+    file.write(QByteArray::fromStdString(bytes));
+}
+
+core::Project parse(const std::string& text) {
+    const auto read = core::parseProject(text, "test");
+    REQUIRE(read.has_value());
+    return read->project;
+}
+
+/// A desk with a copy of the reference project on it.
+struct Desk {
+    QTemporaryDir folder;
+    QString path = folder.filePath(QStringLiteral("canoe.sheerlay"));
+    std::string text = "# mine\n" + bytesOf(QStringLiteral(SHEERLAY_REFERENCE "/formula_canoe.sheerlay"));
+    ProjectDesk desk;
+
+    Desk() {
+        write(path, text);
+        reopen();
+    }
+    void reopen() { desk.open(path, bytesOf(path), parse(bytesOf(path))); }
+    void taper(core::Taper taper) {
+        core::Project next = desk.project();
+        next.planking.taper = taper;
+        desk.edit(QStringLiteral("Taper"), next);
+    }
+    core::Taper saved() const { return parse(bytesOf(path)).planking.taper; }
+};
+
+} // namespace
+
+TEST_CASE_METHOD(Desk, "edits are undone and done again, and the desk knows when nothing is left to save") {
+    CHECK(!desk.dirty());
+    taper(core::Taper::Ends);
+    taper(core::Taper::Anywhere);
+    CHECK(desk.dirty());
+    CHECK(desk.undoStack()->undoText() == QStringLiteral("Taper"));
+    desk.undoStack()->undo();
+    CHECK(desk.project().planking.taper == core::Taper::Ends);
+    desk.undoStack()->undo();
+    CHECK(!desk.dirty());
+    CHECK(desk.project() == parse(text));
+    CHECK(!QFile::exists(desk.keptPath()));
+    desk.undoStack()->redo();
+    CHECK(desk.project().planking.taper == core::Taper::Ends);
+    taper(core::Taper::Ends); // nothing new is no step
+    CHECK(desk.undoStack()->count() == 2);
+}
+
+TEST_CASE_METHOD(Desk, "saving writes the file in its own words and keeps the one before it") {
+    taper(core::Taper::Anywhere);
+    CHECK(QFile::exists(desk.keptPath()));
+    REQUIRE(desk.save() == ProjectDesk::Saved::Yes);
+    CHECK(saved() == core::Taper::Anywhere);
+    CHECK(bytesOf(path).starts_with("# mine\n"));
+    CHECK(bytesOf(desk.backupPath()) == text);
+    CHECK(!desk.dirty());
+    CHECK(!QFile::exists(desk.keptPath()));
+    desk.undoStack()->undo(); // back over a save is a change again
+    CHECK(desk.dirty());
+    REQUIRE(desk.save() == ProjectDesk::Saved::Yes);
+    CHECK(core::writeProject(parse(bytesOf(path))) == core::writeProject(parse(text)));
+}
+
+TEST_CASE_METHOD(Desk, "unsaved work is found again, and makes room without being lost") {
+    taper(core::Taper::Ends);
+    const std::string unsaved = bytesOf(desk.keptPath());
+    ProjectDesk next; // the next session, after the first was killed
+    next.open(path, bytesOf(path), parse(bytesOf(path)));
+    REQUIRE(next.kept().has_value());
+    CHECK(next.kept()->planking.taper == core::Taper::Ends);
+    core::Project other = next.project();
+    other.planking.closing = core::ClosingMethod::RunOver;
+    next.edit(QStringLiteral("Closing"), other);
+    CHECK(bytesOf(next.keptPath() + QStringLiteral("~")) == unsaved);
+    next.forgetKept();
+    CHECK(!next.kept().has_value());
+}
+
+TEST_CASE_METHOD(Desk, "a file that was changed elsewhere is not written over, and both can come together") {
+    taper(core::Taper::Ends);
+    core::Project theirs = parse(text);
+    theirs.name = "Theirs";
+    theirs.planking.closing = core::ClosingMethod::RunOver;
+    const std::string theirText = core::writeProject(theirs);
+    write(path, theirText);
+    CHECK(desk.changedOnDisk());
+    CHECK(desk.save() == ProjectDesk::Saved::ChangedOnDisk);
+    CHECK(bytesOf(path) == theirText);
+    desk.takeGround(theirText, parse(theirText));
+    CHECK(desk.dirty());
+    REQUIRE(desk.save() == ProjectDesk::Saved::Yes);
+    const core::Project both = parse(bytesOf(path));
+    CHECK(both.name == "Theirs");
+    CHECK(both.planking.closing == core::ClosingMethod::RunOver);
+    CHECK(both.planking.taper == core::Taper::Ends);
+    // over a file that can't be read: mine, and the other is kept
+    taper(core::Taper::Anywhere);
+    write(path, "broken = = 1");
+    CHECK(desk.save() == ProjectDesk::Saved::ChangedOnDisk);
+    desk.takeGround("broken = = 1", std::nullopt);
+    REQUIRE(desk.save() == ProjectDesk::Saved::Yes);
+    CHECK(saved() == core::Taper::Anywhere);
+    CHECK(bytesOf(desk.backupPath()) == "broken = = 1");
+}
+
+TEST_CASE_METHOD(Desk, "what can't be written is said and stays on the desk") {
+    taper(core::Taper::Ends);
+    REQUIRE(QFile::remove(desk.backupPath()) == false);
+    REQUIRE(QDir().mkdir(desk.backupPath())); // nothing can take the place of a folder
+    CHECK(desk.save() == ProjectDesk::Saved::CannotWrite);
+    CHECK(!desk.problem().isEmpty());
+    CHECK(desk.dirty());
+    CHECK(bytesOf(path) == text);
+}
+
+TEST_CASE_METHOD(Desk, "killed at any moment, no project is lost") {
+    std::mt19937 random(7); // NOLINT: the same moments every time
+    int saves = 0;
+    for (int round = 0; round < 200; ++round) {
+        const std::string before = bytesOf(path);
+        const pid_t child = ::fork();
+        REQUIRE(child >= 0);
+        if (child == 0) {
+            ProjectDesk killed;
+            killed.open(path, before, parse(before));
+            for (;;) {
+                core::Project next = killed.project();
+                next.planking.taper =
+                    next.planking.taper == core::Taper::Ends ? core::Taper::Anywhere : core::Taper::Ends;
+                killed.edit(QStringLiteral("Taper"), next);
+                (void)killed.save();
+            }
+        }
+        std::this_thread::sleep_for(std::chrono::microseconds(random() % 30000));
+        ::kill(child, SIGKILL);
+        int status = 0;
+        REQUIRE(::waitpid(child, &status, 0) == child);
+        CHECK(WIFSIGNALED(status));
+        const core::Project now = parse(bytesOf(path)); // whole, whatever happened
+        saves += bytesOf(path) != before ? 1 : 0;
+        CHECK(now.hull == parse(text).hull);
+        if (QFile::exists(desk.keptPath()))
+            CHECK(parse(bytesOf(desk.keptPath())).hull == now.hull);
+        if (QFile::exists(desk.backupPath()))
+            CHECK(parse(bytesOf(desk.backupPath())).hull == now.hull);
+    }
+    CHECK(saves > 10); // the kills did fall among saves
+}

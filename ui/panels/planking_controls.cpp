@@ -1,0 +1,383 @@
+#include "ui/panels/planking_controls.hpp"
+
+#include "core/summary/plan_summary.hpp"
+#include "core/units/length.hpp"
+#include "ui/scene/boat.hpp"
+#include "ui/scene/palette.hpp"
+#include "ui/scene/words.hpp"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDoubleSpinBox>
+#include <QEvent>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QVBoxLayout>
+
+#include <array>
+
+namespace sheerlay::ui {
+namespace {
+
+using core::ClosingMethod;
+using core::EndStyle;
+using core::StartLine;
+using core::Taper;
+
+/// A wheel that scrolls the panel must not turn a choice it happens to pass over.
+class QuietWheel : public QObject {
+public:
+    using QObject::QObject;
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        const auto* widget = qobject_cast<QWidget*>(watched);
+        if (event->type() != QEvent::Wheel || (widget != nullptr && widget->hasFocus()))
+            return QObject::eventFilter(watched, event);
+        event->ignore();
+        return true;
+    }
+};
+
+QString startHint(StartLine::Kind kind) {
+    switch (kind) {
+    case StartLine::Kind::Sheer:
+        return QStringLiteral(
+            "The first strip follows the sheer, and every strip below runs parallel to it.");
+    case StartLine::Kind::Geodesic:
+        return QStringLiteral(
+            "The first strip lies as a strip wants to lie, without edge bend. Above it come "
+            "short fillers. Type how far below the sheer.");
+    case StartLine::Kind::Bent:
+        return QStringLiteral(
+            "As the unbent line, but held to a bend: amidships, and growing toward the ends "
+            "with the square and the fourth power of the way there; + toward the keel.");
+    case StartLine::Kind::Easiest:
+        break;
+    }
+    return QStringLiteral(
+        "Searches the line from which the hardest strip comes out easiest. This takes a while.");
+}
+
+QLabel* quiet(QLabel* label, QRgb colour) {
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setStyleSheet(QStringLiteral("color: %1;").arg(QColor::fromRgb(colour).name()));
+    return label;
+}
+
+/// What a builder asks first of a way of planking.
+QString figuresOf(const Boat& boat, core::Units units) {
+    const core::PlanSummary summary = core::summarize(boat.project, boat.hull, boat.plan);
+    QStringList lines;
+    lines << (summary.worst
+                  ? QStringLiteral("hardest strip %1, edge bend %2")
+                        .arg(toQString(summary.worst->strip), sagText(summary.worst->edgeBend, units))
+                  : QStringLiteral("no strip is bent edgewise"));
+    lines << (summary.rowsAbove > 0 ? QStringLiteral("%1 rows below the start, %2 above")
+                                          .arg(summary.rowsBelow)
+                                          .arg(summary.rowsAbove)
+                                    : QStringLiteral("%1 rows").arg(summary.rowsBelow));
+    if (boat.plan.tapers)
+        lines << (boat.plan.tapers->touched == 0
+                      ? QStringLiteral("no strip needs a taper")
+                      : QStringLiteral("%1 rows a side tapered").arg(boat.plan.tapers->touched));
+    if (!summary.shutters.empty())
+        lines << QStringLiteral("last plank %1 wide")
+                     .arg(lengthText(summary.shutters.front().widest, units, {16, 1}));
+    return lines.join(QStringLiteral("\n"));
+}
+
+} // namespace
+
+PlankingControls::PlankingControls(QWidget* parent)
+    : QWidget(parent), m_grid(new QGridLayout), m_start(new QComboBox), m_taper(new QComboBox),
+      m_bowEnds(new QComboBox), m_sternEnds(new QComboBox), m_closing(new QComboBox), m_girth(new QLineEdit),
+      m_radius(new QLineEdit), m_narrowest(new QLineEdit), m_bends(new QWidget), m_shutter(new QCheckBox),
+      m_least(new QDoubleSpinBox), m_most(new QDoubleSpinBox), m_startHint(new QLabel), m_problem(new QLabel),
+      m_figures(new QLabel) {
+    auto* outer = new QVBoxLayout(this);
+    outer->setContentsMargins(16, 10, 12, 12);
+    quiet(m_problem, palette::hard)->hide();
+    outer->addWidget(m_problem);
+    m_grid->setVerticalSpacing(7);
+    m_grid->setHorizontalSpacing(10);
+    m_grid->setColumnStretch(1, 1);
+    outer->addLayout(m_grid);
+    addHead(QStringLiteral("What it comes to"));
+    quiet(m_figures, palette::ink);
+    m_grid->addWidget(m_figures, m_grid->rowCount(), 0, 1, 2);
+    makeStart();
+    makeLimits();
+    makeEnds();
+    outer->addStretch(1);
+    auto* wheel = new QuietWheel(this);
+    for (QWidget* field : findChildren<QWidget*>()) {
+        if (qobject_cast<QComboBox*>(field) == nullptr && qobject_cast<QDoubleSpinBox*>(field) == nullptr)
+            continue;
+        field->setFocusPolicy(Qt::StrongFocus);
+        field->installEventFilter(wheel);
+    }
+}
+
+QLabel* PlankingControls::addHead(const QString& text) {
+    auto* head = new QLabel(text);
+    head->setStyleSheet(QStringLiteral("font-weight: 600; padding-top: 6px;"));
+    m_grid->addWidget(head, m_grid->rowCount(), 0, 1, 2);
+    return head;
+}
+
+QLabel* PlankingControls::addRow(const QString& name, QWidget* field, const QString& meaning) {
+    auto* label = new QLabel(name);
+    label->setBuddy(field);
+    label->setToolTip(meaning);
+    field->setToolTip(meaning);
+    field->setAccessibleName(name);
+    field->setMinimumWidth(90);
+    const int row = m_grid->rowCount();
+    m_grid->addWidget(label, row, 0);
+    m_grid->addWidget(field, row, 1);
+    return label;
+}
+
+void PlankingControls::makeStart() {
+    m_start->addItems({QStringLiteral("along the sheer"),
+                       QStringLiteral("an unbent line"),
+                       QStringLiteral("a bent line"),
+                       QStringLiteral("the easiest line")});
+    addHead(QStringLiteral("Where the planking starts"));
+    addRow(
+        QStringLiteral("First strip"), m_start, QStringLiteral("The line the upper edge of row 1 follows"));
+    addRow(QStringLiteral("Below the sheer"),
+           m_girth,
+           QStringLiteral("Girth from the sheer down to the line, around the widest section"));
+    auto* bends = new QGridLayout(m_bends);
+    bends->setContentsMargins(0, 0, 0, 0);
+    bends->setHorizontalSpacing(4);
+    const std::array names{QStringLiteral("amidships"), QStringLiteral("square"), QStringLiteral("fourth")};
+    for (int i = 0; i < 3; ++i) {
+        auto* box = m_bend[i] = new QDoubleSpinBox;
+        box->setRange(-1.0, 1.0);
+        box->setDecimals(3);
+        box->setSingleStep(0.01);
+        box->setKeyboardTracking(false);
+        box->setButtonSymbols(QAbstractSpinBox::NoButtons);
+        box->setAccessibleName(
+            QStringLiteral("Edge bend per metre, %1").arg(names[static_cast<std::size_t>(i)]));
+        bends->addWidget(new QLabel(names[static_cast<std::size_t>(i)]), 0, i);
+        bends->addWidget(box, 1, i);
+        connect(box, &QDoubleSpinBox::valueChanged, this, [this, i](double value) {
+            decide([&](core::Planking& p) { p.start.edgeBend[static_cast<std::size_t>(i)] = value; });
+        });
+    }
+    m_bendsLabel = addRow(QStringLiteral("Bend per metre"),
+                          m_bends,
+                          QStringLiteral("One over the radius in metres; + toward the keel"));
+    quiet(m_startHint, palette::pencil);
+    m_grid->addWidget(m_startHint, m_grid->rowCount(), 0, 1, 2);
+    connect(m_start, &QComboBox::activated, this, &PlankingControls::startChosen);
+    connect(m_girth, &QLineEdit::editingFinished, this, [this] {
+        lengthTyped(m_girth, [](core::Planking& p, std::optional<double> girth) {
+            p.start.girth = girth.value_or(0.0);
+        });
+    });
+}
+
+void PlankingControls::makeLimits() {
+    m_taper->addItems({QStringLiteral("none, all at full width"),
+                       QStringLiteral("toward the ends only"),
+                       QStringLiteral("anywhere along the strip")});
+    m_radius->setPlaceholderText(QStringLiteral("from wood and strip"));
+    m_narrowest->setPlaceholderText(QStringLiteral("from the strip"));
+    addHead(QStringLiteral("Tapers and their limits"));
+    addRow(QStringLiteral("Tapers"),
+           m_taper,
+           QStringLiteral("Planing a few strips narrower takes edge bend out of those below"));
+    addRow(
+        QStringLiteral("Tightest bend"), m_radius, QStringLiteral("Smallest radius of edge bend you allow"));
+    addRow(QStringLiteral("Narrowest strip"),
+           m_narrowest,
+           QStringLiteral("No strip is planed narrower than this"));
+    connect(m_taper, &QComboBox::activated, this, [this](int index) {
+        decide([&](core::Planking& p) { p.taper = static_cast<Taper>(index); });
+    });
+    connect(m_radius, &QLineEdit::editingFinished, this, [this] {
+        lengthTyped(m_radius,
+                    [](core::Planking& p, std::optional<double> radius) { p.edgeBendRadius = radius; });
+    });
+    connect(m_narrowest, &QLineEdit::editingFinished, this, [this] {
+        lengthTyped(m_narrowest, [](core::Planking& p, std::optional<double> width) { p.narrowest = width; });
+    });
+}
+
+void PlankingControls::makeEnds() {
+    for (QComboBox* ends : {m_bowEnds, m_sternEnds})
+        ends->addItems(
+            {QStringLiteral("woven"), QStringLiteral("mitred"), QStringLiteral("on a stem piece")});
+    m_closing->addItems({QStringLiteral("both sides together"),
+                         QStringLiteral("run over, then fit"),
+                         QStringLiteral("herringbone"),
+                         QStringLiteral("split bottom")});
+    addHead(QStringLiteral("Ends and bottom"));
+    addRow(QStringLiteral("Ends at the bow"),
+           m_bowEnds,
+           QStringLiteral("How port and starboard meet at the bow"));
+    addRow(QStringLiteral("Ends at the stern"),
+           m_sternEnds,
+           QStringLiteral("How port and starboard meet at the stern"));
+    addRow(QStringLiteral("Closing"),
+           m_closing,
+           QStringLiteral("How the strips of both sides meet on the centreline"));
+    m_shutter->setText(QStringLiteral("Last plank of a wished width"));
+    m_shutter->setToolTip(
+        QStringLiteral("Moves the start so that the last plank comes out between these parts of a strip"));
+    m_grid->addWidget(m_shutter, m_grid->rowCount(), 0, 1, 2);
+    auto* parts = new QWidget;
+    auto* layout = new QGridLayout(parts);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setHorizontalSpacing(4);
+    for (QDoubleSpinBox* box : {m_least, m_most}) {
+        box->setRange(0.05, 1.0);
+        box->setDecimals(2);
+        box->setSingleStep(0.05);
+        box->setKeyboardTracking(false);
+        connect(box, &QDoubleSpinBox::valueChanged, this, [this] {
+            decide([&](core::Planking& p) { p.shutter = {{m_least->value(), m_most->value()}}; });
+        });
+    }
+    m_least->setAccessibleName(QStringLiteral("Least part of a strip"));
+    m_most->setAccessibleName(QStringLiteral("Most part of a strip"));
+    layout->addWidget(m_least, 0, 0);
+    layout->addWidget(new QLabel(QStringLiteral("to")), 0, 1);
+    layout->addWidget(m_most, 0, 2);
+    layout->setColumnStretch(0, 1);
+    layout->setColumnStretch(2, 1);
+    addRow(QStringLiteral("Parts of a strip"), parts, m_shutter->toolTip());
+    for (QComboBox* ends : {m_bowEnds, m_sternEnds}) {
+        const auto member = ends == m_bowEnds ? &core::Planking::bowEnds : &core::Planking::sternEnds;
+        connect(ends, &QComboBox::activated, this, [this, member](int index) {
+            decide([&](core::Planking& p) { p.*member = static_cast<EndStyle>(index); });
+        });
+    }
+    connect(m_closing, &QComboBox::activated, this, [this](int index) {
+        decide([&](core::Planking& p) { p.closing = static_cast<ClosingMethod>(index); });
+    });
+    connect(m_shutter, &QCheckBox::toggled, this, [this](bool on) {
+        decide([&](core::Planking& p) {
+            p.shutter.reset();
+            if (on)
+                p.shutter = {{m_least->value(), m_most->value()}};
+        });
+    });
+}
+
+QString PlankingControls::fieldText(double millimetres) const {
+    return toQString(core::formatLength(millimetres, m_units, 32, 1));
+}
+
+void PlankingControls::setProject(const core::Project& project) {
+    m_project = project;
+    say(QString());
+    show(project.planking);
+}
+
+void PlankingControls::show(const core::Planking& p) {
+    m_filling = true;
+    const StartLine::Kind kind = p.start.kind;
+    const bool placed = kind == StartLine::Kind::Geodesic || kind == StartLine::Kind::Bent;
+    m_start->setCurrentIndex(static_cast<int>(kind));
+    m_girth->setText(placed ? fieldText(p.start.girth) : QString());
+    m_girth->setEnabled(placed);
+    for (std::size_t i = 0; i < 3; ++i)
+        m_bend[i]->setValue(p.start.edgeBend[i]);
+    m_bends->setVisible(kind == StartLine::Kind::Bent);
+    m_bendsLabel->setVisible(kind == StartLine::Kind::Bent);
+    m_startHint->setText(startHint(kind));
+    m_taper->setCurrentIndex(static_cast<int>(p.taper));
+    m_radius->setText(p.edgeBendRadius ? fieldText(*p.edgeBendRadius) : QString());
+    m_narrowest->setText(p.narrowest ? fieldText(*p.narrowest) : QString());
+    m_narrowest->setEnabled(p.taper != Taper::None);
+    m_bowEnds->setCurrentIndex(static_cast<int>(p.bowEnds));
+    m_sternEnds->setCurrentIndex(static_cast<int>(p.sternEnds));
+    m_closing->setCurrentIndex(static_cast<int>(p.closing));
+    m_shutter->setChecked(p.shutter.has_value());
+    m_least->setValue(p.shutter ? (*p.shutter)[0] : 0.6);
+    m_most->setValue(p.shutter ? (*p.shutter)[1] : 1.0);
+    m_least->setEnabled(p.shutter.has_value());
+    m_most->setEnabled(p.shutter.has_value());
+    m_filling = false;
+}
+
+void PlankingControls::setBoat(const Boat* boat) {
+    const QString figures = boat != nullptr ? figuresOf(*boat, m_units) : QString();
+    if (boat == nullptr)
+        m_before.clear();
+    else if (!m_now.isEmpty() && figures != m_now)
+        m_before = m_now;
+    m_now = figures;
+    m_figures->setText(m_before.isEmpty() || m_now.isEmpty()
+                           ? m_now
+                           : QStringLiteral("%1\n\nbefore the last change:\n%2").arg(m_now, m_before));
+}
+
+void PlankingControls::setUnits(core::Units units) {
+    if (units == m_units)
+        return;
+    m_units = units;
+    m_before.clear(); // told in the old units
+    m_now.clear();
+    show(m_project.planking);
+}
+
+void PlankingControls::say(const QString& text) {
+    m_problem->setText(text);
+    m_problem->setVisible(!text.isEmpty());
+}
+
+QString PlankingControls::said() const {
+    return m_problem->text();
+}
+
+QString PlankingControls::figures() const {
+    return m_figures->text();
+}
+
+void PlankingControls::startChosen() {
+    const auto kind = static_cast<StartLine::Kind>(m_start->currentIndex());
+    decide([&](core::Planking& p) {
+        if (p.start.kind != kind && kind == StartLine::Kind::Geodesic)
+            p.start.edgeBend = {};
+        p.start.kind = kind;
+    });
+}
+
+void PlankingControls::lengthTyped(QLineEdit* field,
+                                   const std::function<void(core::Planking&, std::optional<double>)>& put) {
+    if (!field->isModified())
+        return;
+    field->setModified(false);
+    const QString text = field->text().trimmed();
+    if (text.isEmpty()) {
+        decide([&](core::Planking& p) { put(p, std::nullopt); });
+        return;
+    }
+    const auto read = core::parseLength(text.toStdString(), m_units);
+    if (!read)
+        say(QStringLiteral("%1: %2; %3 would do.")
+                .arg(field->accessibleName(), toQString(read.error().found), toQString(read.error().would)));
+    else
+        decide([&](core::Planking& p) { put(p, read->millimetres); });
+}
+
+void PlankingControls::decide(const std::function<void(core::Planking&)>& change) {
+    if (m_filling)
+        return;
+    core::Planking next = m_project.planking;
+    change(next);
+    say(QString());
+    if (!(next == m_project.planking))
+        Q_EMIT changed(next);
+}
+
+} // namespace sheerlay::ui

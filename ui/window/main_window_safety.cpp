@@ -1,0 +1,197 @@
+// The part of the main window that looks after the project on the desk: edits, saving, what changed
+// elsewhere.
+#include "core/project/project_edit.hpp"
+#include "core/project/project_file.hpp"
+#include "ui/panels/planking_controls.hpp"
+#include "ui/scene/words.hpp"
+#include "ui/window/file_watch.hpp"
+#include "ui/window/main_window.hpp"
+#include "ui/window/notice.hpp"
+#include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
+#include "ui/window/sheets_bench.hpp"
+#include "ui/window/style.hpp"
+
+#include <QCloseEvent>
+#include <QFileInfo>
+#include <QLabel>
+#include <QLayout>
+#include <QMenu>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QToolButton>
+#include <QUndoStack>
+
+namespace sheerlay::ui {
+
+void MainWindow::makeMenus(QWidget* strip, QLayout* layout) {
+    m_unsaved->setText(QStringLiteral("changes not saved"));
+    m_unsaved->setStyleSheet(QStringLiteral("color: #6B7078;"));
+    m_unsaved->hide();
+    layout->addWidget(m_unsaved);
+    const auto menuButton = [&](const QString& text, const QString& tip, QMenu* menu) {
+        auto* made = new QToolButton(strip);
+        made->setText(text);
+        made->setToolTip(tip);
+        made->setFocusPolicy(Qt::NoFocus);
+        made->setPopupMode(QToolButton::InstantPopup);
+        made->setMenu(menu);
+        layout->addWidget(made);
+        return made;
+    };
+    auto* project =
+        menuButton(QStringLiteral("Project"), QStringLiteral("Open, save, and the last projects"), m_recent);
+    project->setIcon(icon(Icon::Folder));
+    project->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    m_saveAction->setText(QStringLiteral("Save"));
+    m_saveAction->setShortcut(QKeySequence::Save);
+    m_saveAction->setEnabled(false);
+    connect(m_saveAction, &QAction::triggered, this, &MainWindow::save);
+    addAction(m_saveAction);
+    m_pictureAction->setText(QStringLiteral("Save picture of the boat…"));
+    m_pictureAction->setEnabled(false);
+    connect(m_pictureAction, &QAction::triggered, this, &MainWindow::askPicture);
+    connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
+
+    menuButton(QStringLiteral("Edit"), QStringLiteral("Take back, or do again"), m_edit);
+    QAction* undo = m_desk->undoStack()->createUndoAction(this, QStringLiteral("Undo"));
+    undo->setShortcut(QKeySequence::Undo);
+    QAction* redo = m_desk->undoStack()->createRedoAction(this, QStringLiteral("Redo"));
+    redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    for (QAction* action : {undo, redo}) {
+        m_edit->addAction(action);
+        addAction(action);
+    }
+}
+
+void MainWindow::askPlanking(const core::Planking& planking) {
+    if (!m_desk->isOpen())
+        return;
+    core::Project next = m_desk->project();
+    next.planking = planking;
+    const QString name = toQString(core::nameOfChange(m_desk->project().planking, planking));
+    const auto judged = core::checked(next);
+    if (judged) {
+        m_desk->edit(name, std::move(next));
+        return;
+    }
+    QStringList lines;
+    for (const core::FileMessage& message : judged.error())
+        lines << QStringLiteral("%1: %2 would do.").arg(toQString(message.found), toQString(message.would));
+    m_planking->controls()->setProject(m_desk->project());
+    m_planking->controls()->say(lines.join(QLatin1Char('\n')));
+}
+
+void MainWindow::replan() {
+    m_planking->controls()->setProject(m_desk->project());
+    m_planking->setStale(true); // until the new plan is there, the picture is the old one
+    m_sheets->setStale(true);
+    m_runner->run(
+        [project = m_desk->project(), before = m_boat](std::stop_token stop,
+                                                       const TaskRunner::Progress& progress) {
+            return planBoat(project, before, stop, progress);
+        },
+        [this](const LoadedBoat& loaded) { take(loaded); },
+        [this](const QString& text) {
+            tellTrouble({QStringLiteral("Something went wrong inside the program: %1").arg(text)});
+            Q_EMIT loaded();
+        });
+}
+
+bool MainWindow::save() {
+    switch (m_desk->save()) {
+    case ProjectDesk::Saved::Yes:
+        m_watch->watch(m_path); // what was written here is no news
+        return true;
+    case ProjectDesk::Saved::ChangedOnDisk:
+        tellChangedOnDisk();
+        return false;
+    case ProjectDesk::Saved::CannotWrite:
+        break;
+    }
+    m_notice->say(
+        {QStringLiteral("The project was not saved. %1.").arg(m_desk->problem()),
+         QStringLiteral("Free the folder or the disk and save again; until then your changes stay here.")},
+        Notice::Weight::Remark);
+    return false;
+}
+
+void MainWindow::fileChanged() {
+    if (!m_desk->dirty()) {
+        load();
+        return;
+    }
+    if (m_desk->changedOnDisk())
+        tellChangedOnDisk();
+}
+
+void MainWindow::tellChangedOnDisk() {
+    const auto keepMine = [this] {
+        auto text = m_desk->onDisk();
+        if (!text)
+            return;
+        const auto theirs = core::parseProject(*text, m_path.toStdString());
+        m_desk->takeGround(std::move(*text),
+                           theirs ? std::optional(theirs->project) : std::optional<core::Project>());
+        if (!theirs)
+            m_notice->say(
+                {QStringLiteral("The changed file can't be used as it stands, so the boat here is yours "
+                                "alone. Saving replaces it, and keeps it as %1.")
+                     .arg(QFileInfo(m_desk->backupPath()).fileName())},
+                Notice::Weight::Remark);
+    };
+    m_notice->say(
+        {QStringLiteral("%1 was changed on disk, and there are changes here that are not saved.")
+             .arg(QFileInfo(m_path).fileName()),
+         QStringLiteral("Your decisions can go on top of the changed file, or be put away for it.")},
+        Notice::Weight::Trouble,
+        {{QStringLiteral("Keep mine on top"), keepMine}, {QStringLiteral("Take the file as it is"), [this] {
+                                                              m_desk->close();
+                                                              load();
+                                                          }}});
+}
+
+void MainWindow::tellKept() {
+    const auto kept = m_desk->kept();
+    if (!kept)
+        return;
+    const bool older = QFileInfo(m_desk->keptPath()).lastModified() < QFileInfo(m_path).lastModified();
+    m_notice->say({QStringLiteral("There are changes from an earlier session that were not saved.%1")
+                       .arg(older ? QStringLiteral(" The file was changed after them.") : QString())},
+                  Notice::Weight::Remark,
+                  {{QStringLiteral("Take them up"),
+                    [this, project = *kept] {
+                        m_desk->forgetKept();
+                        m_desk->edit(QStringLiteral("Changes from last time"), project);
+                    }},
+                   {QStringLiteral("Put them away"), [this] { m_desk->forgetKept(); }}});
+}
+
+bool MainWindow::mayLeave() {
+    if (!m_desk->dirty())
+        return true;
+    QMessageBox box(QMessageBox::NoIcon,
+                    QStringLiteral("Changes not saved"),
+                    QStringLiteral("%1 has changes that are not saved.").arg(QFileInfo(m_path).fileName()),
+                    QMessageBox::NoButton,
+                    this);
+    QPushButton* save = box.addButton(QStringLiteral("Save"), QMessageBox::AcceptRole);
+    QPushButton* away = box.addButton(QStringLiteral("Put them away"), QMessageBox::DestructiveRole);
+    QPushButton* stay = box.addButton(QStringLiteral("Go on working"), QMessageBox::RejectRole);
+    box.setDefaultButton(save);
+    box.setEscapeButton(stay);
+    box.exec();
+    if (box.clickedButton() == save)
+        return this->save();
+    if (box.clickedButton() != away)
+        return false;
+    m_desk->forgetKept();
+    m_desk->close();
+    return true;
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    event->setAccepted(mayLeave());
+}
+
+} // namespace sheerlay::ui
