@@ -149,6 +149,8 @@ TEST_CASE_METHOD(Desk, "killed at any moment, no project is lost") {
     int saves = 0;
     for (int round = 0; round < 200; ++round) {
         const std::string before = bytesOf(path);
+        int saved[2];
+        REQUIRE(::pipe(saved) == 0);
         const pid_t child = ::fork();
         REQUIRE(child >= 0);
         if (child == 0) {
@@ -160,10 +162,16 @@ TEST_CASE_METHOD(Desk, "killed at any moment, no project is lost") {
                     next.planking.taper == core::Taper::Ends ? core::Taper::Anywhere : core::Taper::Ends;
                 killed.edit(QStringLiteral("Taper"), next);
                 (void)killed.save();
+                (void)!::write(saved[1], "s", 1);
             }
         }
-        std::this_thread::sleep_for(std::chrono::microseconds(random() % 30000));
+        ::close(saved[1]);
+        char byte = 0; // the killing falls into the saving after the first, second or third, however slow
+        for (auto wait = random() % 3; wait > 0; --wait)
+            REQUIRE(::read(saved[0], &byte, 1) == 1);
+        std::this_thread::sleep_for(std::chrono::microseconds(random() % 5000));
         ::kill(child, SIGKILL);
+        ::close(saved[0]);
         int status = 0;
         REQUIRE(::waitpid(child, &status, 0) == child);
         CHECK(WIFSIGNALED(status));
@@ -175,5 +183,5 @@ TEST_CASE_METHOD(Desk, "killed at any moment, no project is lost") {
         if (QFile::exists(desk.backupPath()))
             CHECK(parse(bytesOf(desk.backupPath())).hull == now.hull);
     }
-    CHECK(saves > 10); // the kills did fall among saves
+    CHECK(saves > 50); // the kills did fall among saves
 }
