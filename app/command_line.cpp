@@ -105,6 +105,16 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
         ->check(oneOf(pageNames))
         ->type_name(listOf(pageNames));
 
+    CLI::App* solids =
+        addCommand(app,
+                   "export",
+                   "Writes hull, moulds and strips as STEP, glTF and STL, and their tables as CSV",
+                   fields);
+    addProject(solids, fields);
+    solids->add_option("--out", fields.out, "Folder for the files; made when it is not there")
+        ->required()
+        ->type_name("DIR");
+
     CLI::App* starter =
         addCommand(app, "new", "Writes a starter project to edit, which plans as it is", fields);
     starter->add_option("NAME", fields.name, "What the boat is called")->required()->type_name("");
@@ -144,6 +154,7 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     request.command = command == check    ? Command::Check
                       : command == plan   ? Command::Plan
                       : command == sheets ? Command::Sheets
+                      : command == solids ? Command::Export
                                           : Command::New;
     request.project = fields.project;
     request.out = fields.out;

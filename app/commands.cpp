@@ -1,5 +1,6 @@
 #include "app/commands.hpp"
 
+#include "app/export_command.hpp"
 #include "app/file_output.hpp"
 #include "app/sheets_command.hpp"
 #include "app/starter.hpp"
@@ -190,12 +191,15 @@ int plan(const Request& request, const Console& console) {
                      "The plan is in");
 }
 
-int sheets(const Request& request, const Console& console) {
+using FileWriter = decltype(writeSheets);
+
+/// Plans the project and has a folder filled with files; their paths go to standard output.
+int files(const Request& request, const Console& console, std::string_view doing, FileWriter& write) {
     const auto planned = planProject(request, console);
     if (!planned)
         return exitUnusable;
-    progress(console, "Drawing the sheets");
-    const auto written = writeSheets(request, planned->project, planned->hull, planned->plan);
+    progress(console, doing);
+    const auto written = write(request, planned->project, planned->hull, planned->plan);
     if (!written) {
         console.err << written.error() << '\n';
         return exitUnusable;
@@ -230,7 +234,9 @@ int runCommand(const Request& request, const Console& console) {
     case Command::Plan:
         return plan(request, console);
     case Command::Sheets:
-        return sheets(request, console);
+        return files(request, console, "Drawing the sheets", writeSheets);
+    case Command::Export:
+        return files(request, console, "Writing solids and tables", writeExports);
     case Command::New:
         return starter(request, console);
     case Command::Window:

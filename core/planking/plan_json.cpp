@@ -1,5 +1,7 @@
 #include "core/planking/plan_json.hpp"
 
+#include "core/planking/plan_words.hpp"
+
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -41,48 +43,11 @@ Json rangeOrNull(const std::optional<RowRange>& range) {
     return range ? Json::array({range->first, range->last}) : Json(nullptr);
 }
 
-const char* toText(Side side) {
-    return side == Side::Port ? "port" : side == Side::Starboard ? "starboard" : "centre";
-}
-
-const char* toText(StripKind kind) {
-    switch (kind) {
-    case StripKind::Full:
-        return "full";
-    case StripKind::Tapered:
-        return "tapered";
-    case StripKind::Stealer:
-        return "stealer";
-    case StripKind::Filler:
-        return "filler";
-    case StripKind::Shutter:
-        break;
-    }
-    return "shutter";
-}
-
 const char* toText(PlanedEdge edge) {
     return edge == PlanedEdge::Upper ? "upper" : edge == PlanedEdge::Lower ? "lower" : "none";
 }
 const char* toText(Weave weave) {
     return weave == Weave::Passes ? "passes" : weave == Weave::Fitted ? "fitted" : "none";
-}
-const char* toText(EndsOn on) {
-    switch (on) {
-    case EndsOn::Stem:
-        return "stem";
-    case EndsOn::Keel:
-        return "keel";
-    case EndsOn::Transom:
-        return "transom";
-    case EndsOn::Sheer:
-        return "sheer";
-    case EndsOn::Strip:
-        return "strip";
-    case EndsOn::Nib:
-        break;
-    }
-    return "nib";
 }
 
 Json surface(const geometry::TensorSurface& s) {

@@ -1,6 +1,7 @@
 """The program as a person or a script meets it: exit codes, streams, files. Python's standard library only.
 
 Run by ctest with SHEERLAY_PROGRAM (the built binary) and SHEERLAY_ROOT (the repository) set; `cli_test.py Plan` runs one class."""
+import csv
 import json
 import os
 import pathlib
@@ -8,11 +9,14 @@ import re
 import shutil
 import stat
 import subprocess
+import sys
 import tempfile
 import unittest
 
 PROGRAM = os.environ["SHEERLAY_PROGRAM"]
 ROOT = pathlib.Path(os.environ["SHEERLAY_ROOT"])
+sys.path.insert(0, str(ROOT / "tests" / "tools"))
+import read_solids   # noqa: E402 stands beside the plan's checker
 EXAMPLE = sorted(ROOT.glob("examples/*/*.sheerlay"))[0]
 
 # What the checks below may rely on: a command never waits for a display or for input.
@@ -94,7 +98,7 @@ class Usage(Case):
         self.assertRegex(self.call("--version").stdout, r"^sheerlay \d+\.\d+\.\d+\n$")
         text = self.call("--help")
         self.assertEqual(text.stderr, "")
-        for word in ("check", "plan", "sheets", "new"):
+        for word in ("check", "plan", "sheets", "export", "new"):
             self.assertIn(word, text.stdout)
             help_ = self.call(word, "--help")
             self.assertIn("--units", help_.stdout)
@@ -108,7 +112,7 @@ class Usage(Case):
         boat = self.example()
         for arguments in (
                 ["frobnicate"], ["frobnicate", boat], ["frobnicate", boat, "--out", "x"],
-                ["plan"], ["check"], ["sheets", boat], ["new", "Boat"], ["new", "--out", "x.sheerlay"],
+                ["plan"], ["check"], ["sheets", boat], ["export", boat], ["new", "Boat"], ["new", "--out", "x.sheerlay"],
                 ["plan", boat, "--frob"], ["plan", boat, boat], ["plan", boat, "--json"],
                 ["plan", boat, "--units", "furlong"], ["sheets", boat, "--out", "x", "--page", "A7"],
                 ["--units"], [boat, "plan"], ["--frob"], ["check", boat, "plan", boat]):
@@ -123,7 +127,7 @@ class Usage(Case):
         self.call("check", "plan", cwd=self.folder)
 
     def test_project_that_is_not_there(self):
-        for command in (["check"], ["plan"], ["sheets", "--out", "sheets"]):
+        for command in (["check"], ["plan"], ["sheets", "--out", "sheets"], ["export", "--out", "solids"]):
             with self.subTest(command=command):
                 done = self.call(command[0], "missing.sheerlay", *command[1:], code=1, cwd=self.folder)
                 self.assertIn("missing.sheerlay", done.stderr)
@@ -361,6 +365,82 @@ class Sheets(Case):
         self.assertEqual(done.stdout, "")
 
 
+class Export(Case):
+    def test_files_are_written_whole_and_the_same_each_time(self):
+        out = [self.folder / "first ü", self.folder / "second"]
+        for folder in out:
+            done = self.call("export", EXAMPLE, "--out", folder)
+            self.assertEqual(done.stderr, "")
+            written = [pathlib.Path(line) for line in done.stdout.splitlines()]
+            self.assertEqual(sorted(path.name for path in written), sorted(path.name for path in folder.iterdir()))
+        self.assertEqual({path.suffix for path in written}, {".step", ".glb", ".stl", ".csv"})
+        for path in written:
+            self.assertTrue(path.read_bytes() == (out[0] / path.name).read_bytes(), path.name + " differs from call to call")
+
+        plan = json.loads(self.call("plan", EXAMPLE, "--json", "-").stdout)
+        strips = {strip["id"]: strip for strip in plan["strips"]}
+        thickness = plan["stock"]["thickness"]
+
+        def flat(strip):   # what is sawn from the board
+            outline = strip["outline"]
+            return abs(sum(p[0] * q[1] - p[1] * q[0] for p, q in zip(outline, outline[1:] + outline[:1]))) / 2
+
+        wood = thickness * sum(map(flat, strips.values()))
+        boat = read_solids.read_glb((out[0] / "boat.glb").read_bytes())
+        self.assertLessEqual(set(strips), set(boat))
+        self.assertTrue(all(name.startswith("Station ") for name in set(boat) - set(strips)))
+        self.assertGreater(len(boat), len(strips) + 3)
+        total = 0.0
+        for name, strip in strips.items():
+            points, triangles, colour = boat[name]
+            solid = [tuple(points[i] for i in t) for t in triangles]
+            read_solids.need_closed(solid)
+            volume = 1e9 * read_solids.volume(solid)   # the file is in metres
+            total += volume
+            if strip["side"] != "centre":   # a centre piece is flat from side to side here
+                self.assertAlmostEqual(volume, flat(strip) * thickness, delta=0.003 * flat(strip) * thickness, msg=name)
+            xs = [1000 * p[0] for p in points]   # metres, y up: x stays, z up becomes y
+            edges = strip["upper_edge"] + strip["lower_edge"]
+            self.assertAlmostEqual(min(xs), min(p[0] for p in edges), delta=thickness)
+            self.assertAlmostEqual(max(1000 * p[1] for p in points), max(p[2] for p in edges), delta=thickness)
+        self.assertAlmostEqual(total, wood, delta=0.001 * wood)
+        self.assertNotEqual(boat["S01"][2], boat["P01"][2], "sides are told apart")
+        self.assertEqual(set(read_solids.read_glb((out[0] / "hull.glb").read_bytes())), {"Hull starboard", "Hull port"})
+
+        solid = read_solids.read_stl((out[0] / "strips.stl").read_bytes())
+        read_solids.need_closed(solid)
+        self.assertAlmostEqual(read_solids.volume(solid), wood, delta=0.001 * wood)
+        hull = read_solids.read_stl((out[0] / "hull.stl").read_bytes())
+        read_solids.need_closed(hull)
+        self.assertGreater(read_solids.volume(hull), 0)
+
+        with open(out[0] / "strips.csv", newline="", encoding="utf-8") as file:
+            table = list(csv.DictReader(file))
+        self.assertEqual([row["strip"] for row in table], sorted(strips, key=lambda name: strips[name]["order"]))
+        for row in table:
+            self.assertAlmostEqual(float(row["cut length in"]) * 25.4, strips[row["strip"]]["cut_length"], delta=0.13)
+        for name in ("offsets.csv", "moulds.csv"):
+            with open(out[0] / name, newline="", encoding="utf-8") as file:
+                rows = list(csv.reader(file))
+            self.assertGreater(len(rows), 3)
+            self.assertEqual({len(row) for row in rows}, {len(rows[0])}, name)
+
+    def test_units_of_the_tables(self):
+        self.call("export", EXAMPLE, "--out", self.folder / "mm", "--units", "mm")
+        head = (self.folder / "mm" / "strips.csv").read_text(encoding="utf-8").splitlines()[0]
+        self.assertIn("cut length mm", head)
+        self.assertNotIn(" in,", head)
+
+    def test_folder_that_cannot_be_written(self):
+        done = self.call("export", EXAMPLE, "--out", "/proc/solids", code=1)   # even root can't
+        self.assertIn("/proc/solids", done.stderr)
+        self.assertEqual(done.stdout, "")
+        locked = self.locked_folder()
+        done = self.call_without_rights("export", EXAMPLE, "--out", locked, code=1)
+        self.assertEqual(list(locked.iterdir()), [])
+        self.assertIn("locked", done.stderr)
+
+
 class New(Case):
     def test_starter_plans_as_it_is(self):
         out = self.folder / "my boat.sheerlay"
@@ -458,7 +538,7 @@ class BadFiles(Files):
 
     def test_each_is_refused_by_file_line_and_key(self):
         for name, wanted in self.table(self.FOLDER).items():
-            for command in (["check", "--json"], ["plan", "--json"], ["sheets", "--out"]):
+            for command in (["check", "--json"], ["plan", "--json"], ["sheets", "--out"], ["export", "--out"]):
                 with self.subTest(name=name, command=command[0]):
                     done = self.call(command[0], self.FOLDER / name, command[1], self.folder / "out", code=1)
                     self.assertEqual(done.stdout, "")

@@ -32,7 +32,7 @@ std::vector<Eigen::Vector3d> edgeOnMap(const std::vector<Eigen::Vector3d>& edge,
         const Eigen::Vector2d there = map.place(p);
         line.emplace_back(there.x(), there.y(), 0.0);
     }
-    return thinned(line, 0.3);
+    return core::thinned(line, 0.3);
 }
 
 std::vector<Eigen::Vector2d> outlineOnMap(const core::Strip& strip, const GirthMap& map) {
@@ -102,7 +102,8 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
         }
     }
     const GirthMap map(sections.laid, first, last);
-    const StripFaces faces{-boat->hull.laidHeight, boat->project.strips.thickness - boat->hull.laidHeight};
+    const core::StripFaces faces{-boat->hull.laidHeight,
+                                 boat->project.strips.thickness - boat->hull.laidHeight};
     for (const core::Strip& strip : boat->plan.strips) {
         SceneStrip drawn;
         drawn.solid = stripSolid(strip, faces);

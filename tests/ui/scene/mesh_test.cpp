@@ -1,4 +1,5 @@
 #include "tests/support/catch.hpp"
+#include "tests/support/pipe_strip.hpp"
 #include "ui/scene/mould_mesh.hpp"
 #include "ui/scene/strip_mesh.hpp"
 #include "ui/scene/triangle_mesh.hpp"
@@ -12,6 +13,7 @@
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
+using sheerlay::test::onCylinder;
 
 namespace {
 
@@ -37,25 +39,6 @@ bool closedAndOneSided(const TriangleMesh& mesh) {
             return false;
     }
     return !walked.empty();
-}
-
-/// A strip on the outside of a cylinder about x, its edges at two angles below the horizontal.
-core::Strip onCylinder(double radius, double first, double last, double length, core::Side side) {
-    core::Strip strip;
-    strip.side = side;
-    const double sign = side == core::Side::Port ? -1.0 : 1.0;
-    const auto line = [&](double angle) {
-        std::vector<Eigen::Vector3d> points;
-        for (int i = 0; i <= 20; ++i)
-            points.emplace_back(length * i / 20, sign * radius * std::cos(angle), -radius * std::sin(angle));
-        return points;
-    };
-    strip.upperEdge = line(first);
-    strip.lowerEdge = line(last);
-    strip.middle = line(0.5 * (first + last));
-    for (const Eigen::Vector3d& p : strip.middle)
-        strip.middleNormal.push_back(Eigen::Vector3d(0.0, p.y(), p.z()).normalized());
-    return strip;
 }
 
 } // namespace
@@ -113,37 +96,6 @@ TEST_CASE("edges with different numbers of points are filled without a gap") {
             2.0 * std::sin(static_cast<double>(i)); // not straight, so that no point is thinned away
     const TriangleMesh mesh = stripSolid(strip, {-3.0, 3.0});
     CHECK(closedAndOneSided(mesh));
-}
-
-TEST_CASE("thinning stays within its tolerance and keeps both ends") {
-    std::vector<Eigen::Vector3d> line;
-    for (int i = 0; i <= 400; ++i) {
-        const double angle = 0.5 * std::numbers::pi * i / 400;
-        line.emplace_back(1000.0 * std::cos(angle), 1000.0 * std::sin(angle), 50.0 * angle);
-    }
-    const double tolerance = 0.15;
-    const std::vector<Eigen::Vector3d> thin = thinned(line, tolerance);
-    CHECK(thin.front() == line.front());
-    CHECK(thin.back() == line.back());
-    CHECK(thin.size() < line.size() / 5);
-    double worst = 0.0;
-    for (const Eigen::Vector3d& p : line) {
-        double nearest = 1e9;
-        for (std::size_t i = 0; i + 1 < thin.size(); ++i) {
-            const Eigen::Vector3d chord = thin[i + 1] - thin[i];
-            const double t = std::clamp((p - thin[i]).dot(chord) / chord.squaredNorm(), 0.0, 1.0);
-            nearest = std::min(nearest, (p - thin[i] - t * chord).norm());
-        }
-        worst = std::max(worst, nearest);
-    }
-    CHECK(worst <= tolerance);
-}
-
-TEST_CASE("a straight line thins to its ends") {
-    std::vector<Eigen::Vector3d> line;
-    for (int i = 0; i <= 50; ++i)
-        line.emplace_back(i, 2.0 * i, -i);
-    CHECK(thinned(line, 0.01).size() == 2);
 }
 
 TEST_CASE("a mould is a plate of its outline's area") {

@@ -1,0 +1,100 @@
+#include "app/export_command.hpp"
+
+#include "app/file_output.hpp"
+#include "app/staging.hpp"
+#include "core/solids/boat_shapes.hpp"
+#include "core/tables/hull_tables.hpp"
+#include "core/tables/strip_table.hpp"
+#include "geometry/occt/mesh_files.hpp"
+#include "geometry/occt/step_file.hpp"
+
+#include <optional>
+#include <utility>
+
+namespace sheerlay::app {
+
+namespace {
+
+constexpr const char* program = "Sheerlay " SHEERLAY_VERSION;
+constexpr double hullTolerance = 0.2; // mm, of the hull's triangles
+// The rim's points this near the centreplane are taken onto it; the loft may lead the keel line round a
+// corner at up to 0.4 mm of half-siding.
+constexpr double onCentre = 0.45; // mm
+
+using Problem = std::optional<std::string>;
+
+/// The files of one export, staged one by one; the first problem ends it.
+class Exporter {
+public:
+    explicit Exporter(const std::string& folder) : m_folder(folder) {}
+
+    template <class Write> void add(const std::string& name, const Write& write) {
+        if (m_problem)
+            return;
+        const std::string path = m_folder + "/" + name;
+        m_problem = write(path);
+        m_staged.push_back(path);
+    }
+    void
+    step(const std::string& name, const std::vector<geometry::NamedShape>& shapes, const std::string& title) {
+        add(name, [&](const std::string& path) -> Problem {
+            const auto written = geometry::writeStep(shapes, title, program, path);
+            return written ? Problem() : Problem(written.error());
+        });
+    }
+    void table(const std::string& name, const std::string& text) {
+        add(name, [&](const std::string& path) { return writeFile(path, text); });
+    }
+
+    [[nodiscard]] const Problem& problem() const { return m_problem; }
+    [[nodiscard]] const std::vector<std::string>& staged() const { return m_staged; }
+
+private:
+    std::string m_folder;
+    Problem m_problem;
+    std::vector<std::string> m_staged;
+};
+
+} // namespace
+
+Expected<std::vector<std::string>, std::string> writeExports(const Request& request,
+                                                             const core::Project& project,
+                                                             const core::LoftedHull& hull,
+                                                             const core::Plan& plan) {
+    const Staging staging(request.out);
+    if (staging.problem())
+        return unexpected(staging.problemText());
+    const auto half = geometry::faceMesh(core::hullFace(hull.drawn, false), hullTolerance);
+    if (!half)
+        return unexpected(half.error());
+    const std::vector<geometry::NamedShape> hullShapes = core::hullShapes(hull);
+    const std::vector<geometry::NamedMesh> strips = core::stripMeshes(project, hull, plan);
+    std::vector<geometry::NamedMesh> boat = core::mouldMeshes(project, hull);
+    boat.insert(boat.end(), strips.begin(), strips.end());
+    geometry::Mesh allStrips;
+    for (const geometry::NamedMesh& strip : strips)
+        allStrips = geometry::together(std::move(allStrips), strip.mesh);
+
+    Exporter files(staging.folder());
+    files.step("hull.step", hullShapes, project.name + ", hull");
+    files.step("moulds.step", core::mouldShapes(project, hull), project.name + ", moulds");
+    files.step("strips.step", core::stripShapes(project, hull, plan), project.name + ", strips");
+    files.add("hull.glb", [&](const std::string& path) {
+        return geometry::writeGlb({{hullShapes[0].name, hullShapes[0].colour, *half},
+                                   {hullShapes[1].name, hullShapes[1].colour, geometry::mirrored(*half)}},
+                                  path);
+    });
+    files.add("boat.glb", [&](const std::string& path) { return geometry::writeGlb(boat, path); });
+    files.add("hull.stl", [&](const std::string& path) {
+        return geometry::writeStl(geometry::closedAcrossCentre(*half, onCentre), path);
+    });
+    files.add("strips.stl", [&](const std::string& path) { return geometry::writeStl(allStrips, path); });
+    files.table("strips.csv", core::stripTable(plan, project.units));
+    files.table("offsets.csv", core::offsetTable(project, hull, project.units));
+    files.table("moulds.csv", core::mouldTable(project, hull, project.units));
+    if (files.problem())
+        return unexpected(staging.inBuildersWords(*files.problem()));
+    return staging.moveOut(files.staged());
+}
+
+} // namespace sheerlay::app
