@@ -18,6 +18,7 @@ namespace {
 constexpr double air = 14.0;    // pixels around the fitted planking
 constexpr double topAir = 24.0; // pixels above: station names stand there
 constexpr double zoomPerNotch = 1.2;
+constexpr double handleRadius = 8.0;                        // pixels
 constexpr int clickSlack = 4;                               // pixels
 constexpr double smallestScale = 0.02, largestScale = 20.0; // pixels per mm
 
@@ -240,6 +241,7 @@ void PlankingMap::paintEvent(QPaintEvent*) {
     painter.setRenderHint(QPainter::Antialiasing);
     paintStrips(painter);
     paintDrawing(painter);
+    paintStart(painter);
     paintMarks(painter);
     painter.setPen(QColor::fromRgb(palette::pencil));
     const QRect inner = rect().adjusted(10, 6, -10, -6);
@@ -255,6 +257,9 @@ void PlankingMap::resizeEvent(QResizeEvent* event) {
 }
 
 void PlankingMap::mousePressEvent(QMouseEvent* event) {
+    const auto handle = startHandle();
+    m_startHeld = handle && event->button() == Qt::LeftButton &&
+                  QLineF(*handle, event->position()).length() < 1.5 * handleRadius;
     m_pressed = m_last = event->position();
     m_dragging = false;
     event->accept();
@@ -263,7 +268,14 @@ void PlankingMap::mousePressEvent(QMouseEvent* event) {
 void PlankingMap::mouseMoveEvent(QMouseEvent* event) {
     event->accept();
     const QPointF at = event->position();
+    if (m_startHeld) {
+        Q_EMIT startDragged(girthAt(at));
+        return;
+    }
     if (event->buttons() == Qt::NoButton) {
+        const auto handle = startHandle();
+        setCursor(handle && QLineF(*handle, at).length() < 1.5 * handleRadius ? Qt::SizeVerCursor
+                                                                              : Qt::ArrowCursor);
         const std::string id = stripAt(at);
         if (id != m_hovered) {
             m_hovered = id;
@@ -283,6 +295,12 @@ void PlankingMap::mouseMoveEvent(QMouseEvent* event) {
 
 void PlankingMap::mouseReleaseEvent(QMouseEvent* event) {
     event->accept();
+    if (m_startHeld) {
+        m_startHeld = false;
+        if ((event->position() - m_pressed).manhattanLength() >= clickSlack)
+            Q_EMIT startDropped(girthAt(event->position()));
+        return;
+    }
     if (!m_dragging && event->button() == Qt::LeftButton)
         Q_EMIT stripClicked(QString::fromStdString(stripAt(event->position())));
     m_dragging = false;

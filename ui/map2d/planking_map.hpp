@@ -2,6 +2,7 @@
 
 #include "core/project/project.hpp"
 #include "ui/scene/boat.hpp"
+#include "ui/scene/start_preview.hpp"
 
 #include <QPointF>
 #include <QPolygonF>
@@ -30,6 +31,12 @@ public:
     /// Outlines a strip that is pointed at elsewhere.
     void setHovered(const std::string& stripId);
     void setUnits(core::Units units);
+    /// The start line can be taken by its handle and moved.
+    void setStartShown(bool shown);
+    /// Draws a start line that is being tried, with what it does; none puts it away.
+    void setStartPreview(std::optional<StartPreview> preview);
+    /// Place of the widget where the start line is taken hold of; none when it isn't shown.
+    [[nodiscard]] std::optional<QPointF> startHandle() const;
     /// Whole planking into the widget.
     void fit();
     /// Closer (> 1) or farther about a place of the widget.
@@ -44,6 +51,8 @@ public:
 Q_SIGNALS:
     void stripHovered(const QString& stripId);
     void stripClicked(const QString& stripId);
+    void startDragged(double girth); ///< mm below the sheer, around the widest section
+    void startDropped(double girth);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -61,6 +70,9 @@ private:
     void paintStrips(QPainter& painter) const;
     void paintDrawing(QPainter& painter) const;
     void paintMarks(QPainter& painter) const;
+    void paintStart(QPainter& painter) const;
+    [[nodiscard]] double handleX() const;
+    [[nodiscard]] double girthAt(const QPointF& place) const;
     void markPlace(QPainter& painter, const core::StripEnd& end, const QString& text, bool above) const;
 
     std::shared_ptr<const Boat> m_boat;
@@ -73,6 +85,9 @@ private:
     bool m_fitted = true;
     QPointF m_pressed, m_last;
     bool m_dragging = false;
+    bool m_startShown = false;
+    bool m_startHeld = false; ///< the start line is in the builder's hand
+    std::optional<StartPreview> m_preview;
 };
 
 } // namespace sheerlay::ui

@@ -48,7 +48,7 @@ QString startHint(StartLine::Kind kind) {
     case StartLine::Kind::Geodesic:
         return QStringLiteral(
             "The first strip lies as a strip wants to lie, without edge bend. Above it come "
-            "short fillers. Type how far below the sheer.");
+            "short fillers. Type how far below the sheer, or drag the line in the map.");
     case StartLine::Kind::Bent:
         return QStringLiteral(
             "As the unbent line, but held to a bend: amidships, and growing toward the ends "

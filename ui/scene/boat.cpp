@@ -115,6 +115,13 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
     }
     for (const Eigen::Vector3d& p : sheer)
         scene.mapSheer.push_back(map.place(p));
+    for (const core::Strip& strip : boat->plan.strips) {
+        if (strip.row == 1 && strip.side == core::Side::Starboard)
+            for (const Eigen::Vector3d& p : strip.upperEdge)
+                scene.mapStart.push_back(map.place(p));
+    }
+    std::ranges::stable_sort(scene.mapStart, {}, [](const Eigen::Vector2d& p) { return p.x(); });
+    scene.map = map;
     const std::vector<std::string> names = core::stationNames(boat->project, boat->hull);
     for (std::size_t i = 0; i < names.size(); ++i) {
         const double x = boat->hull.stationX[i];

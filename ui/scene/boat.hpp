@@ -38,6 +38,8 @@ struct BoatScene {
     std::vector<std::vector<Eigen::Vector3d>> lines; ///< sheer starboard, sheer port, profile
     std::vector<MapStation> stations;
     std::vector<Eigen::Vector2d> mapSheer; ///< starboard, bow to stern: x, girth
+    std::vector<Eigen::Vector2d> mapStart; ///< the line the planking starts from, likewise
+    GirthMap map;                          ///< of the laid surface
     std::vector<Eigen::Vector3d>
         frame; ///< points of the building frame that have to be in the picture with it
     std::vector<Eigen::Vector3d> shape; ///< points that have to be in the picture

@@ -46,7 +46,7 @@ QString droppedProject(const QMimeData* data) {
 MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     : QMainWindow(parent), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
       m_desk(new ProjectDesk(this)), m_notice(new Notice), m_pages(new QStackedWidget),
-      m_lines(new LoftPanel), m_planking(new PlankingBench), m_sheets(new SheetsBench(mode)),
+      m_lines(new LoftPanel), m_planking(new PlankingBench(mode)), m_sheets(new SheetsBench(mode)),
       m_benchButtons(new QButtonGroup(this)), m_progress(new QLabel), m_unitsButton(new QToolButton),
       m_unsaved(new QLabel), m_recent(new QMenu(this)), m_edit(new QMenu(this)),
       m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
@@ -77,6 +77,13 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     });
     connect(m_watch, &FileWatch::changed, this, &MainWindow::fileChanged);
     connect(m_planking->controls(), &PlankingControls::changed, this, &MainWindow::askPlanking);
+    connect(m_planking, &PlankingBench::startMoved, this, [this](const core::StartLine& line) {
+        if (!m_desk->isOpen())
+            return;
+        core::Planking planking = m_desk->project().planking;
+        planking.start = line;
+        askPlanking(planking);
+    });
     connect(m_desk, &ProjectDesk::projectChanged, this, &MainWindow::replan);
     connect(m_desk, &ProjectDesk::dirtyChanged, this, [this](bool dirty) {
         setWindowModified(dirty);

@@ -6,6 +6,7 @@
 #include "ui/panels/planking_controls.hpp"
 #include "ui/panels/strip_card.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/start_preview.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
 
@@ -20,13 +21,17 @@
 #include <QToolTip>
 #include <QVBoxLayout>
 
+#include <cmath>
+#include <utility>
+
 namespace sheerlay::ui {
 
-PlankingBench::PlankingBench(QWidget* parent)
-    : QWidget(parent), m_view(new BoatView), m_map(new PlankingMap), m_card(new StripCard),
-      m_controls(new PlankingControls), m_sidePages(new QStackedWidget), m_stripButton(new QToolButton),
-      m_controlsButton(new QToolButton), m_findings(new FindingsList), m_findingsHead(new QLabel),
-      m_bar(new LayingBar), m_boatPane(new QWidget), m_middle(new QSplitter(Qt::Vertical)) {
+PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
+    : QWidget(parent), m_trying(new TaskRunner(mode, this)), m_view(new BoatView), m_map(new PlankingMap),
+      m_card(new StripCard), m_controls(new PlankingControls), m_sidePages(new QStackedWidget),
+      m_stripButton(new QToolButton), m_controlsButton(new QToolButton), m_findings(new FindingsList),
+      m_findingsHead(new QLabel), m_bar(new LayingBar), m_boatPane(new QWidget),
+      m_middle(new QSplitter(Qt::Vertical)) {
     auto* boatLayout = new QVBoxLayout(m_boatPane);
     boatLayout->setContentsMargins(0, 0, 0, 0);
     boatLayout->setSpacing(0);
@@ -67,6 +72,11 @@ PlankingBench::PlankingBench(QWidget* parent)
             QToolTip::hideText();
     });
     connect(m_map, &PlankingMap::stripClicked, this, clicked);
+    connect(m_map, &PlankingMap::startDragged, this, &PlankingBench::tryStart);
+    connect(m_map, &PlankingMap::startDropped, this, [this](double girth) {
+        m_nextTry.reset();
+        Q_EMIT startMoved(startAt(girth));
+    });
     connect(m_bar, &LayingBar::laidChanged, this, &PlankingBench::laidChanged);
     connect(m_findings, &FindingsList::chosen, this, &PlankingBench::choose);
     refreshHead();
@@ -102,6 +112,7 @@ QWidget* PlankingBench::makeSide() {
     m_stripButton->setChecked(true);
     connect(m_controlsButton, &QToolButton::toggled, this, [this](bool on) {
         m_sidePages->setCurrentIndex(on ? 1 : 0);
+        m_map->setStartShown(on);
     });
     auto* scroll = new QScrollArea;
     scroll->setWidgetResizable(true);
@@ -131,6 +142,36 @@ QWidget* PlankingBench::makeSide() {
     side->setSizes({560, 240});
     side->setMinimumWidth(300);
     return side;
+}
+
+core::StartLine PlankingBench::startAt(double girth) const {
+    using Kind = core::StartLine::Kind;
+    core::StartLine line = m_boat->project.planking.start;
+    if (line.kind != Kind::Bent) {
+        line.kind = Kind::Geodesic;
+        line.edgeBend = {};
+    }
+    line.shift = 0.0;
+    line.girth = std::round(girth); // a hand on the mouse is no finer than a millimetre
+    return line;
+}
+
+void PlankingBench::tryStart(double girth) {
+    if (!m_boat)
+        return;
+    if (m_trying->busy()) {
+        m_nextTry = girth; // the newest place counts, those between are passed over
+        return;
+    }
+    m_trying->run([boat = m_boat, line = startAt(girth)](
+                      std::stop_token, const TaskRunner::Progress&) { return previewStart(*boat, line); },
+                  [this](StartPreview preview) {
+                      m_map->setStartPreview(std::move(preview));
+                      if (const auto next = std::exchange(m_nextTry, std::nullopt))
+                          QMetaObject::invokeMethod(
+                              this, [this, girth = *next] { tryStart(girth); }, Qt::QueuedConnection);
+                  },
+                  [](const QString&) {});
 }
 
 void PlankingBench::showControls(bool shown) {
@@ -192,6 +233,9 @@ QWidget* PlankingBench::makeViewBar() {
 
 void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_boat = std::move(boat);
+    m_trying->cancel();
+    m_nextTry.reset();
+    m_map->setStartPreview(std::nullopt);
     if (!m_boat || !m_boat->strip(m_selected))
         m_selected.clear();
     std::vector<core::Finding> findings;

@@ -3,10 +3,12 @@
 #include "core/project/finding.hpp"
 #include "core/project/project.hpp"
 #include "ui/scene/boat.hpp"
+#include "ui/window/task_runner.hpp"
 
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 #include <string>
 
 class QLabel;
@@ -28,7 +30,7 @@ class StripCard;
 class PlankingBench : public QWidget {
     Q_OBJECT
 public:
-    explicit PlankingBench(QWidget* parent = nullptr);
+    explicit PlankingBench(TaskRunner::Mode mode = TaskRunner::Mode::Thread, QWidget* parent = nullptr);
 
     /// Keeps place, selection and views as far as the new boat has them.
     void setBoat(std::shared_ptr<const Boat> boat);
@@ -55,8 +57,14 @@ public:
     [[nodiscard]] FindingsList* findings() const { return m_findings; }
     [[nodiscard]] PlankingControls* controls() const { return m_controls; }
 
+Q_SIGNALS:
+    /// The start line was moved to this girth below the sheer, mm.
+    void startMoved(const sheerlay::core::StartLine& line);
+
 private:
     QWidget* makeSide();
+    void tryStart(double girth);
+    [[nodiscard]] core::StartLine startAt(double girth) const;
     QWidget* makeViewBar();
     void laidChanged(int count);
     void choose(const core::Finding& finding);
@@ -64,6 +72,8 @@ private:
 
     std::shared_ptr<const Boat> m_boat;
     std::string m_selected;
+    TaskRunner* m_trying;
+    std::optional<double> m_nextTry; ///< girth to try once the one before is judged
     BoatView* m_view;
     PlankingMap* m_map;
     StripCard* m_card;

@@ -378,3 +378,29 @@ TEST_CASE_METHOD(App, "work that was not saved is offered at the next opening") 
     CHECK(next.boat()->project.planking.taper == core::Taper::Ends);
     CHECK(next.desk()->undoStack()->undoText() == QStringLiteral("Changes from last time"));
 }
+
+TEST_CASE_METHOD(App, "the start line is dragged in the map, judged as it moves, and one edit when dropped") {
+    Workshop shop;
+    shop.window.resize(1280, 800);
+    shop.window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&shop.window));
+    PlankingMap& map = *shop.bench().map();
+    CHECK(!map.startHandle().has_value());
+    shop.bench().showControls(true);
+    REQUIRE(map.startHandle().has_value());
+    const QPointF from = *map.startHandle();
+    // from the sheer toward the keel: up on the starboard half
+    const double scale = map.toWidget({1.0, 0.0}).x() - map.toWidget({0.0, 0.0}).x();
+    const QPointF to = from - QPointF(0.0, std::round(150.0 * scale));
+    QSignalSpy dragged(&map, &PlankingMap::startDragged);
+    QTest::mousePress(&map, Qt::LeftButton, Qt::NoModifier, from.toPoint());
+    QTest::mouseMove(&map, to.toPoint());
+    QTest::mouseRelease(&map, Qt::LeftButton, Qt::NoModifier, to.toPoint());
+    REQUIRE(dragged.count() > 0);
+    const core::StartLine& start = shop.window.desk()->project().planking.start;
+    CHECK(start.kind == core::StartLine::Kind::Geodesic);
+    CHECK(std::abs(start.girth - std::round(150.0 * scale) / scale) < 2.0 / scale); // as near as pixels say
+    CHECK(shop.window.desk()->undoStack()->count() == 1);
+    // and the line of the new plan lies where it was dropped
+    CHECK(std::abs(map.startHandle()->y() - to.y()) < 3.0);
+}
