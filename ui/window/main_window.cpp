@@ -4,6 +4,7 @@
 #include "ui/panels/loft_panel.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/file_watch.hpp"
 #include "ui/window/notice.hpp"
@@ -47,9 +48,9 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     : QMainWindow(parent), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
       m_desk(new ProjectDesk(this)), m_notice(new Notice), m_pages(new QStackedWidget),
       m_lines(new LoftPanel), m_planking(new PlankingBench(mode)), m_sheets(new SheetsBench(mode)),
-      m_benchButtons(new QButtonGroup(this)), m_progress(new QLabel), m_unitsButton(new QToolButton),
-      m_unsaved(new QLabel), m_recent(new QMenu(this)), m_edit(new QMenu(this)),
-      m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
+      m_shop(new ShopMode(this)), m_benchButtons(new QButtonGroup(this)), m_progress(new QLabel),
+      m_unitsButton(new QToolButton), m_unsaved(new QLabel), m_recent(new QMenu(this)),
+      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
     resize(1360, 880);
@@ -94,6 +95,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
         m_notice->say({QStringLiteral("Your changes are not kept beside the file. %1").arg(why)},
                       Notice::Weight::Remark);
     });
+    connectShop();
     setUnits(core::Units::Millimetres);
 }
 
@@ -204,6 +206,7 @@ void MainWindow::makeKeys() {
     key(Qt::Key_2, [this] { showBench(Bench::Planking); });
     key(Qt::Key_3, [this] { showBench(Bench::Sheets); });
     key(Qt::Key_P, [this] { m_planking->showControls(!m_planking->controlsShown()); });
+    key(Qt::Key_F11, [this] { enterShop(); });
     key(QKeySequence::Open, [this] { askOpen(); });
 }
 
@@ -229,6 +232,7 @@ void MainWindow::setUnits(core::Units units) {
     m_lines->setUnits(units);
     m_planking->setUnits(units);
     m_sheets->setUnits(units);
+    m_shop->setUnits(units);
 }
 
 void MainWindow::open(const QString& path) {
@@ -248,6 +252,7 @@ void MainWindow::open(const QString& path) {
         m_lines->setBoat(nullptr);
         m_planking->setBoat(nullptr);
         m_sheets->setBoat(nullptr);
+        m_shop->setBoat(nullptr);
     }
     setWindowTitle(QStringLiteral("%1[*] · Sheerlay").arg(QFileInfo(m_path).fileName()));
     remember(m_path);
@@ -264,6 +269,7 @@ void MainWindow::load() {
             if (loaded.project) {
                 m_desk->open(m_path, loaded.text, *loaded.project);
                 m_planking->controls()->setProject(*loaded.project);
+                m_shop->setJournal(loaded.project->journal);
             }
             take(loaded);
             tellKept();
@@ -323,6 +329,7 @@ void MainWindow::take(const LoadedBoat& result) {
     m_lines->setBoat(m_boat);
     m_planking->setBoat(m_boat);
     m_sheets->setBoat(m_boat);
+    m_shop->setBoat(m_boat);
     m_pictureAction->setEnabled(m_planking->boatView()->drawing());
     if (!m_boat->project.name.empty())
         setWindowTitle(QStringLiteral("%1[*] · Sheerlay").arg(toQString(m_boat->project.name)));

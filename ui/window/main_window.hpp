@@ -22,6 +22,7 @@ class LoftPanel;
 class Notice;
 class PlankingBench;
 class ProjectDesk;
+class ShopMode;
 class SheetsBench;
 
 /// The window: bench strip on top, one bench below it. Opens and follows a project file; long work runs
@@ -45,6 +46,9 @@ public:
     [[nodiscard]] SheetsBench* sheets() const { return m_sheets; }
     [[nodiscard]] LoftPanel* lines() const { return m_lines; }
     [[nodiscard]] Notice* notice() const { return m_notice; }
+    /// One strip at a time over the whole screen, from where it was left.
+    void enterShop();
+    [[nodiscard]] ShopMode* shop() const { return m_shop; }
     [[nodiscard]] ProjectDesk* desk() const { return m_desk; }
     /// Writes the project; what stands in the way is said in the notice. @return it is safe on disk
     bool save();
@@ -65,6 +69,8 @@ private:
     void makeKeys();
     void load();
     void replan();
+    void connectShop();
+    void editJournal(const QString& name, core::Journal journal);
     void fileChanged();
     void tellChangedOnDisk();
     void tellKept();
@@ -92,6 +98,7 @@ private:
     LoftPanel* m_lines;
     PlankingBench* m_planking;
     SheetsBench* m_sheets;
+    ShopMode* m_shop;
     QButtonGroup* m_benchButtons;
     QLabel* m_progress;
     QToolButton* m_unitsButton;

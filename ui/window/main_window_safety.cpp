@@ -1,9 +1,11 @@
 // The part of the main window that looks after the project on the desk: edits, saving, what changed
 // elsewhere.
+#include "core/project/laid_strips.hpp"
 #include "core/project/project_edit.hpp"
 #include "core/project/project_file.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/shop/shop_mode.hpp"
 #include "ui/window/file_watch.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/notice.hpp"
@@ -84,6 +86,9 @@ void MainWindow::askPlanking(const core::Planking& planking) {
 
 void MainWindow::replan() {
     m_planking->controls()->setProject(m_desk->project());
+    m_shop->setJournal(m_desk->project().journal);
+    if (m_boat && !m_runner->busy() && !m_staleBoat && core::plansAlike(m_boat->project, m_desk->project()))
+        return;                 // a strip more is down: the plan is the same
     m_planking->setStale(true); // until the new plan is there, the picture is the old one
     m_sheets->setStale(true);
     m_runner->run(

@@ -1,6 +1,7 @@
 #include "ui/window/run_window.hpp"
 
 #include "ui/panels/laying_bar.hpp"
+#include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/view3d/exception_text.hpp"
 #include "ui/window/main_window.hpp"
@@ -71,6 +72,12 @@ private:
             m_window.showBench(MainWindow::Bench::Sheets);
         if (bench == "controls")
             m_window.planking()->showControls(true);
+        if (bench.startsWith("shop")) {
+            if (number)
+                m_window.planking()->select(m_window.planking()->inHand());
+            m_window.enterShop();
+            m_window.shop()->setNight(bench == "shop-night");
+        }
         m_loaded = true;
         // where nothing is drawn in space no frame will be reported
         if (!m_window.planking()->boatView()->drawing() || !bench.isEmpty())
@@ -83,7 +90,9 @@ private:
         m_settling = true;
         const qint64 boat = m_since.elapsed();
         QTimer::singleShot(restTime, this, [this, boat] {
-            const bool saved = m_window.grab().save(m_path);
+            QWidget& shown =
+                m_window.shop()->isVisible() ? static_cast<QWidget&>(*m_window.shop()) : m_window;
+            const bool saved = shown.grab().save(m_path);
             std::fprintf(stderr,
                          "first frame %lld ms, boat complete %lld ms\n",
                          static_cast<long long>(m_firstFrame),

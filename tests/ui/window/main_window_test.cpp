@@ -5,6 +5,7 @@
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/panels/strip_card.hpp"
+#include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/file_watch.hpp"
 #include "ui/window/main_window.hpp"
@@ -14,6 +15,7 @@
 #include "ui/window/sheets_bench.hpp"
 
 #include <QComboBox>
+#include <QDate>
 #include <QFile>
 #include <QLineEdit>
 #include <QSignalSpy>
@@ -403,4 +405,31 @@ TEST_CASE_METHOD(App, "the start line is dragged in the map, judged as it moves,
     CHECK(shop.window.desk()->undoStack()->count() == 1);
     // and the line of the new plan lies where it was dropped
     CHECK(std::abs(map.startHandle()->y() - to.y()) < 3.0);
+}
+
+TEST_CASE_METHOD(App, "what is laid in the shop stands in the journal, and the place is remembered") {
+    Workshop shop;
+    const auto plan = shop.window.boat();
+    shop.window.show();
+    shop.window.enterShop();
+    const std::string first = shop.window.shop()->inHand();
+    QTest::keyClick(shop.window.shop(), Qt::Key_Return);
+    QTest::keyClick(shop.window.shop(), Qt::Key_Return);
+    const core::Journal& journal = shop.window.desk()->project().journal;
+    REQUIRE(journal.laid.size() == 2);
+    CHECK(journal.laid.front().strip == first);
+    CHECK(QDate::fromString(QString::fromStdString(journal.laid.front().date), Qt::ISODate).isValid());
+    CHECK(shop.window.boat() == plan); // nothing is planned anew for a mark
+    CHECK(shop.bench().bar()->laid() == 2);
+    CHECK(shop.window.desk()->undoStack()->undoText().endsWith(QStringLiteral("laid")));
+    shop.window.desk()->undoStack()->undo();
+    CHECK(shop.window.desk()->project().journal.laid.size() == 1);
+    QTest::keyClick(shop.window.shop(), Qt::Key_Right);
+    const std::string place = shop.window.shop()->inHand();
+    REQUIRE(shop.window.save());
+    CHECK(bytesOf(shop.path).contains("[[journal.laid]]"));
+    MainWindow next(TaskRunner::Mode::SameThread);
+    next.open(shop.path);
+    next.enterShop();
+    CHECK(next.shop()->inHand() == place);
 }

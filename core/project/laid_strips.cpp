@@ -1,0 +1,30 @@
+#include "core/project/laid_strips.hpp"
+
+#include <algorithm>
+#include <utility>
+
+namespace sheerlay::core {
+
+const LaidStrip* laidEntry(const Journal& journal, std::string_view strip) {
+    const auto found = std::ranges::find(journal.laid, strip, &LaidStrip::strip);
+    return found == journal.laid.end() ? nullptr : &*found;
+}
+
+Journal markLaid(Journal journal, std::string_view strip, std::string date) {
+    if (laidEntry(journal, strip) == nullptr)
+        journal.laid.push_back({std::string(strip), std::move(date), "", 0});
+    return journal;
+}
+
+Journal unmarkLaid(Journal journal, std::string_view strip) {
+    std::erase_if(journal.laid, [&](const LaidStrip& laid) { return laid.strip == strip; });
+    return journal;
+}
+
+bool plansAlike(const Project& a, const Project& b) {
+    Project other = b;
+    other.journal.laid = a.journal.laid;
+    return a == other;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,28 @@
+#include "core/project/laid_strips.hpp"
+#include "tests/support/catch.hpp"
+
+using namespace sheerlay::core;
+
+TEST_CASE("strips are marked as laid once, with their day, and unmarked") {
+    Journal journal = markLaid({}, "S01", "2026-05-01");
+    journal = markLaid(journal, "P01", "2026-05-02");
+    journal = markLaid(journal, "S01", "2026-05-03");
+    REQUIRE(journal.laid.size() == 2);
+    CHECK(laidEntry(journal, "S01")->date == "2026-05-01");
+    CHECK(laidEntry(journal, "S02") == nullptr);
+    journal = unmarkLaid(journal, "S01");
+    CHECK(laidEntry(journal, "S01") == nullptr);
+    CHECK(laidEntry(journal, "P01") != nullptr);
+}
+
+TEST_CASE("what is laid changes no plan, a reading does") {
+    Project a;
+    Project b = a;
+    b.journal = markLaid(b.journal, "S01", "");
+    CHECK(plansAlike(a, b));
+    b.journal.readings.push_back({5, ReadSide::Both, {}, 0.5, "", 0});
+    CHECK(!plansAlike(a, b));
+    Project c = a;
+    c.planking.taper = Taper::Ends;
+    CHECK(!plansAlike(a, c));
+}

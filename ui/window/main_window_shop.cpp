@@ -1,0 +1,69 @@
+// The part of the main window that goes into shop mode and writes down what is laid there.
+#include "core/project/laid_strips.hpp"
+#include "ui/panels/laying_bar.hpp"
+#include "ui/scene/words.hpp"
+#include "ui/shop/shop_mode.hpp"
+#include "ui/window/main_window.hpp"
+#include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
+
+#include <QCryptographicHash>
+#include <QDate>
+#include <QScreen>
+#include <QSettings>
+
+namespace sheerlay::ui {
+namespace {
+
+const QString nightKey = QStringLiteral("shop/night");
+
+/// Where the builder was in this project; paths hold signs that keys must not.
+QString placeKey(const QString& path) {
+    const QByteArray hash = QCryptographicHash::hash(path.toUtf8(), QCryptographicHash::Sha1).toHex();
+    return QStringLiteral("shop/place/") + QString::fromLatin1(hash);
+}
+
+} // namespace
+
+void MainWindow::connectShop() {
+    connect(m_shop, &ShopMode::laid, this, [this](const QString& id) {
+        if (!m_desk->isOpen())
+            return;
+        const std::string day = QDate::currentDate().toString(Qt::ISODate).toStdString();
+        editJournal(QStringLiteral("%1 laid").arg(id),
+                    core::markLaid(m_desk->project().journal, id.toStdString(), day));
+    });
+    connect(m_shop, &ShopMode::notLaid, this, [this](const QString& id) {
+        if (m_desk->isOpen())
+            editJournal(QStringLiteral("%1 not laid").arg(id),
+                        core::unmarkLaid(m_desk->project().journal, id.toStdString()));
+    });
+    connect(m_shop, &ShopMode::placeChanged, this, [this](const QString& id) {
+        QSettings().setValue(placeKey(m_path), id);
+        if (const core::Strip* strip = m_boat ? m_boat->strip(id.toStdString()) : nullptr)
+            m_planking->bar()->setLaid(strip->order - 1); // the benches stand where the shop stands
+    });
+    connect(m_shop, &ShopMode::nightChanged, this, [](bool night) { QSettings().setValue(nightKey, night); });
+    connect(m_shop, &ShopMode::left, this, [this] {
+        show();
+        activateWindow();
+    });
+}
+
+void MainWindow::editJournal(const QString& name, core::Journal journal) {
+    core::Project next = m_desk->project();
+    next.journal = std::move(journal);
+    m_desk->edit(name, std::move(next));
+}
+
+void MainWindow::enterShop() {
+    m_shop->setNight(QSettings().value(nightKey, false).toBool());
+    const std::string& chosen = m_planking->selected();
+    m_shop->goTo(chosen.empty() ? QSettings().value(placeKey(m_path)).toString().toStdString() : chosen);
+    m_shop->resize(screen()->size()); // where there is no window manager to do it
+    m_shop->showFullScreen();
+    m_shop->activateWindow();
+    m_shop->setFocus();
+}
+
+} // namespace sheerlay::ui
