@@ -7,6 +7,7 @@
 #include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/file_watch.hpp"
+#include "ui/window/journal_bench.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/project_desk.hpp"
@@ -22,7 +23,6 @@
 #include <QMenu>
 #include <QMimeData>
 #include <QPushButton>
-#include <QSettings>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -30,9 +30,6 @@
 
 namespace sheerlay::ui {
 namespace {
-
-constexpr int mostRecent = 8;
-constexpr auto recentKey = "recent";
 
 QString droppedProject(const QMimeData* data) {
     for (const QUrl& url : data->urls()) {
@@ -48,9 +45,10 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     : QMainWindow(parent), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
       m_desk(new ProjectDesk(this)), m_notice(new Notice), m_pages(new QStackedWidget),
       m_lines(new LoftPanel), m_planking(new PlankingBench(mode)), m_sheets(new SheetsBench(mode)),
-      m_shop(new ShopMode(this)), m_benchButtons(new QButtonGroup(this)), m_progress(new QLabel),
-      m_unitsButton(new QToolButton), m_unsaved(new QLabel), m_recent(new QMenu(this)),
-      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
+      m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_benchButtons(new QButtonGroup(this)),
+      m_progress(new QLabel), m_unitsButton(new QToolButton), m_unsaved(new QLabel),
+      m_recent(new QMenu(this)), m_edit(new QMenu(this)), m_saveAction(new QAction(this)),
+      m_pictureAction(new QAction(this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
     resize(1360, 880);
@@ -59,6 +57,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     m_pages->addWidget(m_lines);
     m_pages->addWidget(m_planking);
     m_pages->addWidget(m_sheets);
+    m_pages->addWidget(m_journal);
     m_pages->addWidget(m_start);
     auto* middle = new QWidget(this);
     auto* layout = new QVBoxLayout(middle);
@@ -124,6 +123,7 @@ QWidget* MainWindow::makeBenchStrip() {
     bench(QStringLiteral("Lines"), Icon::Lines, Bench::Lines, QStringLiteral("1"));
     bench(QStringLiteral("Planking"), Icon::Planking, Bench::Planking, QStringLiteral("2"));
     bench(QStringLiteral("Sheets"), Icon::Sheets, Bench::Sheets, QStringLiteral("3"));
+    bench(QStringLiteral("Journal"), Icon::Journal, Bench::Journal, QStringLiteral("4"));
     connect(m_benchButtons, &QButtonGroup::idClicked, this, [this](int id) {
         showBench(static_cast<Bench>(id));
     });
@@ -206,6 +206,7 @@ void MainWindow::makeKeys() {
     key(Qt::Key_2, [this] { showBench(Bench::Planking); });
     key(Qt::Key_3, [this] { showBench(Bench::Sheets); });
     key(Qt::Key_P, [this] { m_planking->showControls(!m_planking->controlsShown()); });
+    key(Qt::Key_4, [this] { showBench(Bench::Journal); });
     key(Qt::Key_F11, [this] { enterShop(); });
     key(QKeySequence::Open, [this] { askOpen(); });
 }
@@ -222,6 +223,9 @@ void MainWindow::showBench(Bench bench) {
     case Bench::Sheets:
         m_pages->setCurrentWidget(m_sheets);
         break;
+    case Bench::Journal:
+        m_pages->setCurrentWidget(m_boat ? static_cast<QWidget*>(m_journal) : m_start);
+        break;
     }
 }
 
@@ -233,6 +237,7 @@ void MainWindow::setUnits(core::Units units) {
     m_planking->setUnits(units);
     m_sheets->setUnits(units);
     m_shop->setUnits(units);
+    m_journal->setUnits(units);
 }
 
 void MainWindow::open(const QString& path) {
@@ -253,6 +258,7 @@ void MainWindow::open(const QString& path) {
         m_planking->setBoat(nullptr);
         m_sheets->setBoat(nullptr);
         m_shop->setBoat(nullptr);
+        m_journal->setBoat(nullptr);
     }
     setWindowTitle(QStringLiteral("%1[*] · Sheerlay").arg(QFileInfo(m_path).fileName()));
     remember(m_path);
@@ -268,8 +274,7 @@ void MainWindow::load() {
         [this](const LoadedBoat& loaded) {
             if (loaded.project) {
                 m_desk->open(m_path, loaded.text, *loaded.project);
-                m_planking->controls()->setProject(*loaded.project);
-                m_shop->setJournal(loaded.project->journal);
+                showProject();
             }
             take(loaded);
             tellKept();
@@ -330,6 +335,7 @@ void MainWindow::take(const LoadedBoat& result) {
     m_planking->setBoat(m_boat);
     m_sheets->setBoat(m_boat);
     m_shop->setBoat(m_boat);
+    m_journal->setBoat(m_boat);
     m_pictureAction->setEnabled(m_planking->boatView()->drawing());
     if (!m_boat->project.name.empty())
         setWindowTitle(QStringLiteral("%1[*] · Sheerlay").arg(toQString(m_boat->project.name)));
@@ -357,30 +363,6 @@ void MainWindow::askPicture() {
         m_notice->say(
             {QStringLiteral("The picture could not be written to %1. Another folder would do.").arg(path)},
             Notice::Weight::Remark);
-}
-
-void MainWindow::remember(const QString& path) {
-    QSettings settings;
-    QStringList recent = settings.value(QLatin1String(recentKey)).toStringList();
-    recent.removeAll(path);
-    recent.prepend(path);
-    settings.setValue(QLatin1String(recentKey), recent.mid(0, mostRecent));
-}
-
-void MainWindow::fillRecent() {
-    m_recent->clear();
-    m_recent->addAction(QStringLiteral("Open a project…"), this, &MainWindow::askOpen);
-    m_recent->addAction(m_saveAction);
-    m_recent->addAction(m_pictureAction);
-    bool any = false;
-    for (const QString& path : QSettings().value(QLatin1String(recentKey)).toStringList()) {
-        if (!QFileInfo::exists(path))
-            continue;
-        if (!any)
-            m_recent->addSeparator();
-        any = true;
-        m_recent->addAction(QFileInfo(path).fileName(), this, [this, path] { open(path); })->setToolTip(path);
-    }
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

@@ -18,6 +18,7 @@ class QToolButton;
 namespace sheerlay::ui {
 
 class FileWatch;
+class JournalBench;
 class LoftPanel;
 class Notice;
 class PlankingBench;
@@ -30,7 +31,7 @@ class SheetsBench;
 class MainWindow : public QMainWindow {
     Q_OBJECT
 public:
-    enum class Bench { Lines, Planking, Sheets };
+    enum class Bench { Lines, Planking, Sheets, Journal };
 
     explicit MainWindow(TaskRunner::Mode mode = TaskRunner::Mode::Thread, QWidget* parent = nullptr);
     ~MainWindow() override;
@@ -44,6 +45,7 @@ public:
     [[nodiscard]] bool busy() const { return m_runner->busy(); }
     [[nodiscard]] PlankingBench* planking() const { return m_planking; }
     [[nodiscard]] SheetsBench* sheets() const { return m_sheets; }
+    [[nodiscard]] JournalBench* journal() const { return m_journal; }
     [[nodiscard]] LoftPanel* lines() const { return m_lines; }
     [[nodiscard]] Notice* notice() const { return m_notice; }
     /// One strip at a time over the whole screen, from where it was left.
@@ -69,8 +71,9 @@ private:
     void makeKeys();
     void load();
     void replan();
+    void showProject();
     void connectShop();
-    void editJournal(const QString& name, core::Journal journal);
+    void editJournal(const QString& name, const core::Journal& journal);
     void fileChanged();
     void tellChangedOnDisk();
     void tellKept();
@@ -98,6 +101,7 @@ private:
     LoftPanel* m_lines;
     PlankingBench* m_planking;
     SheetsBench* m_sheets;
+    JournalBench* m_journal;
     ShopMode* m_shop;
     QButtonGroup* m_benchButtons;
     QLabel* m_progress;

@@ -7,6 +7,7 @@
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/window/file_watch.hpp"
+#include "ui/window/journal_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
@@ -21,10 +22,17 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QSettings>
 #include <QToolButton>
 #include <QUndoStack>
 
 namespace sheerlay::ui {
+namespace {
+
+constexpr int mostRecent = 8;
+constexpr auto recentKey = "recent";
+
+} // namespace
 
 void MainWindow::makeMenus(QWidget* strip, QLayout* layout) {
     m_unsaved->setText(QStringLiteral("changes not saved"));
@@ -41,6 +49,12 @@ void MainWindow::makeMenus(QWidget* strip, QLayout* layout) {
         layout->addWidget(made);
         return made;
     };
+    auto* shop = new QToolButton(strip);
+    shop->setText(QStringLiteral("Shop mode"));
+    shop->setToolTip(QStringLiteral("One strip at a time over the whole screen, to work by (F11)"));
+    shop->setFocusPolicy(Qt::NoFocus);
+    connect(shop, &QToolButton::clicked, this, &MainWindow::enterShop);
+    layout->addWidget(shop);
     auto* project =
         menuButton(QStringLiteral("Project"), QStringLiteral("Open, save, and the last projects"), m_recent);
     project->setIcon(icon(Icon::Folder));
@@ -84,9 +98,14 @@ void MainWindow::askPlanking(const core::Planking& planking) {
     m_planking->controls()->say(lines.join(QLatin1Char('\n')));
 }
 
-void MainWindow::replan() {
+void MainWindow::showProject() {
     m_planking->controls()->setProject(m_desk->project());
     m_shop->setJournal(m_desk->project().journal);
+    m_journal->setProject(m_desk->project());
+}
+
+void MainWindow::replan() {
+    showProject();
     if (m_boat && !m_runner->busy() && !m_staleBoat && core::plansAlike(m_boat->project, m_desk->project()))
         return;                 // a strip more is down: the plan is the same
     m_planking->setStale(true); // until the new plan is there, the picture is the old one
@@ -197,6 +216,30 @@ bool MainWindow::mayLeave() {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     event->setAccepted(mayLeave());
+}
+
+void MainWindow::remember(const QString& path) {
+    QSettings settings;
+    QStringList recent = settings.value(QLatin1String(recentKey)).toStringList();
+    recent.removeAll(path);
+    recent.prepend(path);
+    settings.setValue(QLatin1String(recentKey), recent.mid(0, mostRecent));
+}
+
+void MainWindow::fillRecent() {
+    m_recent->clear();
+    m_recent->addAction(QStringLiteral("Open a project…"), this, &MainWindow::askOpen);
+    m_recent->addAction(m_saveAction);
+    m_recent->addAction(m_pictureAction);
+    bool any = false;
+    for (const QString& path : QSettings().value(QLatin1String(recentKey)).toStringList()) {
+        if (!QFileInfo::exists(path))
+            continue;
+        if (!any)
+            m_recent->addSeparator();
+        any = true;
+        m_recent->addAction(QFileInfo(path).fileName(), this, [this, path] { open(path); })->setToolTip(path);
+    }
 }
 
 } // namespace sheerlay::ui

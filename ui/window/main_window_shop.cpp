@@ -3,6 +3,7 @@
 #include "ui/panels/laying_bar.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
+#include "ui/window/journal_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/project_desk.hpp"
@@ -33,6 +34,7 @@ void MainWindow::connectShop() {
         editJournal(QStringLiteral("%1 laid").arg(id),
                     core::markLaid(m_desk->project().journal, id.toStdString(), day));
     });
+    connect(m_journal, &JournalBench::accepted, this, &MainWindow::editJournal);
     connect(m_shop, &ShopMode::notLaid, this, [this](const QString& id) {
         if (m_desk->isOpen())
             editJournal(QStringLiteral("%1 not laid").arg(id),
@@ -50,9 +52,11 @@ void MainWindow::connectShop() {
     });
 }
 
-void MainWindow::editJournal(const QString& name, core::Journal journal) {
+void MainWindow::editJournal(const QString& name, const core::Journal& journal) {
+    if (!m_desk->isOpen())
+        return;
     core::Project next = m_desk->project();
-    next.journal = std::move(journal);
+    next.journal = journal;
     m_desk->edit(name, std::move(next));
 }
 

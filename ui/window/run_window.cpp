@@ -70,6 +70,8 @@ private:
             m_window.showBench(MainWindow::Bench::Lines);
         if (bench == "sheets")
             m_window.showBench(MainWindow::Bench::Sheets);
+        if (bench == "journal")
+            m_window.showBench(MainWindow::Bench::Journal);
         if (bench == "controls")
             m_window.planking()->showControls(true);
         if (bench.startsWith("shop")) {

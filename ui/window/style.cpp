@@ -104,6 +104,20 @@ QPainterPath sheetsPath() {
     return path;
 }
 
+/// A pencil over a line.
+QPainterPath journalPath() {
+    QPainterPath path;
+    path.moveTo(4, 20);
+    path.lineTo(20, 20);
+    path.moveTo(5, 16);
+    path.lineTo(6, 12);
+    path.lineTo(16, 3);
+    path.lineTo(19, 6);
+    path.lineTo(9, 15);
+    path.closeSubpath();
+    return path;
+}
+
 QPainterPath folderPath() {
     QPainterPath path;
     path.moveTo(3, 19);
@@ -142,6 +156,9 @@ QIcon icon(Icon which) {
         break;
     case Icon::Sheets:
         painter.drawPath(sheetsPath());
+        break;
+    case Icon::Journal:
+        painter.drawPath(journalPath());
         break;
     case Icon::Folder:
         painter.drawPath(folderPath());

@@ -1,3 +1,4 @@
+#include "core/journal/planned_girth.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/qt_app.hpp"
 #include "ui/map2d/planking_map.hpp"
@@ -5,9 +6,11 @@
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/panels/strip_card.hpp"
+#include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/file_watch.hpp"
+#include "ui/window/journal_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
@@ -18,11 +21,18 @@
 #include <QDate>
 #include <QFile>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSignalSpy>
+#include <QSpinBox>
+#include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QToolButton>
 #include <QUndoStack>
+
+#include <algorithm>
+#include <map>
+#include <string>
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
@@ -432,4 +442,63 @@ TEST_CASE_METHOD(App, "what is laid in the shop stands in the journal, and the p
     next.open(shop.path);
     next.enterShop();
     CHECK(next.shop()->inHand() == place);
+}
+
+TEST_CASE_METHOD(App, "a round with the tape is weighed before it is accepted, and then is what was shown") {
+    Workshop shop;
+    shop.window.setUnits(core::Units::Millimetres);
+    shop.window.showBench(MainWindow::Bench::Journal);
+    JournalBench& journal = *shop.window.journal();
+    const auto before = shop.window.boat();
+    journal.workOut();
+    CHECK(journal.said().contains(QStringLiteral("Nothing is typed")));
+    constexpr int row = 10;
+    journal.row()->setValue(row);
+    // every strip has covered 0.4 mm more than planned
+    int read = 0;
+    for (std::size_t i = 0; i < journal.fields().size(); ++i) {
+        const double x = before->project.hull.stations[i].x + before->hull.xShift;
+        const auto left = core::plannedGirthLeft(before->plan, before->hull, row, x);
+        CHECK(journal.fields()[i]->isEnabled() == left.has_value());
+        if (!left)
+            continue;
+        journal.fields()[i]->setText(QStringLiteral("%1 mm").arg(left->left - 0.4 * row, 0, 'f', 1));
+        ++read;
+    }
+    REQUIRE(read > 3);
+    QLineEdit& first = **std::ranges::find_if(journal.fields(), &QWidget::isEnabled);
+    const QString good = first.text();
+    first.setText(QStringLiteral("long"));
+    journal.workOut();
+    CHECK(journal.said().startsWith(QStringLiteral("Girth left at station")));
+    CHECK(!journal.acceptButton()->isEnabled());
+    first.setText(good);
+    journal.workOut();
+    REQUIRE(journal.acceptButton()->isEnabled());
+    CHECK(shop.window.boat() == before); // only weighed so far
+    CHECK(journal.changes()->rowCount() > 10);
+    const QString said = journal.said();
+    std::map<std::string, QString> shown;
+    for (int i = 0; i < journal.changes()->rowCount(); ++i)
+        shown[journal.changes()->item(i, 0)->text().toStdString()] = journal.changes()->item(i, 2)->text();
+
+    journal.acceptButton()->click();
+    CHECK(shop.window.desk()->project().journal.readings.size() == 1);
+    CHECK(shop.window.desk()->undoStack()->undoText() == QStringLiteral("Reading below row 10"));
+    int told = 0;
+    for (const core::Finding& finding : shop.window.boat()->plan.findings) {
+        if (!finding.code.starts_with("journal-"))
+            continue;
+        ++told;
+        CHECK(said.contains(QString::fromStdString(finding.text)));
+    }
+    CHECK(told >= 2);
+    for (const core::Strip& strip : shop.window.boat()->plan.strips)
+        if (strip.row > row && strip.side != core::Side::Port)
+            CHECK(shown[strip.id] == cutLengthText(strip.cutLength, core::Units::Millimetres));
+    REQUIRE(shop.window.save());
+    CHECK(bytesOf(shop.path).contains("[[journal.reading]]"));
+    shop.window.desk()->undoStack()->undo();
+    CHECK(shop.window.boat()->plan.strips.size() == before->plan.strips.size());
+    REQUIRE(shop.window.save());
 }

@@ -1,0 +1,334 @@
+#include "ui/window/journal_bench.hpp"
+
+#include "core/hull/station_names.hpp"
+#include "core/journal/compare_plans.hpp"
+#include "core/journal/planned_girth.hpp"
+#include "core/project/project_edit.hpp"
+#include "core/units/length.hpp"
+#include "ui/scene/palette.hpp"
+#include "ui/scene/words.hpp"
+
+#include <QComboBox>
+#include <QDate>
+#include <QGridLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSpinBox>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace sheerlay::ui {
+namespace {
+
+QLabel* words(const QString& text, int pixels, QRgb colour, bool strong = false) {
+    auto* label = new QLabel(text);
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setStyleSheet(QStringLiteral("font-size: %1px; color: %2; font-weight: %3;")
+                             .arg(pixels)
+                             .arg(QColor::fromRgb(colour).name())
+                             .arg(strong ? 600 : 400));
+    return label;
+}
+
+const QString nothingYet = QStringLiteral(
+    "Lay some rows, then measure along each mould from the row's lower edge to the centreline. Type what the "
+    "tape says at a few stations, and work it out: you see what it does to the rows to come before anything "
+    "changes.");
+
+} // namespace
+
+JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
+    : QWidget(parent), m_runner(new TaskRunner(mode, this)), m_row(new QSpinBox), m_side(new QComboBox),
+      m_grid(new QGridLayout), m_rounds(words({}, 13, palette::pencil)),
+      m_said(words(nothingYet, 15, palette::ink)), m_changes(new QTableWidget),
+      m_work(new QPushButton(QStringLiteral("Work it out"))),
+      m_accept(new QPushButton(QStringLiteral("Accept the new plan"))) {
+    m_row->setRange(0, 999);
+    m_row->setAccessibleName(QStringLiteral("Row"));
+    m_row->setToolTip(QStringLiteral("The row whose lower edge was measured from; 0 for the bare moulds"));
+    m_side->addItems({QStringLiteral("both sides"), QStringLiteral("starboard"), QStringLiteral("port")});
+    m_side->setAccessibleName(QStringLiteral("Side"));
+    connect(m_row, &QSpinBox::valueChanged, this, [this] {
+        forgetTrial();
+        refillPlanned();
+    });
+
+    auto* ask = new QGridLayout;
+    ask->addWidget(new QLabel(QStringLiteral("Measured below row")), 0, 0);
+    ask->addWidget(m_row, 0, 1);
+    ask->addWidget(new QLabel(QStringLiteral("on")), 0, 2);
+    ask->addWidget(m_side, 0, 3);
+    ask->setColumnStretch(4, 1);
+    m_grid->setHorizontalSpacing(20);
+    auto* stations = new QWidget;
+    auto* stationsLayout = new QVBoxLayout(stations);
+    stationsLayout->setContentsMargins(0, 0, 8, 0);
+    stationsLayout->addLayout(m_grid);
+    stationsLayout->addStretch(1);
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setWidget(stations);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_work->setMinimumHeight(34);
+    connect(m_work, &QPushButton::clicked, this, &JournalBench::workOut);
+    m_accept->setMinimumHeight(34);
+    m_accept->setEnabled(false);
+    connect(m_accept, &QPushButton::clicked, this, &JournalBench::accept);
+    auto* left = new QVBoxLayout;
+    left->addWidget(words(QStringLiteral("A round with the tape"), 18, palette::ink, true));
+    left->addLayout(ask);
+    left->addWidget(scroll, 1);
+    left->addWidget(m_work);
+    left->addWidget(m_rounds);
+
+    m_changes->setColumnCount(5);
+    m_changes->setHorizontalHeaderLabels({QStringLiteral("Strip"),
+                                          QStringLiteral("Length to cut, was"),
+                                          QStringLiteral("now"),
+                                          QStringLiteral("Edge bend, was"),
+                                          QStringLiteral("now")});
+    m_changes->verticalHeader()->hide();
+    m_changes->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_changes->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_changes->setFocusPolicy(Qt::NoFocus);
+    m_changes->setShowGrid(false);
+    m_changes->setAlternatingRowColors(true);
+    m_changes->setFrameShape(QFrame::NoFrame);
+    m_changes->hide();
+    auto* right = new QVBoxLayout;
+    right->addWidget(words(QStringLiteral("What it says"), 18, palette::ink, true));
+    right->addWidget(m_said);
+    right->addWidget(m_changes, 1);
+    right->addWidget(m_accept);
+    right->addStretch(0);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(20, 16, 20, 16);
+    layout->setSpacing(28);
+    layout->addLayout(left, 2);
+    layout->addLayout(right, 3);
+    right->setAlignment(m_said, Qt::AlignTop);
+}
+
+void JournalBench::setBoat(std::shared_ptr<const Boat> boat) {
+    m_boat = std::move(boat);
+    forgetTrial();
+    if (m_boat && m_row->value() == 0 && m_boat->plan.lastRow >= 5)
+        m_row->setValue(5); // as early as a reading says something
+    refillStations();
+}
+
+void JournalBench::setProject(const core::Project& project) {
+    m_project = project;
+    forgetTrial();
+    refillRounds();
+}
+
+void JournalBench::setUnits(core::Units units) {
+    m_units = units;
+    refillPlanned();
+    refillRounds();
+}
+
+QString JournalBench::said() const {
+    return m_said->text();
+}
+
+void JournalBench::forgetTrial() {
+    m_runner->cancel();
+    m_tried.reset();
+    m_accept->setEnabled(false);
+    m_changes->hide();
+    m_said->setText(nothingYet);
+}
+
+void JournalBench::refillStations() {
+    std::vector<StationRow> wanted;
+    std::vector<std::string> names;
+    if (m_boat) {
+        names = core::stationNames(m_boat->project, m_boat->hull);
+        for (const core::Station& station : m_boat->project.hull.stations)
+            wanted.push_back({station.x, station.printedX, station.x + m_boat->hull.xShift});
+    }
+    const auto same = [](const StationRow& a, const StationRow& b) {
+        return a.x == b.x && a.printed == b.printed;
+    };
+    if (std::ranges::equal(wanted, m_stations, same)) {
+        m_stations = std::move(wanted); // what is typed stays
+        refillPlanned();
+        return;
+    }
+    m_stations = std::move(wanted);
+    while (QLayoutItem* item = m_grid->takeAt(0)) {
+        delete item->widget();
+        delete item;
+    }
+    m_planned.clear();
+    m_fields.clear();
+    if (m_stations.empty())
+        return;
+    m_grid->addWidget(words(QStringLiteral("Station"), 12, palette::pencil, true), 0, 0);
+    m_grid->addWidget(words(QStringLiteral("Left by the plan"), 12, palette::pencil, true), 0, 1);
+    m_grid->addWidget(words(QStringLiteral("The tape says"), 12, palette::pencil, true), 0, 2);
+    for (std::size_t i = 0; i < m_stations.size(); ++i) {
+        const QString name = i < names.size() ? toQString(names[i]) : QString();
+        const int row = static_cast<int>(i) + 1;
+        auto* field = new QLineEdit;
+        field->setAccessibleName(QStringLiteral("Girth left at station %1").arg(name));
+        connect(field, &QLineEdit::textEdited, this, &JournalBench::forgetTrial);
+        connect(field, &QLineEdit::returnPressed, this, [this] { focusNextChild(); });
+        auto* planned = new QLabel;
+        m_grid->addWidget(new QLabel(name), row, 0);
+        m_grid->addWidget(planned, row, 1);
+        m_grid->addWidget(field, row, 2);
+        m_planned.push_back(planned);
+        m_fields.push_back(field);
+    }
+    refillPlanned();
+}
+
+void JournalBench::refillPlanned() {
+    for (std::size_t i = 0; i < m_planned.size(); ++i) {
+        const auto planned =
+            core::plannedGirthLeft(m_boat->plan, m_boat->hull, m_row->value(), m_stations[i].fromBow);
+        m_planned[i]->setText(planned ? lengthText(planned->left, m_units) : QStringLiteral("not there"));
+        m_fields[i]->setEnabled(planned.has_value());
+    }
+}
+
+void JournalBench::refillRounds() {
+    if (!m_project || m_project->journal.readings.empty()) {
+        m_rounds->setText(QStringLiteral("No rounds in the journal yet."));
+        return;
+    }
+    QStringList lines{QStringLiteral("In the journal:")};
+    for (const core::RowReading& round : m_project->journal.readings)
+        lines << QStringLiteral("below row %1, %2 stations%3")
+                     .arg(round.row)
+                     .arg(round.girthLeft.size())
+                     .arg(round.date.empty() ? QString() : QStringLiteral(", ") + toQString(round.date));
+    m_rounds->setText(lines.join(QLatin1Char('\n')));
+}
+
+std::optional<core::RowReading> JournalBench::typed() {
+    core::RowReading round;
+    round.row = m_row->value();
+    round.side = static_cast<core::ReadSide>(m_side->currentIndex());
+    round.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+    for (std::size_t i = 0; i < m_fields.size(); ++i) {
+        const std::string text = m_fields[i]->text().trimmed().toStdString();
+        if (text.empty() || !m_fields[i]->isEnabled())
+            continue;
+        const auto read = core::parseLength(text, m_units);
+        if (!read) {
+            m_said->setText(QStringLiteral("%1: %2; %3 would do.")
+                                .arg(m_fields[i]->accessibleName(),
+                                     toQString(read.error().found),
+                                     toQString(read.error().would)));
+            m_fields[i]->setFocus();
+            return std::nullopt;
+        }
+        // as it was typed only where the file reads it alike: its plain numbers may be in other units
+        const auto inFile = core::parseLength(text, m_project->units);
+        const bool alike = inFile && inFile->millimetres == read->millimetres;
+        round.girthLeft.push_back(
+            {m_stations[i].x, read->millimetres, m_stations[i].printed, alike ? text : std::string(), 0});
+    }
+    if (!round.girthLeft.empty())
+        return round;
+    m_said->setText(
+        QStringLiteral("Nothing is typed yet. The tape at two or three stations would do for a start."));
+    return std::nullopt;
+}
+
+void JournalBench::workOut() {
+    forgetTrial();
+    if (!m_boat || !m_project)
+        return;
+    const auto round = typed();
+    if (!round)
+        return;
+    core::Project project = *m_project;
+    project.journal.readings.push_back(*round);
+    if (const auto judged = core::checked(project); !judged) {
+        const core::FileMessage& first = judged.error().front();
+        m_said->setText(
+            QStringLiteral("%1; %2 would do.").arg(toQString(first.found), toQString(first.would)));
+        return;
+    }
+    m_said->setText(QStringLiteral("Planning the rows to come…"));
+    m_runner->run(
+        [project, boat = m_boat](std::stop_token, const TaskRunner::Progress&) {
+            return std::make_shared<const Expected<core::PlanAsLaid, core::PlanError>>(
+                core::plankAsLaid(project, boat->hull));
+        },
+        [this, project, row = round->row](
+            const std::shared_ptr<const Expected<core::PlanAsLaid, core::PlanError>>& tried) {
+            if (!*tried) {
+                m_said->setText(toQString(tried->error().text));
+                return;
+            }
+            m_tried = project;
+            m_triedRow = row;
+            show(tried->value(), row);
+        },
+        [this](const QString& text) { m_said->setText(text); });
+}
+
+void JournalBench::show(const core::PlanAsLaid& tried, int row) {
+    QStringList sentences;
+    for (const core::Finding& finding : tried.plan.findings) {
+        if (finding.code.starts_with("journal-"))
+            sentences << toQString(finding.text);
+    }
+    if (!tried.laid)
+        sentences << QStringLiteral("The reading is kept, but the rows to come stay as they were planned.");
+    m_said->setText(sentences.join(QStringLiteral("\n\n")));
+    const auto changes = core::changesBelow(m_boat->plan, tried.plan, row);
+    m_changes->setRowCount(static_cast<int>(changes.size()));
+    const QString none = QStringLiteral("none");
+    const auto cut = [&](const std::optional<double>& length) {
+        return length ? cutLengthText(*length, m_units) : none;
+    };
+    const auto bend = [&](const std::optional<double>& kappa) {
+        return kappa ? sagText(*kappa, m_units) : none;
+    };
+    for (int i = 0; i < m_changes->rowCount(); ++i) {
+        const core::StripChange& change = changes[static_cast<std::size_t>(i)];
+        const QStringList cells{toQString(change.strip),
+                                cut(change.cutBefore),
+                                cut(change.cutAfter),
+                                bend(change.bendBefore),
+                                bend(change.bendAfter)};
+        for (int column = 0; column < cells.size(); ++column) {
+            auto* item = new QTableWidgetItem(cells[column]);
+            item->setTextAlignment(Qt::AlignVCenter | (column == 0 ? Qt::AlignLeft : Qt::AlignRight));
+            const bool differs = (column == 2 || column == 4) && cells[column] != cells[column - 1];
+            if (differs) {
+                QFont strong = m_changes->font();
+                strong.setWeight(QFont::DemiBold);
+                item->setFont(strong);
+            }
+            m_changes->setItem(i, column, item);
+        }
+    }
+    m_changes->setVisible(!changes.empty());
+    m_accept->setEnabled(true);
+}
+
+void JournalBench::accept() {
+    if (!m_tried)
+        return;
+    const core::Journal journal = m_tried->journal;
+    for (QLineEdit* field : m_fields)
+        field->clear();
+    Q_EMIT accepted(QStringLiteral("Reading below row %1").arg(m_triedRow), journal);
+}
+
+} // namespace sheerlay::ui

@@ -1,0 +1,81 @@
+#pragma once
+
+#include "core/journal/replan.hpp"
+#include "core/project/project.hpp"
+#include "ui/scene/boat.hpp"
+#include "ui/window/task_runner.hpp"
+
+#include <QWidget>
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+class QComboBox;
+class QGridLayout;
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QSpinBox;
+class QTableWidget;
+
+namespace sheerlay::ui {
+
+/// The Journal bench: a round with the tape is typed in, what it says is worked out, and the new plan stands
+/// against the old one before it is accepted.
+class JournalBench : public QWidget {
+    Q_OBJECT
+public:
+    explicit JournalBench(TaskRunner::Mode mode, QWidget* parent = nullptr);
+
+    void setBoat(std::shared_ptr<const Boat> boat);
+    /// The journal so far, and what a reading is added to.
+    void setProject(const core::Project& project);
+    void setUnits(core::Units units);
+    /// Works out what the typed readings say.
+    void workOut();
+    /// Makes the round that was worked out part of the project.
+    void accept();
+
+    [[nodiscard]] QSpinBox* row() const { return m_row; }
+    [[nodiscard]] const std::vector<QLineEdit*>& fields() const noexcept { return m_fields; }
+    [[nodiscard]] QString said() const;
+    [[nodiscard]] QTableWidget* changes() const { return m_changes; }
+    [[nodiscard]] QPushButton* acceptButton() const { return m_accept; }
+
+Q_SIGNALS:
+    /// The builder accepted a round of readings.
+    void accepted(const QString& name, const sheerlay::core::Journal& journal);
+
+private:
+    void refillStations();
+    void refillPlanned();
+    void refillRounds();
+    [[nodiscard]] std::optional<core::RowReading> typed();
+    void show(const core::PlanAsLaid& tried, int row);
+    void forgetTrial();
+
+    struct StationRow {
+        double x = 0.0; ///< mm, in the table's own datum
+        std::string printed;
+        double fromBow = 0.0; ///< mm
+    };
+
+    std::shared_ptr<const Boat> m_boat;
+    std::optional<core::Project> m_project;
+    std::optional<core::Project> m_tried; ///< with the round that was worked out
+    int m_triedRow = 0;
+    core::Units m_units = core::Units::Millimetres;
+    TaskRunner* m_runner;
+    std::vector<StationRow> m_stations;
+    std::vector<QLabel*> m_planned;
+    std::vector<QLineEdit*> m_fields;
+    QSpinBox* m_row;
+    QComboBox* m_side;
+    QGridLayout* m_grid;
+    QLabel *m_rounds, *m_said;
+    QTableWidget* m_changes;
+    QPushButton *m_work, *m_accept;
+};
+
+} // namespace sheerlay::ui
