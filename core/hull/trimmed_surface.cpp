@@ -169,9 +169,25 @@ Vector2d parametersAtGirth(const TrimmedSurface& hull, double x, double girth) {
     return walk.uv.back();
 }
 
-std::vector<Vector3d> sectionAt(const TrimmedSurface& hull, double x, int points) {
+namespace {
+
+SectionWalk walkInPoints(const TrimmedSurface& hull, double x, int points) {
     const double rough = std::max(halfGirthAt(hull, x), 1.0);
-    return walkSection(hull, x, std::max(rough / std::max(points, 2), 0.5)).points;
+    return walkSection(hull, x, std::max(rough / std::max(points, 2), 0.5));
+}
+
+} // namespace
+
+std::vector<Vector3d> sectionAt(const TrimmedSurface& hull, double x, int points) {
+    return walkInPoints(hull, x, points).points;
+}
+
+std::vector<SectionPoint> sectionWithNormals(const TrimmedSurface& hull, double x, int points) {
+    const SectionWalk walk = walkInPoints(hull, x, points);
+    std::vector<SectionPoint> section;
+    for (std::size_t i = 0; i < walk.points.size(); ++i)
+        section.push_back({walk.points[i], hull.surface.jet(walk.uv[i].x(), walk.uv[i].y()).normal()});
+    return section;
 }
 
 } // namespace sheerlay::core

@@ -2,7 +2,10 @@
 
 #include "core/hull/hull.hpp"
 
+#include <Eigen/Core>
+
 #include <string>
+#include <vector>
 
 namespace sheerlay::core {
 
@@ -17,5 +20,15 @@ namespace sheerlay::core {
 
 /// Surface parameters of the point `girth` mm below the sheer along the section at x.
 [[nodiscard]] Eigen::Vector2d parametersAtGirth(const TrimmedSurface& hull, double x, double girth);
+
+/// A point of a section with the surface's unit normal there, outward.
+struct SectionPoint {
+    Eigen::Vector3d point, normal;
+};
+
+/// Section by the plane x = const, sheer to keel, at about `points` places even in girth; empty where the
+/// plane misses the hull. The points lie on the surface; only the chords between them are short.
+[[nodiscard]] std::vector<SectionPoint>
+sectionWithNormals(const TrimmedSurface& hull, double x, int points = 60);
 
 } // namespace sheerlay::core

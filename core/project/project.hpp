@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/project/journal.hpp"
+#include "core/project/mould_choices.hpp"
 
 #include <array>
 #include <optional>
@@ -126,6 +127,7 @@ struct Project {
     HullTable hull;
     StripStock strips;
     Planking planking;
+    MouldChoices moulds;
     Journal journal; ///< what was really laid; never changes the drawn hull or the plan it was laid by
 
     friend bool operator==(const Project&, const Project&) = default;

@@ -2,6 +2,7 @@
 
 #include "core/project/read_hull.hpp"
 #include "core/project/read_journal.hpp"
+#include "core/project/read_moulds.hpp"
 #include "core/project/read_planking.hpp"
 #include "core/units/length_text.hpp"
 
@@ -92,6 +93,7 @@ readTables(const toml::table& root, const SourceText& source, const std::string&
     read.project.hull = readHull(file, reading);
     read.project.strips = readStrips(file, reading);
     read.project.planking = readPlanking(file, read.project.strips, reading);
+    read.project.moulds = readMoulds(file, reading);
     read.project.journal = readJournal(file, reading);
     for (const char* later : {"stock", "fitout", "covering", "load"})
         (void)file.find(later, Need::Optional); // read by the parts they belong to

@@ -113,6 +113,7 @@ public:
             line("points", "[\n" + rows + "]");
     }
     void planking(const Planking& planking);
+    void moulds(const MouldChoices& moulds);
     void journal(const Journal& journal);
 
     [[nodiscard]] std::string text() && { return std::move(m_text); }
@@ -156,6 +157,28 @@ void Writer::planking(const Planking& planking) {
         closing +=
             ", shutter = [" + digits((*planking.shutter)[0]) + ", " + digits((*planking.shutter)[1]) + "]";
     line("closing", closing + " }");
+}
+
+void Writer::moulds(const MouldChoices& moulds) {
+    if (moulds == MouldChoices{})
+        return;
+    heading("[moulds]");
+    line("thickness", length(moulds.thickness));
+    if (moulds.spacing)
+        line("spacing", length(*moulds.spacing));
+    std::string stations;
+    for (const double x : moulds.stations)
+        stations += (stations.empty() ? "[" : ", ") + length(x);
+    if (!stations.empty())
+        line("stations", stations + "]");
+    line("shape", word(moulds.shape, {"half", "whole"}));
+    line("strongback",
+         "{ width = " + length(moulds.strongback.width) + ", height = " + length(moulds.strongback.height) +
+             ", clear = " + length(moulds.strongback.clear) + " }");
+    if (moulds.holes)
+        line("holes",
+             "{ pitch = " + length(moulds.holes->pitch) + ", inset = " + length(moulds.holes->inset) +
+                 ", diameter = " + length(moulds.holes->diameter) + " }");
 }
 
 void Writer::journal(const Journal& journal) {
@@ -210,6 +233,7 @@ std::string writeProject(const Project& project) {
     out.line("cover-width", out.length(project.strips.coverWidth));
     out.line("wood", inQuotes(project.strips.wood));
     out.planking(project.planking);
+    out.moulds(project.moulds);
     out.journal(project.journal);
     return std::move(out).text();
 }

@@ -1,0 +1,11 @@
+#pragma once
+
+#include "core/project/mould_choices.hpp"
+#include "core/project/table_view.hpp"
+
+namespace sheerlay::core {
+
+/// Reads [moulds]; what is left out keeps the value it has in MouldChoices.
+[[nodiscard]] MouldChoices readMoulds(TableView& file, Reading& reading);
+
+} // namespace sheerlay::core
