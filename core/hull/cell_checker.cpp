@@ -65,8 +65,18 @@ void CellChecker::startGirths() {
 
 bool CellChecker::fit() {
     m_haveSurface = false;
-    for (int k = 0; k < 6; ++k) {
-        const std::vector<Row> rows = equations(k == 0, damping);
+    return settle(6);
+}
+
+bool CellChecker::refit(const Eigen::VectorXd& from) {
+    m_poles = from;
+    m_haveSurface = true;
+    return settle(2);
+}
+
+bool CellChecker::settle(int times) {
+    for (int k = 0; k < times; ++k) {
+        const std::vector<Row> rows = equations(!m_haveSurface, damping);
         if (!factor(rows))
             return false;
         std::vector<double> values(rows.size());
@@ -84,6 +94,24 @@ bool CellChecker::fit() {
 bool CellChecker::factor(const std::vector<Row>& rows) {
     std::vector<CoupledRow> conditions(rows.begin(), rows.end());
     return m_coupled.factor(conditions);
+}
+
+double CellChecker::discord() const {
+    double sum = m_coupled.shapeCost(m_poles);
+    for (const Row& r : m_rows)
+        if (r.data)
+            sum += r.residual * r.residual / (r.sigma * r.sigma);
+    return sum;
+}
+
+std::vector<CellRef> CellChecker::cells() const {
+    std::vector<CellRef> list;
+    for (const Row& r : m_rows) {
+        const LoftPoint& p = m_data.points[r.cell.point];
+        if (r.data && p.cell && p.kind != LoftPoint::Kind::Profile)
+            list.push_back({r.cell.point, heightCell(p, r)});
+    }
+    return list;
 }
 
 std::map<std::size_t, SuspectCell> CellChecker::judge() {
@@ -117,6 +145,7 @@ std::map<std::size_t, SuspectCell> CellChecker::judge() {
     if (all.empty())
         return result;
     const double overall = std::max(0.5, robust(all));
+    m_scale = overall;
     for (const Judged& j : list) {
         double scale = overall;
         if (groups[j.group].size() >= 6)
@@ -140,7 +169,7 @@ std::map<std::size_t, SuspectCell> CellChecker::judge() {
             result[key] = c;
     }
     for (const CellRef& o : m_out)
-        if (const auto c = onOwnLine(o, overall))
+        if (const auto c = onOwnLine(o))
             result[2 * o.point + (o.height ? 1 : 0)] = *c;
     return result;
 }
@@ -223,7 +252,7 @@ std::vector<CellChecker::Row> CellChecker::equations(bool both, double tangentia
     return rows;
 }
 
-std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c, double scale) const {
+std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c) const {
     const LoftPoint& p = m_data.points[c.point];
     SuspectCell s;
     s.point = c.point;
@@ -264,8 +293,8 @@ std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c, double scale
     }
     const double h = m_coupled.leverage(r);
     s.fair = c.height ? q.z : q.y;
-    s.spread = m_data.sigma * scale * std::sqrt(h) / g;
-    s.t = (s.printed - s.fair) * g / (m_data.sigma * scale * std::sqrt(1 + h));
+    s.spread = m_data.sigma * m_scale * std::sqrt(h) / g;
+    s.t = (s.printed - s.fair) * g / (m_data.sigma * m_scale * std::sqrt(1 + h));
     return s;
 }
 

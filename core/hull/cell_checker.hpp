@@ -36,9 +36,30 @@ public:
     /// @return false when the points do not determine a surface
     bool fit();
 
+    /// Fits on from a surface of the same net and the girths the points have on it: cheaper, and near enough
+    /// where one cell more or less is out.
+    bool refit(const Eigen::VectorXd& from);
+
+    /// The last fit's poles, y, z, y, z, …
+    [[nodiscard]] const Eigen::VectorXd& poles() const noexcept { return m_poles; }
+
+    /// What the last fit could not please: squared residuals over their spreads and the cost of its shape.
+    /// Without the one wrong cell it falls farthest.
+    [[nodiscard]] double discord() const;
+
+    /// Cells with a row of their own in the last fit, whether they could be judged or not.
+    [[nodiscard]] std::vector<CellRef> cells() const;
+
     /// Scaled leave-one-out deviations of every cell that is in, and of those set aside on their own lines,
     /// by 2 point + (1 for a height).
     [[nodiscard]] std::map<std::size_t, SuspectCell> judge();
+
+    /// The table's own scatter over what rounding explains, as the last judge() found it; at least 0.5.
+    [[nodiscard]] double scale() const noexcept { return m_scale; }
+
+    /// A cell that is out, judged where the surface crosses its own line; no linearisation over so large an
+    /// error. None where the surface does not cross it.
+    [[nodiscard]] std::optional<SuspectCell> onOwnLine(const CellRef& c) const;
 
 private:
     /// A condition with the cell it comes from; along the section for a whisper that is no data.
@@ -57,10 +78,8 @@ private:
     /// The rows of the present state: y and z of each point, or its distance along the section's normal.
     [[nodiscard]] std::vector<Row> equations(bool both, double tangential) const;
     bool factor(const std::vector<Row>& rows);
-    /// A cell that is out is judged where the surface crosses its own line; no linearisation over so large an
-    /// error.
-    [[nodiscard]] std::optional<SuspectCell> onOwnLine(const CellRef& c, double scale) const;
-
+    /// Solves and re-projects so many times, then factors the normal rows alone.
+    bool settle(int times);
     const HullTable& m_table;
     LoftData& m_data;
     geometry::FairFit m_fit;
@@ -68,6 +87,7 @@ private:
     Eigen::VectorXd m_poles;
     std::vector<Row> m_rows;
     bool m_haveSurface = false;
+    double m_scale = 1.0;
     std::vector<CellRef> m_out;
 };
 

@@ -66,6 +66,10 @@ Eigen::VectorXd CoupledFit::solve(const std::vector<double>& values) const {
     return m_solver.solve(rhs);
 }
 
+double CoupledFit::shapeCost(const Eigen::VectorXd& poles) const {
+    return poles.dot(m_energy.selfadjointView<Eigen::Lower>() * poles);
+}
+
 double CoupledFit::leverage(const CoupledRow& row) const {
     Eigen::VectorXd b = Eigen::VectorXd::Zero(m_n);
     for (const auto& [k, value] : coefficients(row))

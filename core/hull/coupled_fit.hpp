@@ -37,6 +37,10 @@ public:
     /// @param values  one per row of the last factor()
     [[nodiscard]] Eigen::VectorXd solve(const std::vector<double>& values) const;
 
+    /// The energy of these poles, weighed by the fairness: what the fit pays for their shape, in the units of
+    /// a squared residual over its spread.
+    [[nodiscard]] double shapeCost(const Eigen::VectorXd& poles) const;
+
     /// How much of the fit at a row there would be that very row, 0 to 1, were it among the factored ones.
     [[nodiscard]] double leverage(const CoupledRow& row) const;
 

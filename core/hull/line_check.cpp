@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <optional>
 
 namespace sheerlay::core {
 namespace {
@@ -85,6 +86,50 @@ void onStems(const HullTable& table, const LoftData& data, std::vector<CellRef>&
     }
 }
 
+/// What no section can be: a keel above its own points, a sheer below them, a waterline far broader than the
+/// sheer. Where several points say so of one sheer, it is the sheer.
+void outOfOrder(const HullTable& table, const LoftData& data, std::vector<CellRef>& out) {
+    constexpr double tumblehome = 1.3; // no planked side falls in by more on its way up
+    constexpr double least = 20.0;     // mm, smaller ones are left to the fit
+    for (std::size_t st = 0; st < table.stations.size(); ++st) {
+        std::vector<std::size_t> points;
+        std::optional<std::size_t> sheer;
+        std::optional<std::size_t> keel;
+        for (std::size_t i = 0; i < data.points.size(); ++i)
+            if (const LoftPoint& p = data.points[i]; p.cell && p.station == static_cast<int>(st)) {
+                if (p.kind == LoftPoint::Kind::Section)
+                    points.push_back(i);
+                else
+                    (p.kind == LoftPoint::Kind::Sheer ? sheer : keel) = i;
+            }
+        if (!sheer || points.empty())
+            continue;
+        std::vector<std::size_t> broad;
+        std::vector<std::size_t> high;
+        std::vector<std::size_t> low;
+        for (const std::size_t i : points) {
+            const LoftPoint& p = data.points[i];
+            if (p.y > tumblehome * data.points[*sheer].y + least)
+                broad.push_back(i);
+            if (p.z > data.points[*sheer].z + least)
+                high.push_back(i);
+            if (keel && p.z < data.points[*keel].z - least)
+                low.push_back(i);
+        }
+        const auto blame = [&](const std::vector<std::size_t>& odd, std::size_t line, bool height) {
+            if (odd.size() >= 2)
+                out.push_back({line, height});
+            for (const std::size_t i : odd)
+                if (odd.size() == 1 && (data.points[i].cell->kind == PointKind::Buttock) == height)
+                    out.push_back({i, height});
+        };
+        blame(broad, *sheer, false);
+        blame(high, *sheer, true);
+        if (keel)
+            blame(low, *keel, true);
+    }
+}
+
 } // namespace
 
 std::vector<CellRef> standOut(const HullTable& table, const LoftData& data) {
@@ -122,6 +167,12 @@ std::vector<CellRef> standOut(const HullTable& table, const LoftData& data) {
         across.push_back(line);
     std::vector<CellRef> out;
     onStems(table, data, out);
+    outOfOrder(table, data, out);
+    std::vector<CellRef> once;
+    for (const CellRef& c : out)
+        if (std::find(once.begin(), once.end(), c) == once.end())
+            once.push_back(c);
+    out = std::move(once);
     worstOf(std::move(along), out);
     worstOf(std::move(across), out);
     return out;

@@ -176,8 +176,6 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
     // the profile's topmost point at an open end closes the sheer
     std::vector<const ProfilePoint*> heads;
     for (const End end : {End::Bow, End::Stern}) {
-        const bool cut = std::any_of(
-            table.transoms.begin(), table.transoms.end(), [&](const Transom& t) { return t.end == end; });
         const Known& outer = end == End::Bow ? sheer.front() : sheer.back();
         // within what the table's digits can tell apart, the last station's cell is the head itself
         const double apart = std::max(table.roundedTo, 0.02 * data.stationGap);
@@ -186,7 +184,12 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
             if ((end == End::Bow ? p.x < outer.x - apart : p.x > outer.x + apart) &&
                 (!head || p.height > head->height))
                 head = &p;
-        if (cut || !head || std::abs(head->height - outer.z) > std::abs(head->x - outer.x) + 0.35 * outer.z)
+        // a transom closes the end itself, unless the table goes on past it to the stem it was cut from
+        const bool closed = std::any_of(table.transoms.begin(), table.transoms.end(), [&](const Transom& t) {
+            return t.end == end && head && std::abs(head->x - t.xAtSheer) < data.stationGap / 2;
+        });
+        if (closed || !head ||
+            std::abs(head->height - outer.z) > std::abs(head->x - outer.x) + 0.35 * outer.z)
             continue;
         (end == End::Bow ? data.bowHead : data.sternHead) = true;
         heads.push_back(head);

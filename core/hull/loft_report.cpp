@@ -1,10 +1,12 @@
 #include "core/hull/loft_report.hpp"
 
+#include "core/hull/likely_slip.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace sheerlay::core {
 namespace {
@@ -93,6 +95,11 @@ std::string spreadText(double value, const std::string& printed) {
     return inches ? formatLength(std::max(value, mmPerInch / 16), Units::Inches) : mm(std::max(value, 1.0));
 }
 
+/// ", likeliest a digit lost (0-4-4 meant)": what would make the number right again, offered and never done.
+std::string slipText(const std::optional<LikelySlip>& slip, const std::string& printed) {
+    return slip ? ", likeliest " + slip->words + " (" + asPrinted(slip->value, printed) + " meant)" : "";
+}
+
 void suspectCells(const HullTable& table,
                   const LoftData& data,
                   const std::vector<SuspectCell>& suspects,
@@ -129,6 +136,7 @@ void suspectCells(const HullTable& table,
              "Station at x " + s.printedX + " (line " + std::to_string(p.cell->line) + "), " + where + ": " +
                  printed + " is printed, but the rest of the table wants about " +
                  asPrinted(c.fair, printed) + ", give or take " + spreadText(c.spread, printed) +
+                 slipText(likelySlip(table, data, c), printed) +
                  (c.setAside ? "; the loft is made without this number until you settle it"
                              : "; look at it before you cut the mould") +
                  (nearEnd ? " (so near an end the table hardly decides it)." : ".")});

@@ -19,19 +19,21 @@ struct SuspectCell {
 
 /// What the search for misprints found.
 struct CellSearch {
-    std::vector<SuspectCell> suspects; ///< worst first, as of findSuspectCells
+    std::vector<SuspectCell> suspects; ///< beyond five spreads and two units, worst first; at most six
     std::vector<SuspectCell> ranked;   ///< every number that could be judged, the least likely first
 };
 
+/// Finds misprints: seeds by leave-one-out along lines and sections, then a fair fit with leave-one-out
+/// residuals from one factorisation. Of the numbers that stand out, and of those beside them that can't be
+/// judged in place, each is left out in turn, and the one without which the rest agrees best is set aside,
+/// until none is beyond five spreads; what agrees after all comes back. Gross cells get weight 0 in `data`,
+/// and the start girths are taken again without them. Never changes a printed value. Six suspects and more
+/// speak against spacing or siding, not against cells: none of them is set aside.
+/// @accuracy  tests/core/hull/misprints_test.cpp: seeded misprints in three tables
+/// @source table_checks.md section 2; thresholds were tuned there on two tables
 [[nodiscard]] CellSearch searchCells(const HullTable& table, LoftData& data);
 
-/// Finds misprints: seeds by leave-one-out along lines and sections, then a fair fit with leave-one-out
-/// residuals from one factorisation, removing the worst cell and re-admitting good ones until none is beyond
-/// five spreads. Gross cells get weight 0 in `data`, and the start girths are taken again without them. Never
-/// changes a printed value.
-/// @return  the suspects, worst first; at most six (more of them speak against spacing or siding, not against
-/// cells)
-/// @source  table_checks.md section 2; thresholds were tuned there on two tables
+/// Its suspects alone.
 [[nodiscard]] std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data);
 
 } // namespace sheerlay::core

@@ -75,6 +75,21 @@ TEST_CASE("the last gap is pointed out without a half station and not with one")
     CHECK(stern == 1);
 }
 
+TEST_CASE("cut off by a transom, a clean table stays clean, whatever of it still stands beyond") {
+    Project p = readProject(SHEERLAY_EXAMPLES "/brindlewick/brindlewick.sheerlay").value().project;
+    constexpr double foot = 304.8;
+    p.hull.transoms = {{End::Stern, 14.5 * foot, (14 + 1 / 6.0) * foot, 0}};
+    const auto clean = [&] {
+        const auto hull = loft(p);
+        return hull.has_value() && !has(*hull, "doubtful-cell");
+    };
+    CHECK(clean()); // stern stem, and a station between it and the transom
+    p.hull.stations.pop_back();
+    CHECK(clean());
+    std::erase_if(p.hull.profile, [&](const ProfilePoint& q) { return q.x > 10 * foot; });
+    CHECK(clean());
+}
+
 TEST_CASE("findings come heaviest first, with codes fit for a script") {
     Project p = canoe();
     p.hull.stations[4].points[2].halfBreadth += 25.4; // a misread inch
