@@ -13,6 +13,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QVBoxLayout>
 
 #include <array>
@@ -176,6 +177,12 @@ void PlankingControls::makeStart() {
                           QStringLiteral("One over the radius in metres; + toward the keel"));
     quiet(m_startHint, palette::pencil);
     m_grid->addWidget(m_startHint, m_grid->rowCount(), 0, 1, 2);
+    auto* compare = new QPushButton(QStringLiteral("Set start lines side by side"));
+    compare->setFocusPolicy(Qt::NoFocus);
+    compare->setToolTip(
+        QStringLiteral("Searches good lines, planks the boat from each, and shows what they ask of you"));
+    m_grid->addWidget(compare, m_grid->rowCount(), 0, 1, 2);
+    connect(compare, &QPushButton::clicked, this, &PlankingControls::comparisonAsked);
     connect(m_start, &QComboBox::activated, this, &PlankingControls::startChosen);
     connect(m_girth, &QLineEdit::editingFinished, this, [this] {
         lengthTyped(m_girth, [](core::Planking& p, std::optional<double> girth) {

@@ -44,6 +44,8 @@ public:
 Q_SIGNALS:
     /// The builder decided something.
     void changed(const sheerlay::core::Planking& planking);
+    /// The builder wants to see start lines side by side.
+    void comparisonAsked();
 
 private:
     void makeStart();

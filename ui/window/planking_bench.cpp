@@ -1,9 +1,12 @@
 #include "ui/window/planking_bench.hpp"
 
+#include "core/planking/start_search.hpp"
+#include "core/planking/start_table.hpp"
 #include "ui/map2d/planking_map.hpp"
 #include "ui/panels/findings_list.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/planking_controls.hpp"
+#include "ui/panels/start_comparison.hpp"
 #include "ui/panels/strip_card.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/start_preview.hpp"
@@ -21,17 +24,18 @@
 #include <QToolTip>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
 namespace sheerlay::ui {
 
 PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
-    : QWidget(parent), m_trying(new TaskRunner(mode, this)), m_view(new BoatView), m_map(new PlankingMap),
-      m_card(new StripCard), m_controls(new PlankingControls), m_sidePages(new QStackedWidget),
-      m_stripButton(new QToolButton), m_controlsButton(new QToolButton), m_findings(new FindingsList),
-      m_findingsHead(new QLabel), m_bar(new LayingBar), m_boatPane(new QWidget),
-      m_middle(new QSplitter(Qt::Vertical)) {
+    : QWidget(parent), m_trying(new TaskRunner(mode, this)), m_comparing(new TaskRunner(mode, this)),
+      m_comparison(new StartComparison), m_view(new BoatView), m_map(new PlankingMap), m_card(new StripCard),
+      m_controls(new PlankingControls), m_sidePages(new QStackedWidget), m_stripButton(new QToolButton),
+      m_controlsButton(new QToolButton), m_findings(new FindingsList), m_findingsHead(new QLabel),
+      m_bar(new LayingBar), m_boatPane(new QWidget), m_middle(new QSplitter(Qt::Vertical)) {
     auto* boatLayout = new QVBoxLayout(m_boatPane);
     boatLayout->setContentsMargins(0, 0, 0, 0);
     boatLayout->setSpacing(0);
@@ -39,6 +43,8 @@ PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
     boatLayout->addWidget(m_view, 1);
     m_middle->addWidget(m_boatPane);
     m_middle->addWidget(m_map);
+    m_middle->addWidget(m_comparison);
+    m_comparison->hide();
     m_middle->setStretchFactor(0, 3);
     m_middle->setStretchFactor(1, 2);
     m_middle->setChildrenCollapsible(false);
@@ -72,6 +78,13 @@ PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
             QToolTip::hideText();
     });
     connect(m_map, &PlankingMap::stripClicked, this, clicked);
+    connect(m_controls, &PlankingControls::comparisonAsked, this, &PlankingBench::compareStarts);
+    connect(m_comparison, &StartComparison::chosen, this, &PlankingBench::startMoved);
+    connect(m_comparison, &StartComparison::closed, this, [this] {
+        m_comparing->cancel();
+        m_comparison->hide();
+    });
+    connect(m_comparing, &TaskRunner::progress, m_comparison, &StartComparison::wait);
     connect(m_map, &PlankingMap::startDragged, this, &PlankingBench::tryStart);
     connect(m_map, &PlankingMap::startDropped, this, [this](double girth) {
         m_nextTry.reset();
@@ -156,6 +169,32 @@ core::StartLine PlankingBench::startAt(double girth) const {
     return line;
 }
 
+void PlankingBench::compareStarts() {
+    if (!m_boat)
+        return;
+    m_comparison->wait(QStringLiteral("Searching for good lines…"));
+    m_comparison->setVisible(true);
+    m_comparing->run(
+        [boat = m_boat](std::stop_token stop, const TaskRunner::Progress& progress) {
+            const auto told = [&](double part) {
+                progress(
+                    QStringLiteral("Searching for good lines: %1 percent").arg(std::round(100.0 * part)));
+            };
+            const auto search = core::searchStart(boat->hull, boat->plan.coverWidth, 2, told, stop);
+            if (stop.stop_requested())
+                return std::vector<core::StartTableRow>();
+            std::vector<core::StartLine> lines = core::bestOfEachKind(search.candidates);
+            if (std::ranges::find(lines, boat->plan.start) == lines.end())
+                lines.push_back(boat->plan.start);
+            progress(QStringLiteral("Planking her from each of %1 lines…").arg(lines.size()));
+            return core::compareStarts(boat->project, boat->hull, lines, boat->plan.edgeBendLimit);
+        },
+        [this, inUse = m_boat->plan.start](std::vector<core::StartTableRow> rows) {
+            m_comparison->show(std::move(rows), inUse);
+        },
+        [this](const QString& text) { m_comparison->wait(text); });
+}
+
 void PlankingBench::tryStart(double girth) {
     if (!m_boat)
         return;
@@ -232,8 +271,17 @@ QWidget* PlankingBench::makeViewBar() {
 }
 
 void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
+    const bool sameTable = m_boat && boat && m_boat->project.hull == boat->project.hull &&
+                           m_boat->project.strips == boat->project.strips;
     m_boat = std::move(boat);
     m_trying->cancel();
+    if (m_comparing->busy() || !sameTable) {
+        m_comparing->cancel(); // of a boat that is no more
+        m_comparison->wait(QString());
+        m_comparison->hide();
+    } else if (!m_comparison->rows().empty()) {
+        m_comparison->show(m_comparison->rows(), m_boat->plan.start);
+    }
     m_nextTry.reset();
     m_map->setStartPreview(std::nullopt);
     if (!m_boat || !m_boat->strip(m_selected))
@@ -257,6 +305,7 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
 void PlankingBench::setUnits(core::Units units) {
     m_view->setUnits(units);
     m_map->setUnits(units);
+    m_comparison->setUnits(units);
     m_card->setUnits(units);
     m_controls->setUnits(units);
     m_controls->setBoat(m_boat.get());

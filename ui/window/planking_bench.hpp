@@ -23,6 +23,7 @@ class FindingsList;
 class LayingBar;
 class PlankingControls;
 class PlankingMap;
+class StartComparison;
 class StripCard;
 
 /// The Planking bench: boat, map, card, findings and laying bar, all about one strip in hand. The strip in
@@ -45,6 +46,9 @@ public:
     [[nodiscard]] const std::string& selected() const noexcept { return m_selected; }
     /// Strip the card is about.
     [[nodiscard]] std::string inHand() const;
+    /// Searches good start lines and shows them side by side below the map.
+    void compareStarts();
+    [[nodiscard]] StartComparison* comparison() const { return m_comparison; }
     void nextFinding();
     /// Boat or map alone in the middle; again brings both back.
     void boatAlone();
@@ -73,6 +77,8 @@ private:
     std::shared_ptr<const Boat> m_boat;
     std::string m_selected;
     TaskRunner* m_trying;
+    TaskRunner* m_comparing;
+    StartComparison* m_comparison;
     std::optional<double> m_nextTry; ///< girth to try once the one before is judged
     BoatView* m_view;
     PlankingMap* m_map;

@@ -72,8 +72,10 @@ private:
             m_window.showBench(MainWindow::Bench::Sheets);
         if (bench == "journal")
             m_window.showBench(MainWindow::Bench::Journal);
-        if (bench == "controls")
+        if (bench == "controls" || bench == "compare")
             m_window.planking()->showControls(true);
+        if (bench == "compare")
+            m_window.planking()->compareStarts();
         if (bench.startsWith("shop")) {
             if (number)
                 m_window.planking()->select(m_window.planking()->inHand());
@@ -91,7 +93,8 @@ private:
             return;
         m_settling = true;
         const qint64 boat = m_since.elapsed();
-        QTimer::singleShot(restTime, this, [this, boat] {
+        const int rest = qgetenv("SHEERLAY_BENCH") == "compare" ? 20 * restTime : restTime;
+        QTimer::singleShot(rest, this, [this, boat] {
             QWidget& shown =
                 m_window.shop()->isVisible() ? static_cast<QWidget&>(*m_window.shop()) : m_window;
             const bool saved = shown.grab().save(m_path);

@@ -5,6 +5,7 @@
 #include "ui/panels/findings_list.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/planking_controls.hpp"
+#include "ui/panels/start_comparison.hpp"
 #include "ui/panels/strip_card.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
@@ -501,4 +502,30 @@ TEST_CASE_METHOD(App, "a round with the tape is weighed before it is accepted, a
     shop.window.desk()->undoStack()->undo();
     CHECK(shop.window.boat()->plan.strips.size() == before->plan.strips.size());
     REQUIRE(shop.window.save());
+}
+
+TEST_CASE_METHOD(App, "start lines stand side by side as core compares them, and one is taken as an edit") {
+    Workshop shop;
+    StartComparison& table = *shop.bench().comparison();
+    CHECK(table.isHidden());
+    shop.bench().compareStarts();
+    const auto before = shop.window.boat();
+    REQUIRE(table.rows().size() >= 2);
+    CHECK(table.rows().front().line == before->plan.start); // the sheer, marked
+    CHECK(table.table()->item(0, 0)->text().endsWith(QStringLiteral("now")));
+    CHECK(!table.table()->item(1, 0)->text().endsWith(QStringLiteral("now")));
+    CHECK(!table.takeButton()->isEnabled());
+    const core::StartLine other = table.rows()[1].line;
+    const double promised = table.rows()[1].worst;
+    table.table()->selectRow(1);
+    table.takeButton()->click();
+    CHECK(shop.window.desk()->project().planking.start == other);
+    // the plan keeps what the table promised
+    double worst = 0.0;
+    for (const core::Strip& strip : shop.window.boat()->plan.strips)
+        worst = std::max(worst, strip.edgeBend.maxAbs);
+    CHECK(std::abs(worst - promised) < 1e-9);
+    CHECK(table.table()->item(1, 0)->text().endsWith(QStringLiteral("now")));
+    shop.window.desk()->undoStack()->undo();
+    CHECK(shop.window.boat()->plan.start == before->plan.start);
 }
