@@ -39,6 +39,7 @@ template <class T> CLI::Validator oneOf(const std::map<std::string, T>& names) {
 /// The values CLI11 writes into before they become a Request.
 struct Fields {
     std::string project, json, out, name, units, page;
+    bool weighTapers = false;
 };
 
 CLI::App* addCommand(CLI::App& app, const std::string& name, const std::string& text, Fields& fields) {
@@ -95,6 +96,9 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     CLI::App* plan = addCommand(app, "plan", "Lays the strips; prints a summary and the findings", fields);
     addProject(plan, fields);
     addJson(plan, "Write the whole plan as JSON", fields);
+    plan->add_flag("--weigh-tapers",
+                   fields.weighTapers,
+                   "Also say how many strips each limit on the edge bend would have tapered");
 
     CLI::App* sheets = addCommand(app, "sheets", "Writes the PDF sheets for the shop", fields);
     addProject(sheets, fields);
@@ -159,6 +163,7 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     request.project = fields.project;
     request.out = fields.out;
     request.name = fields.name;
+    request.taperTrade = fields.weighTapers;
     if (!fields.json.empty())
         request.json = fields.json;
     if (!fields.units.empty())

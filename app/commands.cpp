@@ -7,11 +7,14 @@
 #include "core/hull/hull.hpp"
 #include "core/journal/replan.hpp"
 #include "core/planking/plan_json.hpp"
+#include "core/planking/recovery.hpp"
 #include "core/planking/start_table.hpp"
+#include "core/planking/taper_trade.hpp"
 #include "core/planking/uncertainty.hpp"
 #include "core/project/project_file.hpp"
 #include "core/summary/plan_summary.hpp"
 #include "core/summary/start_text.hpp"
+#include "core/summary/trade_text.hpp"
 #include "core/units/length.hpp"
 
 #include <spdlog/fmt/fmt.h>
@@ -157,6 +160,9 @@ std::optional<Planned> planProject(const Request& request, const Console& consol
         return std::nullopt;
     }
     Plan plan = std::move(asLaid->plan);
+    if (core::breaksDown(plan))
+        progress(console, "Looking for what would do");
+    core::proposeRemedy(read->project, *hull, plan);
     progress(console, "Weighing the table's rounding");
     plan.uncertainty = core::uncertainty(read->project, *hull, plan);
     return Planned{std::move(read->project), std::move(*hull), std::move(plan)};
@@ -178,6 +184,12 @@ int plan(const Request& request, const Console& console) {
                 planned->plan.start,
                 limit,
                 planned->project.units);
+        }
+        if (request.taperTrade) {
+            progress(console, "Weighing tapers");
+            console.out << core::tradeText(core::taperTrade(planned->project, planned->hull, planned->plan),
+                                           planned->plan.edgeBendLimit,
+                                           planned->project.units);
         }
         print(core::allFindings(planned->hull, planned->plan), console);
         if (const int code = finishOutput(console); code != exitDone)

@@ -17,6 +17,7 @@ struct Request {
     std::string project;                ///< path as given; empty: none (window only)
     std::optional<std::string> json;    ///< path as given; "-" is standard output
     std::string out;                    ///< folder (sheets, export) or file (new), as given
+    bool taperTrade = false;            ///< plan: what tapers cost at each limit, too
     std::string name;                   ///< of a new project
     std::optional<core::Units> units;   ///< of what is printed; none: the project's
     std::optional<core::PageSize> page; ///< none: Letter for inches, A4 for millimetres

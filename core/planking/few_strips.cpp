@@ -17,8 +17,9 @@ constexpr double woodShare = 0.12; // more wood than so much for one strip less 
 /// The search about one linearisation.
 class Search {
 public:
-    Search(const TaperEdges& edges, const std::stop_token& stop)
-        : m_strips(edges.count()), m_solver(edges.program(move)), m_stop(stop) {
+    Search(const TaperEdges& edges, const std::vector<char>& keep, const std::stop_token& stop)
+        : m_strips(edges.count()), m_solver(edges.program(move)), m_keep(keep), m_stop(stop) {
+        m_solver.holdFull(m_keep);
         m_alive = m_solver.solve();
         if (!m_alive)
             return;
@@ -28,7 +29,7 @@ public:
 
     /// @param lean  price of touching strip i (of n) before anything is known
     void run(const std::function<double(double)>& lean) {
-        std::vector<char> held(m_strips, 0);
+        std::vector<char> held = m_keep;
         m_solver.holdFull(held);
         std::vector<double> price(m_strips);
         for (std::size_t i = 0; i < m_strips; ++i)
@@ -42,7 +43,7 @@ public:
         // those that are hardly narrowed stay whole, if the others allow
         for (const double below : {touchedFrom, 0.1 * touchedFrom}) {
             for (std::size_t i = 0; i < m_strips; ++i)
-                held[i] = m_solver.narrowing(i) < below;
+                held[i] = m_keep[i] || m_solver.narrowing(i) < below;
             if (tryHeld(held)) {
                 drop(held);
                 return;
@@ -101,6 +102,7 @@ private:
 
     std::size_t m_strips;
     TaperSolver m_solver;
+    std::vector<char> m_keep; // strips that stay full in any case
     std::stop_token m_stop;
     bool m_alive = false;
     double m_traceOfExcess = 0.0, m_leastWood = 0.0;
@@ -109,8 +111,9 @@ private:
 
 } // namespace
 
-std::vector<StripChoice> fewStrips(const TaperEdges& edges, const std::stop_token& stop) {
-    Search search(edges, stop);
+std::vector<StripChoice>
+fewStrips(const TaperEdges& edges, const std::vector<char>& keep, const std::stop_token& stop) {
+    Search search(edges, keep, stop);
     search.run([](double) { return 0.0; });
     search.run([](double t) { return 0.4 * t; });
     return search.best();

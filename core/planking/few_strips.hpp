@@ -19,8 +19,10 @@ struct StripChoice {
 /// lowered again and again for those that are touched anyway, and after that one strip after the other left
 /// full where the rest can do without it. Neither proves that no smaller number would do.
 /// @param edges  that keep the limit as far as it can be kept
+/// @param keep   per strip: stays full in any case
 /// @source  closing.md section 1; E. J. Candes, M. B. Wakin, S. P. Boyd, Enhancing Sparsity by Reweighted l1
 /// Minimization (2008)
-[[nodiscard]] std::vector<StripChoice> fewStrips(const TaperEdges& edges, const std::stop_token& stop);
+[[nodiscard]] std::vector<StripChoice>
+fewStrips(const TaperEdges& edges, const std::vector<char>& keep, const std::stop_token& stop);
 
 } // namespace sheerlay::core

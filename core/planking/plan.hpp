@@ -98,6 +98,7 @@ struct Strip {
     /// mirrored on port.
     std::vector<Eigen::Vector2d> outline;
     std::size_t outlineUpperCount = 0; ///< how many of the outline's first points belong to the upper edge
+    bool accent = false;               ///< belongs to an accent row
     int order = 0;                     ///< 1, 2, … in the laying order, over all pieces
 };
 
@@ -165,6 +166,7 @@ struct Plan {
     Marks marks;
     Coverage coverage;
     std::optional<Tapers> tapers;       ///< none where the project asks for none
+    std::vector<int> accentRows;        ///< rows that stand out, never tapered
     std::optional<int> splitRow;        ///< first row of a bottom planked by itself along the centreline
     std::optional<int> herringboneFrom; ///< first row whose strips cross the centreline by turns
     double coverWidth = 0.0; ///< mm a full strip covers; less than the project's where all are planed

@@ -130,6 +130,7 @@ Json strip(const Strip& s) {
             {"strain", {{"max", tidy(s.strainMax)}, {"at_x", tidy(s.strainAtX)}}},
             {"ends", std::move(ends)},
             {"outline", points(s.outline)},
+            {"accent", s.accent},
             {"order", s.order}};
 }
 
@@ -167,6 +168,17 @@ Json uncertainty(const PlanUncertainty& u) {
         json["shutter_width"] = tidy(*u.shutterWidth);
     json["rows"] = std::move(rows);
     return json;
+}
+
+Json tapers(const std::optional<Tapers>& t) {
+    if (!t)
+        return nullptr;
+    return {{"touched", t->touched},
+            {"wood_mm2", tidy(t->wood)},
+            {"plain_worst_edge_bend", t->plainWorst},
+            {"narrowest", t->narrowest},
+            {"met_from_below", t->metFromBelow},
+            {"met_from_above", t->metFromAbove}};
 }
 
 } // namespace
@@ -210,6 +222,8 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
           {"profile", points(laid.profile)}}},
         {"start", startLine(plan.start)},
         {"start_candidates", std::move(candidates)},
+        {"edge_bend_limit", plan.edgeBendLimit},
+        {"tapers", tapers(plan.tapers)},
         {"strips", std::move(strips)},
         {"marks",
          {{"weave",

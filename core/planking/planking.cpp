@@ -1,5 +1,6 @@
 #include "core/planking/planking.hpp"
 
+#include "core/planking/accent_rows.hpp"
 #include "core/planking/herringbone.hpp"
 #include "core/planking/landing.hpp"
 #include "core/planking/laying_order.hpp"
@@ -21,8 +22,6 @@ namespace sheerlay::core {
 namespace {
 
 using geometry::FanSide;
-
-constexpr double narrowestPart = 0.65; // of the cover width, where the project names no narrowest strip
 
 double medianBay(const LoftedHull& hull) {
     std::vector<double> gaps;
@@ -62,7 +61,7 @@ TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side
     const Project& project = *context.project;
     TaperWish wish;
     wish.coverWidth = project.strips.coverWidth;
-    wish.narrowest = project.planking.narrowest.value_or(narrowestPart * wish.coverWidth);
+    wish.narrowest = narrowestAllowed(project);
     wish.limit = plan.edgeBendLimit;
     wish.where = project.planking.taper;
     wish.side = side;
@@ -111,7 +110,9 @@ void layMeasured(const geometry::EvenMaster& even,
 }
 
 /// Solves for the tapers the project asks for and notes in the plan what they reach.
-Expected<Widths, PlanError> solveTapers(const StartLine& start, const LayingContext& context, Plan& plan) {
+/// @param tighter  the program is asked to keep so much of the limit
+Expected<Widths, PlanError>
+solveTapers(const StartLine& start, double tighter, const LayingContext& context, Plan& plan) {
     const Project& project = *context.project;
     Widths widths;
     if (project.planking.taper == Taper::None)
@@ -124,7 +125,9 @@ Expected<Widths, PlanError> solveTapers(const StartLine& start, const LayingCont
     for (const FanSide side : {FanSide::TowardKeel, FanSide::TowardSheer}) {
         if (side == FanSide::TowardSheer && start.kind == StartLine::Kind::Sheer)
             continue;
-        const TaperWish wish = taperWish(context, plan, side);
+        TaperWish wish = taperWish(context, plan, side);
+        wish.limit *= tighter;
+        wish.keepFull = onSide(plan.accentRows, side == FanSide::TowardKeel);
         tapers.narrowest = wish.narrowest;
         auto field = taperField(context.hull->laid, *master, wish);
         if (!field) { // a boat without tapers is still a boat
@@ -173,6 +176,55 @@ Expected<Plan, PlanError> layFrom(const StartLine& start,
     if (plan.strips.empty())
         return unexpected(PlanError{"no strip of this width lies on the hull from this start line"});
     return plan;
+}
+
+/// What strips as laid are over the limit, as a factor, from the rows on that the tapers were to bring within
+/// it. The bend of short scraps is not worth another round.
+double overLimit(const Plan& plan) {
+    constexpr double scrap = 300; // mm
+    double most = 0.0;
+    for (const Strip& s : plan.strips)
+        if (plan.tapers && s.length > scrap &&
+            (s.row > 0 ? s.row >= plan.tapers->metFromBelow : -s.row >= plan.tapers->metFromAbove))
+            most = std::max(most, s.edgeBend.maxAbs / plan.edgeBendLimit);
+    return most;
+}
+
+struct LaidBoat {
+    Plan base; // what is known before a strip is laid, tapers included
+    Widths widths;
+    Plan plan;
+};
+
+/// Solves for the tapers and lays the boat. The program knows the edges by splines in the start's chart;
+/// where the true strips then come out over the limit it is asked for more, and the better boat is kept.
+Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
+                                         const LayingContext& context,
+                                         const Plan& empty,
+                                         const MeasuredRow* measured) {
+    constexpr int mostRounds = 3;
+    constexpr double met = 1.02;
+    std::optional<LaidBoat> best;
+    double bestOver = 0.0;
+    double tighter = 1.0;
+    for (int round = 0; round < mostRounds; ++round) {
+        Plan base = empty;
+        const auto widths = solveTapers(start, tighter, context, base);
+        if (!widths)
+            return unexpected(widths.error());
+        auto laid = layFrom(start, *widths, context, base, measured);
+        if (!laid)
+            return unexpected(laid.error());
+        const double over = overLimit(*laid);
+        if (!best || over < bestOver) {
+            bestOver = over;
+            best = LaidBoat{std::move(base), *widths, std::move(*laid)};
+        }
+        if (over <= met)
+            break;
+        tighter /= over;
+    }
+    return std::move(*best);
 }
 
 /// Moves the start, and as a last resort planes every strip a little, until the shutter has the wanted width.
@@ -248,19 +300,20 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull, 
         tellStart(search, empty);
         empty.candidates = std::move(search.candidates);
     }
-    const auto widths = solveTapers(start, context, empty);
-    if (!widths)
-        return unexpected(widths.error());
-    auto laid = layFrom(start, *widths, context, empty, measured);
-    if (!laid)
-        return unexpected(laid.error());
-    Plan plan = std::move(*laid);
+    if (!project.planking.shutter && !measured) // the last plank's wish moves the start, too
+        start = aimAtAccent(project, hull, start);
+    empty.accentRows = accentRows(project, hull, start, empty.findings);
+    auto boat = layTapered(start, context, empty, measured);
+    if (!boat)
+        return unexpected(boat.error());
+    Plan plan = std::move(boat->plan);
     if (project.planking.shutter && !measured)
-        aimShutter(*widths, context, empty, plan);
+        aimShutter(boat->widths, context, boat->base, plan);
     std::stable_sort(plan.strips.begin(), plan.strips.end(), [](const Strip& a, const Strip& b) {
         return a.row != b.row ? a.row < b.row : a.side == Side::Starboard && b.side == Side::Port;
     });
     markRows(project, plan);
+    markAccents(hull, plan);
     weaveEnds(plan, project, hull);
     if (project.planking.closing == ClosingMethod::Herringbone)
         layHerringbone(plan, project);

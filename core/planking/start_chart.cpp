@@ -77,6 +77,14 @@ bool StartChart::inside(std::size_t column, double w) const {
     return (k < nodes.size() && nodes[k].inside) || (k + 1 < nodes.size() && nodes[k + 1].inside);
 }
 
+bool StartChart::meetsHull(std::size_t column, double w) const {
+    const auto& nodes = m_columns[column];
+    const auto from = std::min(static_cast<std::size_t>(std::max(w, 0.0) / m_step), nodes.size());
+    return std::any_of(nodes.begin() + static_cast<std::ptrdiff_t>(from), nodes.end(), [](const Node& n) {
+        return n.inside;
+    });
+}
+
 Eigen::Vector2d StartChart::uv(std::size_t column, double w) const {
     const auto& nodes = m_columns[column];
     const auto k = std::min(static_cast<std::size_t>(w / m_step), nodes.size() - 1);

@@ -37,6 +37,8 @@ public:
     [[nodiscard]] bool reaches(std::size_t column, double w) const;
     /// True inside the hull's trims, to within a grid step.
     [[nodiscard]] bool inside(std::size_t column, double w) const;
+    /// True where the column's geodesic is inside the hull here or further from the start.
+    [[nodiscard]] bool meetsHull(std::size_t column, double w) const;
     /// Surface parameters. Only where the chart reaches.
     [[nodiscard]] Eigen::Vector2d uv(std::size_t column, double w) const;
     /// G: length along the parallel for each mm along the start.

@@ -12,8 +12,38 @@ constexpr double coarseKnots = 200; // mm
 constexpr double fineKnots = 150;   // mm, for low limits and short boats
 constexpr double lowLimit = 0.125e-3;
 constexpr double shortBoat = 3200; // mm of start line inside the hull
+constexpr double unseenFactor = 2; // times the limit that edges may bend before they come into the hull
 constexpr double perMetre = 1e3;   // the program reckons edge bend in 1/m
 constexpr std::size_t mostEdges = 600;
+
+/// Lets widths run on past the chart's ends at their last slope, which then dies away: a width that went
+/// level at once would put a kink into the far edge, and its parallels carry the kink into the hull further
+/// down.
+void runOn(std::vector<double>& u, std::vector<double>& width) {
+    constexpr double reach = 400, step = 25, straight = 150; // mm
+    const auto beyond = [&](std::size_t end, std::size_t inner, double along) {
+        const double slope = (width[end] - width[inner]) / (u[end] - u[inner]) * std::copysign(1.0, along);
+        const double d = std::abs(along);
+        const double run =
+            std::min(d, straight) + straight * (1 - std::exp(-std::max(d - straight, 0.0) / straight));
+        return std::max(width[end] + slope * run, width[end] / 4);
+    };
+    const std::size_t n = u.size();
+    std::vector<double> atBow, atStern;
+    for (double d = reach; d > 0; d -= step)
+        atBow.push_back(beyond(0, 1, -d));
+    for (double d = step; d <= reach; d += step)
+        atStern.push_back(beyond(n - 1, n - 2, d));
+    const double first = u.front(), last = u.back();
+    width.insert(width.begin(), atBow.begin(), atBow.end());
+    width.insert(width.end(), atStern.begin(), atStern.end());
+    std::vector<double> places;
+    for (double d = reach; d > 0; d -= step)
+        places.push_back(first - d);
+    u.insert(u.begin(), places.begin(), places.end());
+    for (double d = step; d <= reach; d += step)
+        u.push_back(last + d);
+}
 
 } // namespace
 
@@ -46,6 +76,15 @@ TaperEdges::TaperEdges(const StartChart& chart, const TaperWish& wish, const std
     m_ahead = static_cast<double>((m_spans * knotColumns - parts) / 2) * chart.spacing();
     for (std::size_t i = 0; i <= parts; ++i)
         m_weights.push_back(weightsAt(static_cast<double>(i)));
+    Eigen::MatrixXd normal = // a hair of every coefficient's own, for those that few columns see
+        1e-6 * Eigen::MatrixXd::Identity(static_cast<Eigen::Index>(m_coefficients),
+                                         static_cast<Eigen::Index>(m_coefficients));
+    for (const SplineWeights& b : m_weights)
+        for (std::size_t j = 0; j < 4; ++j)
+            for (std::size_t k = 0; k < 4; ++k)
+                normal(static_cast<Eigen::Index>(b.first + j), static_cast<Eigen::Index>(b.first + k)) +=
+                    b.value[j] * b.value[k];
+    m_project.compute(normal);
     double w = 0;
     for (std::size_t e = 1; e <= m_edges; ++e) {
         w += full(e);
@@ -133,6 +172,48 @@ double TaperEdges::squareWidth(std::size_t e, std::size_t column) const {
     return (edge(e, column).w - edge(e - 1, column).w) / slant(e - 1, column);
 }
 
+/// Chart width over square width along an edge as coefficients of the edges' own spline: widths are bounded
+/// coefficient by coefficient, and what a full strip then lacks or has too much adds up over many rows.
+Eigen::VectorXd TaperEdges::slantCoefficients(std::size_t e) const {
+    const std::size_t n = m_weights.size();
+    std::vector<double> at(n, 0.0); // 0: the chart does not reach; a slant is at least 1
+    for (std::size_t i = 0; i < n; ++i)
+        if (reaches(i, edge(e, i).w))
+            at[i] = slant(e, i);
+    for (std::size_t i = 1; i < n; ++i) // beyond the chart as at its end
+        if (at[i] == 0.0)
+            at[i] = at[i - 1];
+    for (std::size_t i = n - 1; i-- > 0;)
+        if (at[i] == 0.0)
+            at[i] = at[i + 1];
+    Eigen::VectorXd right = Eigen::VectorXd::Zero(static_cast<Eigen::Index>(m_coefficients));
+    for (std::size_t i = 0; i < n; ++i)
+        for (std::size_t j = 0; j < 4; ++j)
+            right[static_cast<Eigen::Index>(m_weights[i].first + j)] +=
+                m_weights[i].value[j] * (std::max(at[i], 1.0) - 1.0);
+    return m_project.solve(right).array() + 1.0;
+}
+
+/// Along the normal of the near edge to where it meets the far one, which slants differently.
+double TaperEdges::trueWidth(std::size_t e, std::size_t column) const {
+    const GraphPoint near = edge(e - 1, column);
+    const double first = squareWidth(e, column);
+    if (!reaches(column, near.w))
+        return first;
+    const double g = m_chart->stretch(m_first + column, near.w);
+    const double norm = std::sqrt(g * g + near.first * near.first);
+    const double last = static_cast<double>(m_weights.size() - 1);
+    double width = first;
+    for (int i = 0; i < 4; ++i) { // each time nearer by the edges' slope
+        const double foot =
+            static_cast<double>(column) - width * near.first / (g * norm) / m_chart->spacing();
+        if (foot < 0 || foot > last)
+            return first;
+        width = (edge(e, weightsAt(foot)).w - near.w) * norm / g;
+    }
+    return width;
+}
+
 TaperProgram TaperEdges::program(double move) const {
     TaperProgram p;
     p.edges = m_edges;
@@ -147,9 +228,10 @@ TaperProgram TaperEdges::program(double move) const {
     p.lower.resize(n);
     p.upper.resize(n);
     for (std::size_t e = 1; e <= m_edges; ++e) {
+        const Eigen::VectorXd slants = slantCoefficients(e - 1);
         for (std::size_t k = 0; k < m_coefficients; ++k) {
             const std::size_t at = p.at(e - 1, k);
-            const double factor = slant(e - 1, columnOf(k));
+            const double factor = slants[static_cast<Eigen::Index>(k)];
             p.slant[at] = factor;
             p.narrowest[at] = m_wish.narrowest * factor;
             p.full[at] = (m_single[at] ? m_wish.coverWidth : full(e)) * factor;
@@ -158,12 +240,15 @@ TaperProgram TaperEdges::program(double move) const {
         }
         for (std::size_t i = 0; i < m_weights.size(); ++i) {
             const double near = edge(e - 1, i).w;
-            if (!reaches(i, near) || !(inside(i, near) || counts(e, i)))
+            if (!reaches(i, near) || !(m_chart->meetsHull(m_first + i, near) || counts(e, i)))
                 continue;
+            const bool here = inside(i, near) || counts(e, i);
             const double g = m_chart->stretch(m_first + i, near);
             for (std::size_t j = 0; j < 4; ++j) {
                 const std::size_t at = p.at(e - 1, m_weights[i].first + j);
-                p.wood[at] += m_weights[i].value[j] * g * m_chart->spacing() * 1e-6;
+                if (here)
+                    p.wood[at] += m_weights[i].value[j] * g * m_chart->spacing() * 1e-6;
+                // a strip left full is laid full where its column is yet to come into the hull, too
                 p.inHull[at] = !isBand(e); // a band is neither touched nor left full
             }
         }
@@ -176,11 +261,18 @@ TaperProgram TaperEdges::program(double move) const {
 
 void TaperEdges::addBends(TaperProgram& program, std::size_t e) const {
     for (std::size_t i = 0; i < m_weights.size(); ++i) {
-        if (!counts(e, i))
-            continue;
         const GraphPoint p = edge(e, i);
+        if (!reaches(i, p.w))
+            continue;
+        // Before its column comes into the hull nobody sees the edge, but its slant goes on into rows below.
+        const bool unseen = !counts(e, i);
+        if (unseen && !m_chart->meetsHull(m_first + i, p.w))
+            continue;
         const auto bend = [&](const GraphPoint& at) { return m_chart->edgeBend(m_first + i, at); };
         const double here = bend(p);
+        if (unseen && std::abs(here) > unseenFactor * m_wish.limit)
+            continue; // the start line's own
+        const double scale = unseen ? perMetre / unseenFactor : perMetre;
         constexpr double dw = 1e-2;
         constexpr double dFirst = 1e-5;
         constexpr double dSecond = 1e-8;
@@ -191,10 +283,10 @@ void TaperEdges::addBends(TaperProgram& program, std::size_t e) const {
         TaperProgram::Bend row;
         row.edge = e - 1;
         row.first = b.first;
-        row.present = perMetre * here;
-        row.constant = perMetre * (here - byW * p.w - byFirst * p.first - bySecond * p.second);
+        row.present = scale * here;
+        row.constant = scale * (here - byW * p.w - byFirst * p.first - bySecond * p.second);
         for (std::size_t j = 0; j < 4; ++j)
-            row.a[j] = perMetre * (byW * b.value[j] + byFirst * b.slope[j] + bySecond * b.bend[j]);
+            row.a[j] = scale * (byW * b.value[j] + byFirst * b.slope[j] + bySecond * b.bend[j]);
         program.bends.push_back(row);
     }
 }
@@ -223,7 +315,8 @@ double TaperEdges::narrowing(std::size_t e) const {
         return 0;
     double most = 0;
     for (std::size_t i = 0; i < m_weights.size(); ++i)
-        if (stripInside(e, i))
+        if (stripInside(e, i) ||
+            (reaches(i, edge(e, i).w) && m_chart->meetsHull(m_first + i, edge(e - 1, i).w)))
             most = std::max(most, m_wish.coverWidth - squareWidth(e, i));
     return most;
 }
@@ -264,7 +357,7 @@ RowWidth TaperEdges::widthOf(std::size_t e) const {
             continue;
         u.push_back(at);
         // outside the hull the program has no say
-        width.push_back(std::clamp(squareWidth(e, i), 0.8 * m_wish.narrowest, 1.2 * full(e)));
+        width.push_back(std::clamp(trueWidth(e, i), 0.8 * m_wish.narrowest, 1.2 * full(e)));
         if (inside(i, near)) {
             least = std::min(least, width.back());
             most = std::max(most, width.back());
@@ -276,6 +369,7 @@ RowWidth TaperEdges::widthOf(std::size_t e) const {
     const double squeeze = (std::min(most, full(e)) - from) / (most - least);
     for (double& w : width)
         w = from + squeeze * (w - least);
+    runOn(u, width);
     return {std::move(u), std::move(width)};
 }
 
@@ -291,13 +385,6 @@ double TaperEdges::wood() const {
                    m_chart->stretch(m_first + i, edge(e - 1, i).w) * m_chart->spacing();
         }
     return sum;
-}
-
-/// Column nearest the middle of a coefficient's reach.
-std::size_t TaperEdges::columnOf(std::size_t k) const {
-    const double s = ((static_cast<double>(k) - 1) * m_knot - m_ahead) / m_chart->spacing();
-    return static_cast<std::size_t>(
-        std::clamp(std::round(s), 0.0, static_cast<double>(m_weights.size() - 1)));
 }
 
 } // namespace sheerlay::core

@@ -5,6 +5,9 @@
 #include "core/planking/taper_field.hpp"
 #include "core/planking/taper_program.hpp"
 
+#include <Eigen/Cholesky>
+#include <Eigen/Core>
+
 #include <array>
 #include <cstddef>
 #include <vector>
@@ -73,7 +76,8 @@ private:
     [[nodiscard]] bool stripInside(std::size_t e, std::size_t column) const;
     [[nodiscard]] double slant(std::size_t e, std::size_t column) const;
     [[nodiscard]] double squareWidth(std::size_t e, std::size_t column) const;
-    [[nodiscard]] std::size_t columnOf(std::size_t coefficient) const;
+    [[nodiscard]] double trueWidth(std::size_t e, std::size_t column) const;
+    [[nodiscard]] Eigen::VectorXd slantCoefficients(std::size_t e) const;
     void addBends(TaperProgram& program, std::size_t e) const;
 
     const StartChart* m_chart;
@@ -83,9 +87,10 @@ private:
     double m_knot = 0.0;                 // mm
     double m_ahead = 0.0;                // mm the splines begin before the first column
     std::vector<SplineWeights> m_weights;
-    std::vector<double> m_c;    // edge by edge
-    std::vector<char> m_single; // per coefficient: one strip at most, in a band too
-    std::vector<int> m_strips;  // per row: 2 in a band
+    Eigen::LDLT<Eigen::MatrixXd> m_project; // least squares onto the splines
+    std::vector<double> m_c;                // edge by edge
+    std::vector<char> m_single;             // per coefficient: one strip at most, in a band too
+    std::vector<int> m_strips;              // per row: 2 in a band
 };
 
 } // namespace sheerlay::core

@@ -84,11 +84,18 @@ Expected<TaperedField, std::string> solveField(const StartChart& chart,
         result.worst = result.plainWorst;
         return result;
     }
+    const auto keep = [&] { // the field gets more edges as its rows narrow
+        std::vector<char> full(edges.count(), 0);
+        for (const std::size_t row : wish.keepFull)
+            if (row < full.size())
+                full[row] = 1;
+        return full;
+    };
     // the shape that costs least wood; each solution is a better place to linearise about
     for (const double move : {1e4, 25.0, 12.0}) {
         if (stop.stop_requested())
             return unexpected(std::string(stopped));
-        if (!settle(edges, {}, move))
+        if (!settle(edges, keep(), move))
             return unexpected(std::string("the tapers could not be solved for"));
         edges.forbidShortStealers(shortestStealer);
         edges.coverHull();
@@ -97,11 +104,11 @@ Expected<TaperedField, std::string> solveField(const StartChart& chart,
 
     // the same with the wood taken from few strips: proposals from the fewest on, until one still keeps the
     // limit when linearised again; if none does, once more from a better place
-    std::vector<char> held(edges.count(), 0);
+    std::vector<char> held = keep();
     bool found = false;
     for (int attempt = 0; attempt < 2 && !found; ++attempt) {
         const TaperEdges base = edges;
-        for (const StripChoice& choice : fewStrips(base, stop)) {
+        for (const StripChoice& choice : fewStrips(base, keep(), stop)) {
             edges.take(choice.coefficients);
             for (const double move : {25.0, 12.0, 6.0}) {
                 if (stop.stop_requested())
@@ -120,7 +127,7 @@ Expected<TaperedField, std::string> solveField(const StartChart& chart,
             }
             edges = base;
         }
-        if (!found && !settle(edges, {}, 6.0))
+        if (!found && !settle(edges, keep(), 6.0))
             break;
     }
     if (stop.stop_requested())

@@ -19,8 +19,14 @@ struct TaperWish {
     double limit = 0.0;      ///< 1/mm, on the edge bend of every edge below the start line itself
     Taper where = Taper::Anywhere;
     geometry::FanSide side = geometry::FanSide::TowardKeel;
-    bool stealers = false; ///< may be let in where plain tapers do not reach the limit
+    bool stealers = false;             ///< may be let in where plain tapers do not reach the limit
+    std::vector<std::size_t> keepFull; ///< rows from the start outward, from 0, that must not be narrowed
 };
+
+/// mm, the narrowest a strip may be planed: the project's, else 0.65 of the cover width (judged).
+[[nodiscard]] inline double narrowestAllowed(const Project& project) noexcept {
+    return project.planking.narrowest.value_or(0.65 * project.strips.coverWidth);
+}
 
 /// Widths of the rows of one side of the start.
 struct TaperedField {

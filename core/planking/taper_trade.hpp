@@ -1,6 +1,9 @@
 #pragma once
 
+#include "core/hull/hull.hpp"
+#include "core/planking/plan.hpp"
 #include "core/planking/taper_field.hpp"
+#include "core/project/project.hpp"
 
 #include <stop_token>
 #include <vector>
@@ -28,6 +31,14 @@ struct TaperTrade {
                                                  const TaperWish& wish,
                                                  const std::vector<double>& limits,
                                                  const std::vector<geometry::FanSide>& sides,
+                                                 unsigned threads = 2,
+                                                 std::stop_token stop = {});
+
+/// The trade for a planned boat: from its own start line, at limits in round figures from just under the
+/// worst edge bend without tapers down to a quarter of it, and at the plan's own limit. Tightest last.
+[[nodiscard]] std::vector<TaperTrade> taperTrade(const Project& project,
+                                                 const LoftedHull& hull,
+                                                 const Plan& plan,
                                                  unsigned threads = 2,
                                                  std::stop_token stop = {});
 

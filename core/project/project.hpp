@@ -100,6 +100,15 @@ struct StartLine {
     friend bool operator==(const StartLine&, const StartLine&) = default;
 };
 
+/// A row that is to stand out, say in another wood: where its middle runs at the widest section.
+struct Accent {
+    enum class By { Girth, Height };
+    By by = By::Girth;
+    double at = 0.0; ///< mm: of girth below the sheer on the laid surface, or above the table's base line
+
+    friend bool operator==(const Accent&, const Accent&) = default;
+};
+
 enum class LayOn { Moulds, MidThickness, Outside }; ///< where cover width is measured
 enum class Taper { None, Ends, Anywhere };
 enum class EndStyle { Weave, Mitre, Stem };
@@ -112,6 +121,7 @@ struct Planking {
     std::optional<double> edgeBendRadius; ///< mm, smallest allowed; none: from wood and strip
     std::optional<double> narrowest;      ///< mm, narrowest allowed; none: from the strip
     Taper taper = Taper::None;
+    std::vector<Accent> accents; ///< the first decides where the start is moved
     EndStyle bowEnds = EndStyle::Weave;
     EndStyle sternEnds = EndStyle::Weave;
     ClosingMethod closing = ClosingMethod::BothSides;

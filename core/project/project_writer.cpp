@@ -148,6 +148,13 @@ void Writer::planking(const Planking& planking) {
     if (!limits.empty())
         line("limits", "{ " + limits + " }");
     line("taper", word(planking.taper, {"none", "ends", "anywhere"}));
+    std::string accents;
+    for (const Accent& accent : planking.accents)
+        accents += (accents.empty() ? "{ " : ", { ") +
+                   std::string(accent.by == Accent::By::Girth ? "girth = " : "height = ") +
+                   length(accent.at) + " }";
+    if (!accents.empty())
+        line("accents", "[" + accents + "]");
     line("ends",
          "{ bow = " + word(planking.bowEnds, {"weave", "mitre", "stem"}) +
              ", stern = " + word(planking.sternEnds, {"weave", "mitre", "stem"}) + " }");

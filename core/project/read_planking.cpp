@@ -115,6 +115,33 @@ void readLimits(TableView& view, const StripStock& strips, Planking& planking, R
     limits->reportUnknown();
 }
 
+void readAccents(TableView& planking, std::vector<Accent>& accents, Reading& reading) {
+    constexpr std::string_view form = "a list of { girth = … } or { height = … }, one for each accent row";
+    const toml::array* list = planking.array("accents", Need::Optional, form);
+    if (list == nullptr)
+        return;
+    int number = 0;
+    for (const toml::node& node : *list) {
+        const std::string path = planking.keyOf("accents") + "[" + std::to_string(++number) + "]";
+        const toml::table* inner = node.as_table();
+        if (inner == nullptr || inner->contains("girth") == inner->contains("height")) {
+            reading.messages.error(lineOf(node),
+                                   path,
+                                   inner == nullptr ? describe(node, reading.source)
+                                   : inner->empty() ? std::string("an empty table")
+                                                    : "not just one of girth and height",
+                                   std::string(form));
+            continue;
+        }
+        TableView view(*inner, path, lineOf(node), reading);
+        const bool girth = view.has("girth");
+        if (const auto at = view.length(
+                girth ? "girth" : "height", Need::Required, girth ? Sign::NotNegative : Sign::Any))
+            accents.push_back({girth ? Accent::By::Girth : Accent::By::Height, at->value});
+        view.reportUnknown();
+    }
+}
+
 void readEnds(TableView& view, Planking& planking) {
     auto ends = view.table("ends", Need::Optional, "ends = { bow = \"weave\", stern = \"weave\" }");
     if (!ends)
@@ -226,6 +253,7 @@ Planking readPlanking(TableView& file, const StripStock& strips, Reading& readin
                             {{"none", Taper::None}, {"ends", Taper::Ends}, {"anywhere", Taper::Anywhere}})
             .value_or(Taper::None);
     readStart(*view, planking.start, reading);
+    readAccents(*view, planking.accents, reading);
     readLimits(*view, strips, planking, reading);
     readEnds(*view, planking);
     readClosing(*view, planking, reading);

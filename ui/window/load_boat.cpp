@@ -2,6 +2,7 @@
 
 #include "core/hull/hull.hpp"
 #include "core/journal/replan.hpp"
+#include "core/planking/recovery.hpp"
 #include "core/project/project_file.hpp"
 #include "ui/scene/words.hpp"
 
@@ -61,6 +62,11 @@ LoadedBoat planBoat(const core::Project& project,
         loaded.failure = toQString(plan.error().text);
         return loaded;
     }
+    if (stop.stop_requested())
+        return loaded;
+    if (core::breaksDown(plan->plan))
+        progress(QStringLiteral("Looking for what would do…"));
+    core::proposeRemedy(project, *hull, plan->plan, stop);
     if (stop.stop_requested())
         return loaded;
     progress(QStringLiteral("Drawing the boat…"));

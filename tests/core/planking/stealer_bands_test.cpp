@@ -30,9 +30,10 @@ TaperedField solved(double girth, double limit, double narrowest, bool stealers 
         start.girth = girth;
     }
     const auto master = startLine(canoe().laid, start, taperSpacing).value();
-    return taperField(canoe().laid,
-                      master,
-                      {17, narrowest, limit * 1e-3, Taper::Anywhere, geometry::FanSide::TowardKeel, stealers})
+    return taperField(
+               canoe().laid,
+               master,
+               {17, narrowest, limit * 1e-3, Taper::Anywhere, geometry::FanSide::TowardKeel, stealers, {}})
         .value();
 }
 

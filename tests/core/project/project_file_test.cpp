@@ -235,6 +235,8 @@ TEST_CASE("every word of the planking table is understood") {
     CHECK(with("closing = { method = \"run-over\" }").closing == ClosingMethod::RunOver);
     CHECK(with("closing = { method = \"herringbone\" }").closing == ClosingMethod::Herringbone);
     CHECK(with("closing = { method = \"split-bottom\" }").closing == ClosingMethod::SplitBottom);
+    const Planking accents = with("accents = [{ girth = 60 }, { height = -20.5 }]");
+    CHECK(accents.accents == std::vector<Accent>{{Accent::By::Girth, 60}, {Accent::By::Height, -20.5}});
     const Planking closing = with("closing = { shutter = [0.6, 1] }");
     REQUIRE(closing.shutter.has_value());
     CHECK(*closing.shutter == std::array<double, 2>{0.6, 1.0});

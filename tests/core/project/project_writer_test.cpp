@@ -101,6 +101,11 @@ void requireSame(const Project& a, const Project& b) {
     CHECK(p.bowEnds == q.bowEnds);
     CHECK(p.sternEnds == q.sternEnds);
     CHECK(p.closing == q.closing);
+    REQUIRE(p.accents.size() == q.accents.size());
+    for (std::size_t i = 0; i < p.accents.size(); ++i) {
+        CHECK(p.accents[i].by == q.accents[i].by);
+        CHECK(near(p.accents[i].at, q.accents[i].at));
+    }
     CHECK(p.shutter == q.shutter);
     requireSame(a.journal, b.journal);
 }
@@ -158,6 +163,8 @@ Project everything(Units units, unsigned seed) {
     project.planking.bowEnds = static_cast<EndStyle>(pick(3));
     project.planking.sternEnds = static_cast<EndStyle>(pick(3));
     project.planking.closing = static_cast<ClosingMethod>(pick(4));
+    project.planking.accents = {{Accent::By::Girth, between(0, 300)},
+                                {Accent::By::Height, between(-50, 400)}};
     project.planking.shutter = std::array<double, 2>{between(0.1, 0.5), between(0.6, 1.0)};
     for (int row = 0; row < 20; row += 10) {
         RowReading reading;

@@ -1,0 +1,165 @@
+#include "core/planking/recovery.hpp"
+
+#include "core/planking/difficulty.hpp"
+#include "core/planking/planking.hpp"
+#include "core/planking/start_search.hpp"
+#include "core/planking/strength.hpp"
+#include "core/units/both_units.hpp"
+#include "core/units/number_text.hpp"
+
+#include <algorithm>
+
+namespace sheerlay::core {
+namespace {
+
+double worstBend(const Plan& plan) {
+    double worst = 0.0;
+    for (const Strip& s : plan.strips)
+        worst = std::max(worst, s.edgeBend.maxAbs);
+    return worst;
+}
+
+bool covers(const Plan& plan) {
+    return std::ranges::none_of(plan.findings, [](const Finding& f) {
+        return f.level == Level::Stop && (f.code == "rows-fold" || f.code == "uncovered");
+    });
+}
+
+/// 1/mm, for strips of another width: a strip half as wide bears twice the edge bend.
+double limitFor(const Project& project) {
+    const Wood* wood = findWood(project.strips.wood);
+    return 1 / project.planking.edgeBendRadius.value_or(
+                   Strength(*wood, project.strips.thickness, project.strips.width).edgeBendRadius());
+}
+
+std::optional<RemedyTried> lay(Remedy remedy, Project project, const LoftedHull& hull) {
+    project.planking.shutter.reset(); // the last plank is another question
+    RemedyTried t;
+    t.remedy = remedy;
+    t.start = project.planking.start;
+    t.coverWidth = project.strips.coverWidth;
+    t.limit = limitFor(project);
+    const auto plan = plank(project, hull);
+    if (!plan)
+        return std::nullopt;
+    t.worst = worstBend(*plan);
+    t.touched = plan->tapers ? plan->tapers->touched : 0;
+    t.covers = covers(*plan);
+    return t;
+}
+
+Project halved(Project project) {
+    project.strips.width /= 2;
+    project.strips.coverWidth /= 2;
+    if (project.planking.narrowest)
+        *project.planking.narrowest /= 2;
+    if (project.planking.edgeBendRadius)
+        *project.planking.edgeBendRadius /= 2;
+    return project;
+}
+
+std::string startText(const StartLine& line) {
+    if (line.kind == StartLine::Kind::Sheer)
+        return "along the sheer";
+    return bothUnits(line.girth) + " below the sheer around the widest section, " +
+           (line.kind == StartLine::Kind::Geodesic ? "with a strip that lies without edge bend"
+                                                   : "along the bent line that \"easiest\" finds");
+}
+
+std::string tapersText(const RemedyTried& t) {
+    return std::to_string(t.touched) + (t.touched == 1 ? " row" : " rows") + " on each side";
+}
+
+} // namespace
+
+bool breaksDown(const Plan& plan) {
+    return !covers(plan) || worstBend(plan) > std::max(1.02 * plan.edgeBendLimit, hardEdgeBend);
+}
+
+std::vector<RemedyTried>
+findRemedy(const Project& project, const LoftedHull& hull, const Plan& plan, std::stop_token stop) {
+    std::vector<RemedyTried> tried;
+    // @return whether to stop here
+    const auto attempt = [&](Remedy remedy, const Project& with) {
+        if (stop.stop_requested())
+            return true;
+        if (const auto t = lay(remedy, with, hull))
+            tried.push_back(*t);
+        return !tried.empty() && tried.back().helps();
+    };
+    Project here = project;
+    here.planking.start = plan.start;
+    Project tapered = here;
+    tapered.planking.taper = Taper::Anywhere;
+    if (project.planking.taper != Taper::Anywhere && attempt(Remedy::Taper, tapered))
+        return tried;
+    const StartSearch search = searchStart(hull, project.strips.coverWidth, 2, {}, stop);
+    if (search.candidates.empty() || search.cancelled)
+        return tried;
+    here.planking.taper = Taper::None;
+    here.planking.start = tapered.planking.start = search.candidates[search.best].line;
+    if (!(here.planking.start == plan.start) && // it was searched for already
+        (attempt(Remedy::MoveStart, here) || attempt(Remedy::MoveStartAndTaper, tapered)))
+        return tried;
+    attempt(Remedy::NarrowerStrips, halved(tapered));
+    return tried;
+}
+
+Finding tellRemedy(const std::vector<RemedyTried>& tried) {
+    Finding finding{Level::Caution, "what-would-do", std::nullopt, std::nullopt, ""};
+    if (tried.empty()) {
+        finding.text = "No other start line and no tapers could be worked out for this hull; strips of half "
+                       "the width bear twice the edge bend and may lie.";
+        return finding;
+    }
+    const RemedyTried& last = tried.back();
+    const std::string worst = "a radius of " + bothUnitsLong(1 / std::max(last.worst, 1e-9)) + " at worst";
+    if (!last.helps()) {
+        const RemedyTried* best = nullptr; // with strips of the width asked for
+        for (const RemedyTried& t : tried)
+            if (t.remedy != Remedy::NarrowerStrips && t.covers && (!best || t.worst < best->worst))
+                best = &t;
+        finding.level = Level::Stop;
+        finding.text = "Strips of this width can't cover this hull within what they bear: neither tapers nor "
+                       "another start line nor both do";
+        if (best)
+            finding.text += ", the best still bends edgewise to a radius of " +
+                            bothUnitsLong(1 / best->worst) + " where " + bothUnitsLong(1 / best->limit) +
+                            " is allowed";
+        finding.text += ". Strips of half the width come nearer, but do not do either; mill narrower strips "
+                        "still, or ease the bilge.";
+        return finding;
+    }
+    switch (last.remedy) {
+    case Remedy::Taper:
+        finding.text = "Tapers would do: from the same start, " + tapersText(last) +
+                       " planed narrower leave " + worst + ". Set taper to \"anywhere\".";
+        break;
+    case Remedy::MoveStart:
+        finding.text = "Another start line would do: " + startText(last.start) + ". It leaves " + worst + ".";
+        break;
+    case Remedy::MoveStartAndTaper:
+        finding.text = "Another start line with tapers would do: " + startText(last.start) + ", " +
+                       tapersText(last) + " planed narrower. It leaves " + worst + ".";
+        break;
+    case Remedy::NarrowerStrips:
+        finding.text = "Strips of this width can't cover this hull within what they bear, whatever the start "
+                       "and the tapers. Narrower ones would do: strips half as wide, covering " +
+                       bothUnits(last.coverWidth) + ", laid from " + startText(last.start) +
+                       (last.touched > 0 ? ", " + tapersText(last) + " tapered" : "") + ", bend to " + worst +
+                       ", where " + bothUnitsLong(1 / last.limit) + " is allowed.";
+        break;
+    }
+    return finding;
+}
+
+void proposeRemedy(const Project& project, const LoftedHull& hull, Plan& plan, std::stop_token stop) {
+    if (!breaksDown(plan))
+        return;
+    plan.findings.push_back(tellRemedy(findRemedy(project, hull, plan, stop)));
+    std::stable_sort(plan.findings.begin(), plan.findings.end(), [](const Finding& a, const Finding& b) {
+        return a.level > b.level;
+    });
+}
+
+} // namespace sheerlay::core
