@@ -12,6 +12,8 @@
 #include "core/planking/taper_trade.hpp"
 #include "core/planking/uncertainty.hpp"
 #include "core/project/project_file.hpp"
+#include "core/stock/stock_json.hpp"
+#include "core/stock/stock_plan.hpp"
 #include "core/summary/plan_summary.hpp"
 #include "core/summary/start_text.hpp"
 #include "core/summary/trade_text.hpp"
@@ -144,6 +146,7 @@ struct Planned {
     Project project;
     LoftedHull hull;
     Plan plan;
+    std::optional<core::StockPlan> stock; ///< none where no boards are described
 };
 
 std::optional<Planned> planProject(const Request& request, const Console& console) {
@@ -165,7 +168,12 @@ std::optional<Planned> planProject(const Request& request, const Console& consol
     core::proposeRemedy(read->project, *hull, plan);
     progress(console, "Weighing the table's rounding");
     plan.uncertainty = core::uncertainty(read->project, *hull, plan);
-    return Planned{std::move(read->project), std::move(*hull), std::move(plan)};
+    if (read->project.stock)
+        progress(console, "Cutting the strips from boards");
+    auto stock = core::planStock(read->project, *hull, plan);
+    if (stock)
+        plan.findings.insert(plan.findings.end(), stock->findings.begin(), stock->findings.end());
+    return Planned{std::move(read->project), std::move(*hull), std::move(plan), std::move(stock)};
 }
 
 int plan(const Request& request, const Console& console) {
@@ -175,6 +183,8 @@ int plan(const Request& request, const Console& console) {
     if (request.json != "-") {
         const auto summary = core::summarize(planned->project, planned->hull, planned->plan);
         console.out << core::toText(summary, planned->project.units);
+        if (planned->stock)
+            console.out << core::toText(*planned->stock, planned->project.units);
         if (!planned->plan.candidates.empty()) {
             progress(console, "Comparing start lines");
             const auto lines = core::bestOfEachKind(planned->plan.candidates);
@@ -197,10 +207,10 @@ int plan(const Request& request, const Console& console) {
     }
     if (!request.json)
         return exitDone;
-    return writeJson(*request.json,
-                     core::planToJson(planned->project, planned->hull, planned->plan),
-                     console,
-                     "The plan is in");
+    std::string json = core::planToJson(planned->project, planned->hull, planned->plan);
+    if (planned->stock)
+        json = core::withStockPlan(std::move(json), *planned->stock);
+    return writeJson(*request.json, json, console, "The plan is in");
 }
 
 using FileWriter = decltype(writeSheets);

@@ -2,6 +2,7 @@
 
 #include "core/project/journal.hpp"
 #include "core/project/mould_choices.hpp"
+#include "core/project/stock.hpp"
 
 #include <array>
 #include <optional>
@@ -138,6 +139,7 @@ struct Project {
     StripStock strips;
     Planking planking;
     MouldChoices moulds;
+    std::optional<Stock> stock; ///< none where no boards are described
     Journal journal; ///< what was really laid; never changes the drawn hull or the plan it was laid by
 
     friend bool operator==(const Project&, const Project&) = default;

@@ -4,6 +4,7 @@
 #include "core/project/read_journal.hpp"
 #include "core/project/read_moulds.hpp"
 #include "core/project/read_planking.hpp"
+#include "core/project/read_stock.hpp"
 #include "core/units/length_text.hpp"
 
 #include <algorithm>
@@ -94,8 +95,9 @@ readTables(const toml::table& root, const SourceText& source, const std::string&
     read.project.strips = readStrips(file, reading);
     read.project.planking = readPlanking(file, read.project.strips, reading);
     read.project.moulds = readMoulds(file, reading);
+    read.project.stock = readStock(file, read.project.strips, reading);
     read.project.journal = readJournal(file, reading);
-    for (const char* later : {"stock", "fitout", "covering", "load"})
+    for (const char* later : {"fitout", "covering", "load"})
         (void)file.find(later, Need::Optional); // read by the parts they belong to
     file.reportUnknown();
     if (messages.anyError())

@@ -114,6 +114,7 @@ public:
     }
     void planking(const Planking& planking);
     void moulds(const MouldChoices& moulds);
+    void stock(const Stock& stock);
     void journal(const Journal& journal);
 
     [[nodiscard]] std::string text() && { return std::move(m_text); }
@@ -188,6 +189,43 @@ void Writer::moulds(const MouldChoices& moulds) {
                  ", diameter = " + length(moulds.holes->diameter) + " }");
 }
 
+void Writer::stock(const Stock& stock) {
+    heading("[stock]");
+    line("kerf", length(stock.kerf));
+    line("planing", length(stock.planing));
+    line("jointing", length(stock.jointing));
+    line("surfacing", length(stock.surfacing));
+    line("end-trim", length(stock.endTrim));
+    line("spare", digits(stock.spare));
+    line("scarf-slope", digits(stock.scarfSlope));
+    if (stock.longestPiece)
+        line("longest-piece", length(*stock.longestPiece));
+    line("shortest-piece", length(stock.shortestPiece));
+    line("joint-worth", length(stock.jointWorth));
+    line("sides", word(stock.sides, {"mirror", "stagger"}));
+    if (stock.lots.empty())
+        line("lot", "[]");
+    for (const BoardLot& lot : stock.lots) {
+        heading("[[stock.lot]]");
+        line("name", inQuotes(lot.name));
+        line("wood", inQuotes(lot.wood));
+        line("thickness", length(lot.thickness));
+        line("width", length(lot.width));
+        line("length", length(lot.length));
+        line("charged-thickness", length(lot.chargedThickness));
+        if (lot.count)
+            line("count", std::to_string(*lot.count));
+        if (lot.price)
+            line("price", digits(*lot.price));
+    }
+    for (const WoodRule& rule : stock.woodRules) {
+        heading("[[stock.wood-rule]]");
+        line("wood", inQuotes(rule.wood));
+        line("rows", "[" + std::to_string(rule.firstRow) + ", " + std::to_string(rule.lastRow) + "]");
+        line("every", std::to_string(rule.every));
+    }
+}
+
 void Writer::journal(const Journal& journal) {
     const auto text = [this](std::string_view key, const std::string& words) {
         if (!words.empty())
@@ -241,6 +279,8 @@ std::string writeProject(const Project& project) {
     out.line("wood", inQuotes(project.strips.wood));
     out.planking(project.planking);
     out.moulds(project.moulds);
+    if (project.stock)
+        out.stock(*project.stock);
     out.journal(project.journal);
     return std::move(out).text();
 }

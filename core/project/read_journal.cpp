@@ -11,23 +11,6 @@ constexpr std::string_view readingForm =
 constexpr std::string_view laidForm = "[[journal.laid]] with strip, and date and note if wanted";
 constexpr double mostRows = 1000; // far beyond any boat; above it a number is a slip
 
-/// Hands every table of a list to `take`; what is no table is reported.
-template <class Take>
-void eachTable(
-    TableView& parent, std::string_view key, Need need, std::string_view form, Reading& reading, Take take) {
-    const toml::array* list = parent.array(key, need, form);
-    if (list == nullptr)
-        return;
-    int number = 0;
-    for (const toml::node& node : *list) {
-        const std::string path = parent.keyOf(key) + "[" + std::to_string(++number) + "]";
-        if (const toml::table* inner = node.as_table())
-            take(TableView(*inner, path, lineOf(node), reading));
-        else
-            reading.messages.error(lineOf(node), path, describe(node, reading.source), std::string(form));
-    }
-}
-
 std::optional<GirthLeft> girthLeft(TableView view) {
     const auto x = view.length("x", Need::Required, Sign::Any);
     const auto girth = view.length("girth", Need::Required, Sign::NotNegative);
@@ -58,7 +41,7 @@ RowReading rowReading(TableView view, Reading& reading) {
     if (const auto sd = view.length("sd", Need::Optional, Sign::Positive))
         round.sd = sd->value;
     round.date = view.text("date", Need::Optional, "a date in quotes").value_or("");
-    eachTable(view, "girth-left", Need::Required, readingForm, reading, [&](TableView inner) {
+    view.eachTable("girth-left", Need::Required, readingForm, [&](TableView inner) {
         if (const auto girth = girthLeft(std::move(inner)))
             round.girthLeft.push_back(*girth);
     });
@@ -83,10 +66,10 @@ Journal readJournal(TableView& file, Reading& reading) {
     auto view = file.table("journal", Need::Optional, readingForm);
     if (!view)
         return journal;
-    eachTable(*view, "reading", Need::Optional, readingForm, reading, [&](TableView inner) {
+    view->eachTable("reading", Need::Optional, readingForm, [&](TableView inner) {
         journal.readings.push_back(rowReading(std::move(inner), reading));
     });
-    eachTable(*view, "laid", Need::Optional, laidForm, reading, [&](TableView inner) {
+    view->eachTable("laid", Need::Optional, laidForm, [&](TableView inner) {
         journal.laid.push_back(laidStrip(std::move(inner)));
     });
     view->reportUnknown();

@@ -60,6 +60,22 @@ public:
     [[nodiscard]] std::optional<double> number(std::string_view key, Need need, std::string_view would);
     [[nodiscard]] std::optional<std::string> text(std::string_view key, Need need, std::string_view would);
 
+    /// Hands every table of a list to `take`; what is no table is reported.
+    template <class Take> void eachTable(std::string_view key, Need need, std::string_view would, Take take) {
+        const toml::array* list = array(key, need, would);
+        if (list == nullptr)
+            return;
+        int number = 0;
+        for (const toml::node& node : *list) {
+            const std::string path = keyOf(key) + "[" + std::to_string(++number) + "]";
+            if (const toml::table* inner = node.as_table())
+                take(TableView(*inner, path, lineOf(node), m_reading));
+            else
+                m_reading.messages.error(
+                    lineOf(node), path, describe(node, m_reading.source), std::string(would));
+        }
+    }
+
     template <class E> using Choice = std::pair<std::string_view, E>;
     /// One word of a list.
     template <class E>

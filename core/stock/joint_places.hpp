@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/planking/plan.hpp"
+#include "core/stock/cutting_problem.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace sheerlay::core {
+
+/// Parts of a mould bay where a scarf may have its middle: from one third of the bay to two thirds.
+inline constexpr double jointZoneFrom = 1.0 / 3.0, jointZoneTo = 2.0 / 3.0;
+
+/// The bay between stationX[i] and stationX[i + 1] that holds x; none fore of the first and aft of the last.
+/// @param stationX  mm from the bow, rising
+[[nodiscard]] std::optional<int> bayOf(const std::vector<double>& stationX, double x);
+
+/// mm along the strip's middle from its bow end to where it first passes x; none where it doesn't.
+[[nodiscard]] std::optional<double> alongAt(const Strip& strip, double x);
+
+/// mm the strip is cut beyond the bow end of its middle: what its end needs, and half of what is left over.
+[[nodiscard]] double bowAllowance(const Strip& strip);
+
+/// Which rule a unit had to give up so that it can be cut at all.
+enum class RuleKept { All, NotHardBends };
+
+/// A unit, and where its joint places lie along the boat.
+struct PlacedUnit {
+    CutUnit unit;
+    std::vector<double> x; ///< mm from the bow, per joint place
+};
+
+/// A unit with the joint places that the rules leave it: in every bay five, evenly from one third to two
+/// thirds of it; none in the bays where one of its strips has its hardest edge bend, twist or bend over the
+/// moulds.
+/// @param strips  one, or a strip and its mirror image
+/// @param rules   NotHardBends leaves the bays of hardest bend and twist in
+[[nodiscard]] PlacedUnit
+placeJoints(const std::vector<const Strip*>& strips, const std::vector<double>& stationX, RuleKept rules);
+
+/// Whether joints of two strips must lie in different bays: rows above and below each other on one side; of
+/// staggered sides also the two strips of a row.
+[[nodiscard]] bool areNeighbours(const Strip& a, const Strip& b, bool stagger);
+
+} // namespace sheerlay::core

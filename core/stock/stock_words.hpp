@@ -1,0 +1,21 @@
+#pragma once
+
+#include "core/project/project.hpp"
+
+#include <string>
+
+namespace sheerlay::core {
+
+/// "western redcedar" for "western-redcedar".
+[[nodiscard]] std::string spoken(std::string wood);
+
+/// A board's size: "7/8\" by 5 1/2\" by 12'", "22 by 140 by 3660 mm".
+[[nodiscard]] std::string sizeText(const BoardLot& lot, Units units);
+
+/// A long run of strip: "1,019 ft" without the comma, "311 m"; rounded up.
+[[nodiscard]] std::string runOfStrip(double millimetres, Units units);
+
+/// "8.5 kg (19 lb)" or the pounds first, two figures.
+[[nodiscard]] std::string weightText(double kilograms, Units units);
+
+} // namespace sheerlay::core
