@@ -105,9 +105,16 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     sheets->add_option("--out", fields.out, "Folder for the sheets; made when it is not there")
         ->required()
         ->type_name("DIR");
-    sheets->add_option("--page", fields.page, "Paper; Letter when units are inches, A4 otherwise")
-        ->check(oneOf(pageNames))
-        ->type_name(listOf(pageNames));
+    CLI::App* patterns =
+        addCommand(app, "patterns", "Writes moulds and stem forms at true scale as PDF, DXF and SVG", fields);
+    addProject(patterns, fields);
+    patterns->add_option("--out", fields.out, "Folder for the patterns; made when it is not there")
+        ->required()
+        ->type_name("DIR");
+    for (CLI::App* paper : {sheets, patterns})
+        paper->add_option("--page", fields.page, "Paper; Letter when units are inches, A4 otherwise")
+            ->check(oneOf(pageNames))
+            ->type_name(listOf(pageNames));
 
     CLI::App* solids =
         addCommand(app,
@@ -155,11 +162,12 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
                           app.help());
 
     const CLI::App* command = given.front();
-    request.command = command == check    ? Command::Check
-                      : command == plan   ? Command::Plan
-                      : command == sheets ? Command::Sheets
-                      : command == solids ? Command::Export
-                                          : Command::New;
+    request.command = command == check      ? Command::Check
+                      : command == plan     ? Command::Plan
+                      : command == sheets   ? Command::Sheets
+                      : command == patterns ? Command::Patterns
+                      : command == solids   ? Command::Export
+                                            : Command::New;
     request.project = fields.project;
     request.out = fields.out;
     request.name = fields.name;

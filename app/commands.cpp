@@ -2,6 +2,7 @@
 
 #include "app/export_command.hpp"
 #include "app/file_output.hpp"
+#include "app/patterns_command.hpp"
 #include "app/sheets_command.hpp"
 #include "app/starter.hpp"
 #include "core/hull/hull.hpp"
@@ -257,6 +258,8 @@ int runCommand(const Request& request, const Console& console) {
         return plan(request, console);
     case Command::Sheets:
         return files(request, console, "Drawing the sheets", writeSheets);
+    case Command::Patterns:
+        return files(request, console, "Drawing the patterns", writePatterns);
     case Command::Export:
         return files(request, console, "Writing solids and tables", writeExports);
     case Command::New:

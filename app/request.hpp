@@ -9,14 +9,14 @@
 namespace sheerlay::app {
 
 /// What the program was asked to do.
-enum class Command { Window, Check, Plan, Sheets, Export, New };
+enum class Command { Window, Check, Plan, Sheets, Patterns, Export, New };
 
 /// One call of the program, as read from its command line.
 struct Request {
     Command command = Command::Window;
     std::string project;                ///< path as given; empty: none (window only)
     std::optional<std::string> json;    ///< path as given; "-" is standard output
-    std::string out;                    ///< folder (sheets, export) or file (new), as given
+    std::string out;                    ///< folder (sheets, patterns, export) or file (new), as given
     bool taperTrade = false;            ///< plan: what tapers cost at each limit, too
     std::string name;                   ///< of a new project
     std::optional<core::Units> units;   ///< of what is printed; none: the project's

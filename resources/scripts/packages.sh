@@ -14,7 +14,7 @@ SHEERLAY_PACKAGES_BUILD=(
 # shellcheck disable=SC2034
 SHEERLAY_PACKAGES_TEST=(
     catch2 libbenchmark-dev libgeographiclib-dev xvfb xauth openbox xdotool imagemagick poppler-utils
-    python3 python3-numpy python3-scipy clang-format-14
+    python3 python3-numpy python3-scipy python3-ezdxf clang-format-14
 )
 # shellcheck disable=SC2034  # tests/run --slow only
 SHEERLAY_PACKAGES_SLOW=(libcgal-dev)

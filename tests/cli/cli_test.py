@@ -98,7 +98,7 @@ class Usage(Case):
         self.assertRegex(self.call("--version").stdout, r"^sheerlay \d+\.\d+\.\d+\n$")
         text = self.call("--help")
         self.assertEqual(text.stderr, "")
-        for word in ("check", "plan", "sheets", "export", "new"):
+        for word in ("check", "plan", "sheets", "patterns", "export", "new"):
             self.assertIn(word, text.stdout)
             help_ = self.call(word, "--help")
             self.assertIn("--units", help_.stdout)
@@ -127,7 +127,7 @@ class Usage(Case):
         self.call("check", "plan", cwd=self.folder)
 
     def test_project_that_is_not_there(self):
-        for command in (["check"], ["plan"], ["sheets", "--out", "sheets"], ["export", "--out", "solids"]):
+        for command in (["check"], ["plan"], ["sheets", "--out", "sheets"], ["export", "--out", "solids"], ["patterns", "--out", "patterns"]):
             with self.subTest(command=command):
                 done = self.call(command[0], "missing.sheerlay", *command[1:], code=1, cwd=self.folder)
                 self.assertIn("missing.sheerlay", done.stderr)

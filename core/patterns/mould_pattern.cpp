@@ -1,0 +1,192 @@
+#include "core/patterns/mould_pattern.hpp"
+
+#include "core/sheets/words.hpp"
+#include "core/units/length.hpp"
+#include "core/units/number_text.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sheerlay::core {
+
+namespace {
+
+using Eigen::Vector2d;
+
+constexpr double bevelPitch = 80;  // mm along the edge from one bevel told to the next
+constexpr double tickLength = 6;   // mm
+constexpr double circleParts = 48; // of a hole; a chord of 10 mm across is 0.01 mm short
+
+/// Heights of the table's waterlines, each once.
+std::vector<double> waterlinesOf(const Project& project) {
+    std::vector<double> heights;
+    for (const Station& station : project.hull.stations)
+        for (const TablePoint& p : station.points)
+            if (p.kind == PointKind::Waterline)
+                heights.push_back(p.height);
+    std::sort(heights.begin(), heights.end());
+    heights.erase(
+        std::unique(heights.begin(), heights.end(), [](double a, double b) { return std::abs(a - b) < 0.1; }),
+        heights.end());
+    return heights;
+}
+
+/// Half-breadth of an edge at a height, the widest where there are several; 0 where it has none.
+double breadthAt(const std::vector<EdgePoint>& edge, double z) {
+    double widest = 0.0;
+    for (std::size_t i = 1; i < edge.size(); ++i) {
+        const Vector2d& a = edge[i - 1].at;
+        const Vector2d& b = edge[i].at;
+        if ((a.y() - z) * (b.y() - z) <= 0.0 && a.y() != b.y())
+            widest = std::max(widest, a.x() + (z - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
+    }
+    return widest;
+}
+
+std::string degreesText(double radians) {
+    return numberText(radians * 180.0 / std::numbers::pi, 0) + "\u00B0";
+}
+
+class Drawer {
+public:
+    Drawer(const Project& project, Units units) : m_project(project), m_units(units) {}
+
+    Pattern mould(const Mould& mould, std::size_t number) {
+        start("mould-" + std::string(number < 10 ? "0" : "") + std::to_string(number),
+              "Mould " + mould.name + ", " + mould.governingFace() + " face");
+        m_mirrors = m_project.moulds.shape == MouldChoices::Shape::Whole && mould.stemCut == 0.0;
+        if (m_mirrors) {
+            wholeOutline(mould);
+        } else {
+            line(Layer::Cut, mould.outline, true, LineKind::Visible);
+        }
+        line(Layer::Mark, {{0, mould.keel}, {0, mould.foot}}, false, LineKind::Centre);
+        level(mould, mould.sheer, "sheer");
+        for (const double z : waterlinesOf(m_project))
+            if (z > mould.keel + 5 && z < mould.sheer - 5)
+                level(mould, z, "waterline " + formatLength(z, m_units, 16, 0));
+        bevels(mould.edge);
+        if (m_project.moulds.holes)
+            holes(mould.edge, *m_project.moulds.holes);
+        const double middle = m_mirrors ? 0.0 : 0.5 * (mould.stemCut + mould.legHalfBreadth);
+        const double z = mould.sheer - 0.55 * (mould.sheer - mould.keel);
+        text({middle + (m_mirrors ? 0.0 : 12.0), z}, m_pattern.title, 5.0);
+        text({middle + (m_mirrors ? 0.0 : 12.0), z - 7},
+             std::string("saw to the line; plane the bevel toward the ") +
+                 (mould.forward ? "forward" : "after") + " face",
+             3.0);
+        if (mould.stemCut > 0)
+            text({middle + 12.0, z - 12}, "two of it, one a side of the stem form", 3.0);
+        else if (!m_mirrors)
+            text({middle + 12.0, z - 12}, "half: turn over at the centreline", 3.0);
+        text({middle, mould.foot - 6}, "foot, on the strongback", 3.0);
+        return std::move(m_pattern);
+    }
+
+    Pattern stem(const StemForm& form) {
+        start(std::string("stem-form-") + toText(form.end),
+              std::string("Stem form, ") + toText(form.end) + ", against mould " + form.mould);
+        m_mirrors = false;
+        line(Layer::Cut, form.outline, true, LineKind::Visible);
+        if (form.bevelLine.size() > 1)
+            line(Layer::Mark, form.bevelLine, false, LineKind::Hidden);
+        bevels(form.edge);
+        const double z = form.foot - 25;
+        const double centre = 0.5 * (form.edge.front().at.x() + form.endsAt);
+        text({centre, z}, m_pattern.title, 5.0);
+        text({centre, z - 7}, "saw to the line; bevel both faces back to the dashed line", 3.0);
+        return std::move(m_pattern);
+    }
+
+private:
+    void start(std::string file, std::string title) {
+        m_pattern = {};
+        m_pattern.file = std::move(file);
+        m_pattern.title = std::move(title);
+    }
+    void line(Layer layer, std::vector<Vector2d> points, bool closed, LineKind kind) {
+        m_pattern.lines.push_back({layer, std::move(points), closed, kind});
+    }
+    void text(const Vector2d& at, std::string words, double size) {
+        m_pattern.texts.push_back({at, std::move(words), size});
+    }
+    void wholeOutline(const Mould& mould) {
+        // starboard from the shoulder down to the centreline, then port back up; the foot joins them
+        std::vector<Vector2d> side;
+        const std::size_t edge = mould.edge.size();
+        for (std::size_t i = edge; i < mould.outline.size(); ++i)
+            if (mould.outline[i].x() > 1e-9)
+                side.push_back(mould.outline[i]); // foot, leg, shoulder: down to the sheer
+        for (std::size_t i = 0; i < edge; ++i)
+            side.push_back(mould.outline[i]);
+        std::vector<Vector2d> all = side;
+        for (std::size_t i = side.size(); i-- > 0;)
+            if (side[i].x() > 1e-9)
+                all.emplace_back(-side[i].x(), side[i].y());
+        line(Layer::Cut, all, true, LineKind::Visible);
+    }
+    void level(const Mould& mould, double z, const std::string& name) {
+        const double right = breadthAt(mould.edge, z);
+        const double left = m_mirrors ? -right : mould.stemCut;
+        if (right - left < 3)
+            return;
+        line(Layer::Mark, {{left, z}, {right, z}}, false, LineKind::Thin);
+        if (right - left > 40)
+            text({m_mirrors ? 0.5 * right : 0.5 * (left + right), z + 1}, name, 3.0);
+    }
+    void bevels(const std::vector<EdgePoint>& edge) {
+        double since = bevelPitch;
+        for (std::size_t i = 1; i + 1 < edge.size(); ++i) {
+            since += (edge[i].at - edge[i - 1].at).norm();
+            if (since < bevelPitch)
+                continue;
+            since = 0.0;
+            const EdgePoint& e = edge[i];
+            line(Layer::Mark, {e.at, e.at - tickLength * e.outward}, false, LineKind::Thin);
+            text(e.at - (tickLength + 5) * e.outward - Vector2d(0, 1), degreesText(e.bevel), 3.0);
+        }
+    }
+    void holes(const std::vector<EdgePoint>& edge, const EdgeHoles& choice) {
+        double since = choice.pitch / 2;
+        for (std::size_t i = 1; i + 1 < edge.size(); ++i) {
+            since += (edge[i].at - edge[i - 1].at).norm();
+            if (since < choice.pitch)
+                continue;
+            since = 0.0;
+            const Vector2d centre = edge[i].at - choice.inset * edge[i].outward;
+            if (centre.x() < choice.diameter)
+                continue; // would run into the centreline
+            for (const double side : {1.0, -1.0}) {
+                if (side < 0 && !m_mirrors)
+                    continue;
+                std::vector<Vector2d> ring;
+                for (int k = 0; k < static_cast<int>(circleParts); ++k) {
+                    const double a = 2 * std::numbers::pi * k / circleParts;
+                    ring.emplace_back(side * (centre.x() + choice.diameter / 2 * std::cos(a)),
+                                      centre.y() + choice.diameter / 2 * std::sin(a));
+                }
+                line(Layer::Cut, ring, true, LineKind::Visible);
+            }
+        }
+    }
+
+    const Project& m_project;
+    Units m_units;
+    Pattern m_pattern;
+    bool m_mirrors = false;
+};
+
+} // namespace
+
+std::vector<Pattern> mouldPatterns(const Project& project, const MouldSet& set, Units units) {
+    Drawer drawer(project, units);
+    std::vector<Pattern> patterns;
+    for (const Mould& mould : set.moulds)
+        patterns.push_back(drawer.mould(mould, patterns.size() + 1));
+    for (const StemForm& form : set.stemForms)
+        patterns.push_back(drawer.stem(form));
+    return patterns;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,268 @@
+#include "core/patterns/pattern_pages.hpp"
+
+#include "core/sheets/compose.hpp"
+#include "core/units/length.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <utility>
+
+namespace sheerlay::core {
+
+namespace {
+
+using Eigen::Vector2d;
+
+constexpr double leftBand = 12.0;   // mm beside the window, for the upright bars
+constexpr double footBand = 32.0;   // mm below it, for the level bars and the words
+constexpr double crossArm = 4.0;    // mm
+constexpr double rollWidth = 914.4; // mm, 36 in
+constexpr double rollLength = 2400; // mm
+constexpr double leastRoll = 260.0; // mm, room for the bars
+
+/// The part of a segment inside a box (paper, y down), as parameters; none where it misses.
+std::optional<std::pair<double, double>> inside(const Vector2d& a, const Vector2d& b, const Box& box) {
+    double from = 0.0;
+    double to = 1.0;
+    const Vector2d d = b - a;
+    for (const auto& [p, q] : {std::pair{-d.x(), a.x() - box.left},
+                               std::pair{d.x(), box.right - a.x()},
+                               std::pair{-d.y(), a.y() - box.top},
+                               std::pair{d.y(), box.bottom - a.y()}}) {
+        if (p == 0.0) {
+            if (q < 0.0)
+                return std::nullopt;
+            continue;
+        }
+        const double t = q / p;
+        if (p < 0.0)
+            from = std::max(from, t);
+        else
+            to = std::min(to, t);
+    }
+    if (from >= to)
+        return std::nullopt;
+    return std::pair{from, to};
+}
+
+/// What of a polyline shows in the box.
+std::vector<std::vector<Vector2d>> clipped(const std::vector<Vector2d>& line, const Box& box) {
+    std::vector<std::vector<Vector2d>> parts;
+    bool open = false;
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        const auto part = inside(line[i - 1], line[i], box);
+        if (!part) {
+            open = false;
+            continue;
+        }
+        const Vector2d d = line[i] - line[i - 1];
+        if (!open || part->first > 0.0)
+            parts.push_back({line[i - 1] + part->first * d});
+        parts.back().push_back(line[i - 1] + part->second * d);
+        open = part->second >= 1.0;
+    }
+    return parts;
+}
+
+std::string letterOf(int number) {
+    std::string letters(1, static_cast<char>('A' + number % 26));
+    return number < 26 ? letters : letterOf(number / 26 - 1) + letters;
+}
+
+class Tiler {
+public:
+    Tiler(const Pattern& pattern, const Page& page, std::string boat)
+        : m_pattern(pattern), m_page(page), m_boat(std::move(boat)),
+          m_extent(extentOf(pattern)), m_window{pageMargin + leftBand,
+                                                pageMargin,
+                                                page.width - pageMargin,
+                                                page.height - pageMargin - footBand} {
+        m_columns = count(m_extent.right - m_extent.left, m_window.right - m_window.left);
+        m_rows = count(m_extent.top - m_extent.bottom, m_window.bottom - m_window.top);
+    }
+
+    std::vector<PatternPage> make() {
+        std::vector<PatternPage> pages;
+        for (int row = 0; row < m_rows; ++row)
+            for (int column = 0; column < m_columns; ++column)
+                if (auto page = tile(row, column))
+                    pages.push_back(std::move(*page));
+        for (std::size_t i = 0; i < pages.size(); ++i)
+            finish(pages[i], pages, i);
+        return pages;
+    }
+
+private:
+    static constexpr double edge = 3.0; // mm of white between the pattern and its first window's edge
+
+    static int count(double size, double window) {
+        return std::max(
+            1, static_cast<int>(std::ceil((size + 2 * edge - pageOverlap) / (window - pageOverlap))));
+    }
+
+    std::optional<PatternPage> tile(int row, int column) const {
+        PatternPage page;
+        page.row = row;
+        page.column = column;
+        page.window = m_window;
+        page.sheet.width = m_page.width;
+        page.sheet.height = m_page.height;
+        page.sheet.title = m_boat + ", " + m_pattern.title;
+        const double stepX = m_window.right - m_window.left - pageOverlap;
+        const double stepY = m_window.bottom - m_window.top - pageOverlap;
+        page.origin = {m_window.left + edge - m_extent.left - column * stepX,
+                       m_window.top + edge + m_extent.top - row * stepY};
+        const auto onPaper = [&](const Vector2d& p) {
+            return Vector2d(page.origin.x() + p.x(), page.origin.y() - p.y());
+        };
+        for (const PatternLine& line : m_pattern.lines) {
+            std::vector<Vector2d> points;
+            for (const Vector2d& p : line.points)
+                points.push_back(onPaper(p));
+            if (line.closed)
+                points.push_back(points.front());
+            for (std::vector<Vector2d>& part : clipped(points, m_window)) {
+                Path path;
+                path.points = std::move(part);
+                path.line = line.layer == Layer::Cut ? LineKind::Visible : line.kind;
+                page.sheet.items.emplace_back(std::move(path));
+            }
+        }
+        if (page.sheet.items.empty())
+            return std::nullopt;
+        for (const PatternText& text : m_pattern.texts) {
+            const Text set =
+                makeText(onPaper(text.at), text.text, {.size = text.size, .anchor = Anchor::Middle});
+            const Box box = inkBox(set);
+            if (box.left >= m_window.left && box.right <= m_window.right && box.top >= m_window.top &&
+                box.bottom <= m_window.bottom)
+                page.sheet.items.emplace_back(set);
+        }
+        return page;
+    }
+
+    static void cross(Sheet& sheet, double x, double y) {
+        sheet.items.emplace_back(makeLine({x - crossArm, y}, {x + crossArm, y}, LineKind::Thin));
+        sheet.items.emplace_back(makeLine({x, y - crossArm}, {x, y + crossArm}, LineKind::Thin));
+    }
+
+    void joint(Sheet& sheet, bool upright, double at, int number) const {
+        const double middle =
+            upright ? 0.5 * (m_window.top + m_window.bottom) : 0.5 * (m_window.left + m_window.right);
+        const double low = upright ? m_window.top + 30 : m_window.left + 30;
+        const double high = upright ? m_window.bottom - 30 : m_window.right - 30;
+        for (const double along : {low, high})
+            upright ? cross(sheet, at, along) : cross(sheet, along, at);
+        const Vector2d place = upright ? Vector2d(at, middle) : Vector2d(middle, at + 2);
+        sheet.items.emplace_back(makeText(
+            place, letterOf(number), {.size = 6.0, .weight = Weight::Bold, .anchor = Anchor::Middle}));
+    }
+
+    void finish(PatternPage& page, const std::vector<PatternPage>& all, std::size_t index) const {
+        Sheet& sheet = page.sheet;
+        sheet.items.emplace_back(makeBox(m_window, LineKind::Thin));
+        const double half = pageOverlap / 2;
+        // joints upright first, then level; both pages of a joint get the same number
+        const int upright = m_rows * (m_columns - 1);
+        if (page.column > 0)
+            joint(sheet, true, m_window.left + half, page.row * (m_columns - 1) + page.column - 1);
+        if (page.column + 1 < m_columns)
+            joint(sheet, true, m_window.right - half, page.row * (m_columns - 1) + page.column);
+        if (page.row > 0)
+            joint(sheet, false, m_window.top + half, upright + (page.row - 1) * m_columns + page.column);
+        if (page.row + 1 < m_rows)
+            joint(sheet, false, m_window.bottom - half, upright + page.row * m_columns + page.column);
+        bars(sheet);
+        words(sheet, index + 1, all.size());
+        map(page, all);
+    }
+
+    void bars(Sheet& sheet) const {
+        const double bottom = m_page.height - pageMargin;
+        const auto bar = [&](const Vector2d& from, const Vector2d& along, double length, const char* label) {
+            sheet.items.emplace_back(makeLine(from, from + length * along, LineKind::Thin));
+            const Vector2d square(along.y(), along.x());
+            for (const double t : {0.0, length})
+                sheet.items.emplace_back(makeLine(
+                    from + t * along - 1.5 * square, from + t * along + 1.5 * square, LineKind::Thin));
+            const bool level = along.x() > 0.5;
+            Lettering lettering{.size = 2.6};
+            if (!level)
+                lettering.rotation = -std::acos(0.0);
+            const Vector2d at = level ? from + Vector2d(length + 2, 1) : from + Vector2d(1, -2);
+            sheet.items.emplace_back(makeText(at, label, lettering));
+        };
+        bar({pageMargin, bottom - 9}, {1, 0}, 100.0, "100 mm");
+        bar({pageMargin, bottom - 4}, {1, 0}, 4 * mmPerInch, "4 in");
+        // upright bars end above the foot
+        const double low = m_window.bottom;
+        bar({pageMargin + 2.5, low - 100.0}, {0, 1}, 100.0, "100 mm");
+        bar({pageMargin + 8.0, low - 4 * mmPerInch}, {0, 1}, 4 * mmPerInch, "4 in");
+    }
+
+    void words(Sheet& sheet, std::size_t number, std::size_t count) const {
+        const double top = m_window.bottom;
+        const double width = m_page.width - 2 * pageMargin - 34;
+        const auto put = [&](double y, const std::string& line, double size, Weight weight) {
+            sheet.items.emplace_back(makeText({pageMargin, top + y},
+                                              shortened(line, width, size, weight),
+                                              {.size = size, .weight = weight}));
+        };
+        put(5,
+            m_pattern.title + ", page " + std::to_string(number) + " of " + std::to_string(count),
+            4.0,
+            Weight::SemiBold);
+        put(9.5,
+            m_boat + ". Print at 100 %, never fitted to the page; measure the bars both ways before you saw.",
+            2.8,
+            Weight::Regular);
+        put(13.5,
+            "Lay crosses over crosses where the letters are alike. Line width: the middle of the line "
+            "counts.",
+            2.8,
+            Weight::Regular);
+        put(17.5,
+            "Saws: guard on, hands clear, eyes and ears covered. Draw the dust off and wear a mask.",
+            2.8,
+            Weight::Regular);
+    }
+
+    void map(PatternPage& page, const std::vector<PatternPage>& all) const {
+        const double size = std::min(28.0 / m_columns, 26.0 / m_rows);
+        const double left = m_page.width - pageMargin - 30;
+        const double top = m_window.bottom + 4;
+        for (const PatternPage& other : all) {
+            const Box box{left + other.column * size,
+                          top + other.row * size,
+                          left + (other.column + 1) * size,
+                          top + (other.row + 1) * size};
+            const bool here = other.row == page.row && other.column == page.column;
+            page.sheet.items.emplace_back(
+                makeBox(box, LineKind::Thin, here ? std::optional<Colour>(colours::pencil) : std::nullopt));
+        }
+    }
+
+    const Pattern& m_pattern;
+    Page m_page;
+    std::string m_boat;
+    Box m_extent;
+    Box m_window;
+    int m_rows = 1, m_columns = 1;
+};
+
+} // namespace
+
+std::vector<PatternPage> pagesOf(const Pattern& pattern, const Page& page, const std::string& boat) {
+    return Tiler(pattern, page, boat).make();
+}
+
+Page rollPageFor(const Pattern& pattern) {
+    const Box box = extentOf(pattern);
+    constexpr double white = 2 * (pageMargin + 4.0);
+    return {std::clamp(box.right - box.left + white + leftBand, leastRoll, rollLength),
+            std::clamp(box.top - box.bottom + white + footBand, leastRoll, rollWidth),
+            1.0};
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,95 @@
+"""The patterns of an example, measured from outside: the PDF through poppler, the DXF through ezdxf where it is installed.
+
+usage: patterns_test.py PROGRAM PROJECT
+"""
+import math
+import re
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+TOLERANCE = 0.05  # mm, issue 6
+PATH = re.compile(r'<path[^>]*? d="([^"]*)"([^>]*)')
+
+
+def polylines(pdf, page):
+    """Every polyline of a page in mm, as poppler reads it."""
+    svg = subprocess.run(["pdftocairo", "-svg", "-f", str(page), "-l", str(page), pdf, "-"],
+                         check=True, capture_output=True, text=True).stdout
+    lines = []
+    for data, rest in PATH.findall(svg):
+        matrix = re.search(r"matrix\(([^)]*)\)", rest)
+        a, b, c, d, e, f = [float(n) for n in re.split("[ ,]+", matrix[1].strip())] if matrix else (1, 0, 0, 1, 0, 0)
+        points = [(float(x), float(y)) for x, y in re.findall(r"[ML] ([-0-9.]+) ([-0-9.]+)", data)]
+        lines.append([((a * x + c * y + e) * 25.4 / 72, (b * x + d * y + f) * 25.4 / 72) for x, y in points])
+    return lines
+
+
+def check_bars(lines, where):
+    for length in (100.0, 101.6):
+        for axis, name in ((0, "level"), (1, "upright")):
+            fits = [l for l in lines if len(l) == 2 and abs(abs(l[1][axis] - l[0][axis]) - length) <= TOLERANCE
+                    and abs(l[1][1 - axis] - l[0][1 - axis]) < 0.01]
+            assert fits, f"{where}: no {name} bar of {length} mm"
+
+
+def dxf_outline(path):
+    """Points of the first polyline on layer cut."""
+    pairs = path.read_text().split("\n")
+    pairs = list(zip((p.strip() for p in pairs[0::2]), pairs[1::2]))
+    points, kind, x = [], "", 0.0
+    for code, value in pairs:
+        if code == "0":
+            if value == "SEQEND":
+                return points
+            kind = value
+        elif kind == "VERTEX" and code == "10":
+            x = float(value)
+        elif kind == "VERTEX" and code == "20":
+            points.append((x, float(value)))
+    return points
+
+
+def main(program, project):
+    with tempfile.TemporaryDirectory() as name:
+        out = Path(name)
+        done = subprocess.run([program, "patterns", project, "--out", out, "--page", "A4"], capture_output=True, text=True)
+        assert done.returncode == 0, done.stderr
+        written = [Path(line) for line in done.stdout.splitlines()]
+        assert all(path.exists() for path in written)
+        dxfs = [p for p in written if p.suffix == ".dxf"]
+        assert len(dxfs) > 5
+        tiled, roll = out / "moulds-tiled.pdf", out / "moulds-roll.pdf"
+        for pdf in (tiled, roll):
+            info = subprocess.run(["pdfinfo", pdf], check=True, capture_output=True, text=True).stdout
+            pages = int(re.search(r"Pages: +([0-9]+)", info)[1])
+            step = 1 if pdf == roll else max(1, pages // 12)   # poppler takes its time
+            for page in range(1, pages + 1, step):
+                check_bars(polylines(pdf, page), f"{pdf.name} page {page}")
+        # three distances on each outline, roll page against DXF: the foot, the height, and across
+        worst = 0.0
+        for page, dxf in enumerate(dxfs, 1):
+            wanted = dxf_outline(dxf)
+            lines = [l for l in polylines(roll, page) if len(l) >= len(wanted)]
+            assert lines, f"{dxf.name}: no outline on the roll's page {page}"
+            found = max(lines, key=len)
+            n = len(wanted)
+            for i, j in ((0, n // 2), (n // 4, n - 2), (n // 3, n - 3)):
+                a = math.dist(wanted[i], wanted[j])
+                b = math.dist(found[i], found[j])
+                worst = max(worst, abs(a - b))
+        assert worst <= TOLERANCE, f"outline distances differ by {worst} mm"
+        try:
+            import ezdxf
+        except ImportError:
+            print("python3-ezdxf is missing; the DXF files were not audited")
+        else:
+            for dxf in dxfs:
+                audit = ezdxf.readfile(dxf).audit()
+                assert not audit.errors and not audit.fixes, f"{dxf.name}: {audit.errors} {audit.fixes}"
+        print(f"{len(dxfs)} patterns, outlines on paper within {worst:.4f} mm of the DXF")
+
+
+if __name__ == "__main__":
+    main(*sys.argv[1:])
