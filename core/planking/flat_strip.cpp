@@ -14,7 +14,8 @@ struct FlatLine {
     std::vector<Vector2d> at;
     std::vector<double> heading;
 
-    [[nodiscard]] Vector2d place(double column, double offset) const {
+    /// @param lean  rad, off square of the line the offset is measured along, toward the stern
+    [[nodiscard]] Vector2d place(double column, double offset, double lean = 0) const {
         const double c =
             std::clamp(column - static_cast<double>(first), 0.0, static_cast<double>(at.size() - 1));
         const auto i = std::min(static_cast<std::size_t>(std::floor(c)), at.size() - 2);
@@ -26,7 +27,7 @@ struct FlatLine {
         const double part = std::abs(turn) < 1e-9 ? f : std::sin(0.5 * f * turn) / std::sin(0.5 * turn);
         const double h = heading[i] + f * turn;
         return at[i] + chord * part * Vector2d(std::cos(mid), std::sin(mid)) +
-               offset * Vector2d(-std::sin(h), std::cos(h));
+               offset * Vector2d(-std::sin(h - lean), std::cos(h - lean));
     }
 };
 
@@ -46,12 +47,19 @@ FlatLine layFlat(const std::vector<geometry::RowNode>& line, std::size_t first, 
     return flat;
 }
 
+/// How far a node's column leans toward the stern off square to its edge, rad.
+double leanOf(const geometry::RowNode& n) {
+    const Eigen::Vector3d run = n.jet.u * n.state.velocity.x() + n.jet.v * n.state.velocity.y();
+    return n.alive ? std::asin(std::clamp(run.normalized().dot(n.frame.tangent), -1.0, 1.0)) : 0.0;
+}
+
 } // namespace
 
 void flattenStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, geometry::FanSide side) {
     if (piece.parentEdge.empty() || piece.childEdge.empty() || piece.middle.size() < 2)
         return;
-    const auto& line = piece.farEdgeCut() ? mesh.parent : mesh.middle;
+    const auto& line = piece.goodLine(mesh);
+    const bool beside = piece.part == RowPart::Beside;
     const double base = piece.farEdgeCut() ? 0.0 : 0.5 * mesh.width; // a tapered row lies along its near edge
     double lo = 1e9;
     double hi = 0;
@@ -70,7 +78,15 @@ void flattenStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, geom
         return;
     const FlatLine flat = layFlat(line, first, last);
     const double sign = side == geometry::FanSide::TowardKeel ? 1.0 : -1.0;
-    const auto place = [&](const RowPoint& p) { return flat.place(p.column, sign * (p.distance - base)); };
+    const auto place = [&](const RowPoint& p) {
+        if (!beside)
+            return flat.place(p.column, sign * (p.distance - base));
+        // its good edge is the far one, and the columns are square to the other
+        const auto i = std::min(static_cast<std::size_t>(p.column), line.size() - 2);
+        const double f = p.column - static_cast<double>(i);
+        const double lean = (1 - f) * leanOf(line[i]) + f * leanOf(line[i + 1]);
+        return flat.place(p.column, sign * (p.distance - mesh.widthAt(p.column)), sign * lean);
+    };
 
     const Vector2d origin = place(piece.middle.front());
     const Vector2d chord = (place(piece.middle.back()) - origin).normalized();

@@ -15,7 +15,7 @@ constexpr double straight = 1e-9;   // 1/mm: no radius is told below this
 
 void measureStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const LayingContext& context) {
     const geometry::TensorSurface& surface = context.hull->laid.surface;
-    const auto& source = piece.farEdgeCut() ? mesh.parent : mesh.middle;
+    const auto& source = piece.goodLine(mesh);
     double s = 0;
     strip.middle.reserve(piece.middle.size());
     strip.samples.reserve(piece.middle.size());

@@ -203,6 +203,9 @@ void tapers(Plan& plan) {
     for (const Strip& s : plan.strips)
         if (s.planed != PlanedEdge::None)
             rows.insert(s.row);
+    for (const Strip& s : plan.strips)
+        if (s.kind == StripKind::Stealer)
+            rows.erase(s.row); // told by itself
     std::string list;
     for (auto it = rows.begin(); it != rows.end();) {
         const int first = *it;

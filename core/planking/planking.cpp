@@ -9,6 +9,7 @@
 #include "core/planking/split_bottom.hpp"
 #include "core/planking/start_line.hpp"
 #include "core/planking/start_search.hpp"
+#include "core/planking/stealer_findings.hpp"
 #include "core/planking/strip_ends.hpp"
 #include "core/planking/taper_field.hpp"
 #include "core/units/both_units.hpp"
@@ -55,6 +56,7 @@ void markRows(const Project& project, Plan& plan) {
 /// Widths of the rows on both sides of the start.
 struct Widths {
     std::vector<RowWidth> below, above;
+    std::vector<Band> bands; ///< below
 };
 
 TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side) {
@@ -65,6 +67,8 @@ TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side
     wish.limit = plan.edgeBendLimit;
     wish.where = project.planking.taper;
     wish.side = side;
+    wish.stealers = context.stealers &&
+                    side == FanSide::TowardKeel; // above, rows are cut by the sheer before they bend much
     return wish;
 }
 
@@ -78,7 +82,9 @@ void layMeasured(const geometry::EvenMaster& even,
     std::vector<RowWidth> above = widths.below;
     const auto k = static_cast<std::size_t>(measured.row);
     above.resize(k);
-    const RowWidth& base = above[k - 1];
+    std::vector<Band> bands = widths.bands;
+    const auto band = std::find_if(bands.begin(), bands.end(), [&](const Band& b) { return b.row == k - 1; });
+    const RowWidth& base = band == bands.end() ? above[k - 1] : band->width;
     std::vector<double> u;
     std::vector<double> width;
     const auto& knots = context.hull->laid.surface.knotsU();
@@ -87,10 +93,10 @@ void layMeasured(const geometry::EvenMaster& even,
         width.push_back((base.full() ? context.project->strips.coverWidth : base.at(x)) +
                         measured.offset.at(x));
     }
-    above[k - 1] = RowWidth(std::move(u), std::move(width));
+    (band == bands.end() ? above[k - 1] : band->width) = RowWidth(std::move(u), std::move(width));
     RowLayer laid(context, plan);
     laid.takeAsMeasured(measured.row);
-    const auto edge = laid.rows(even, FanSide::TowardKeel, above, measured.row);
+    const auto edge = laid.rows(even, FanSide::TowardKeel, above, measured.row, 1, bands);
     laid.finish();
 
     Project rest = *context.project;
@@ -98,14 +104,21 @@ void layMeasured(const geometry::EvenMaster& even,
     LayingContext restContext = context;
     restContext.project = &rest;
     std::vector<RowWidth> below;
+    bands.clear();
     if (rest.planking.taper != Taper::None)
         if (auto field = taperField(context.hull->laid,
                                     geometry::masterAlong(edge, taperSpacing).nodes,
-                                    taperWish(restContext, plan, FanSide::TowardKeel)))
+                                    taperWish(restContext, plan, FanSide::TowardKeel))) {
             below = std::move(field->rows);
+            bands = std::move(field->bands);
+        }
     RowLayer next(restContext, plan);
-    next.rows(
-        geometry::masterAlong(edge, columnSpacing), FanSide::TowardKeel, below, mostRows, measured.row + 1);
+    next.rows(geometry::masterAlong(edge, columnSpacing),
+              FanSide::TowardKeel,
+              below,
+              mostRows,
+              measured.row + 1,
+              bands);
     next.finish();
 }
 
@@ -140,6 +153,8 @@ solveTapers(const StartLine& start, double tighter, const LayingContext& context
         tapers.plainWorst = std::max(tapers.plainWorst, field->plainWorst);
         (side == FanSide::TowardKeel ? tapers.metFromBelow : tapers.metFromAbove) = field->metFrom;
         (side == FanSide::TowardKeel ? widths.below : widths.above) = std::move(field->rows);
+        if (side == FanSide::TowardKeel)
+            widths.bands = std::move(field->bands);
     }
     if (allFound || tapers.touched > 0)
         plan.tapers = tapers;
@@ -163,13 +178,13 @@ Expected<Plan, PlanError> layFrom(const StartLine& start,
     RowLayer layer(context, plan);
     std::optional<SplitChoice> split;
     if (context.project->planking.closing == ClosingMethod::SplitBottom) {
-        split = laySplit(even, widths.below, context, plan);
+        split = laySplit(even, widths.below, widths.bands, context, plan);
         tellSplit(split, plan);
     }
     if (!split && measured)
         layMeasured(even, widths, *measured, context, plan);
     else if (!split)
-        layer.rows(even, FanSide::TowardKeel, widths.below);
+        layer.rows(even, FanSide::TowardKeel, widths.below, mostRows, 1, widths.bands);
     if (start.kind != StartLine::Kind::Sheer || start.shift > 0)
         layer.rows(even, FanSide::TowardSheer, widths.above);
     layer.finish();
@@ -220,7 +235,7 @@ Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
             bestOver = over;
             best = LaidBoat{std::move(base), *widths, std::move(*laid)};
         }
-        if (over <= met)
+        if (over <= met || !best->widths.bands.empty()) // stealers take their time to solve for
             break;
         tighter /= over;
     }
@@ -278,6 +293,20 @@ void aimShutter(const Widths& widths, const LayingContext& context, const Plan& 
          "width; change the cover width a little, or the wanted width."});
 }
 
+/// The boat from one given line, with the tapers it wants and the shutter that was asked for.
+Expected<Plan, PlanError> layWhole(const StartLine& start,
+                                   const LayingContext& context,
+                                   const Plan& empty,
+                                   const MeasuredRow* measured) {
+    auto boat = layTapered(start, context, empty, measured);
+    if (!boat)
+        return unexpected(boat.error());
+    Plan plan = std::move(boat->plan);
+    if (context.project->planking.shutter && !measured)
+        aimShutter(boat->widths, context, boat->base, plan);
+    return plan;
+}
+
 } // namespace
 
 Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull, const MeasuredRow* measured) {
@@ -303,12 +332,18 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull, 
     if (!project.planking.shutter && !measured) // the last plank's wish moves the start, too
         start = aimAtAccent(project, hull, start);
     empty.accentRows = accentRows(project, hull, start, empty.findings);
-    auto boat = layTapered(start, context, empty, measured);
-    if (!boat)
-        return unexpected(boat.error());
-    Plan plan = std::move(boat->plan);
-    if (project.planking.shutter && !measured)
-        aimShutter(boat->widths, context, boat->base, plan);
+    auto laid = layWhole(start, context, empty, measured);
+    if (laid)
+        if (const auto fault = stealerFault(*laid)) {
+            LayingContext without = context;
+            without.stealers = false;
+            laid = layWhole(start, without, empty, measured);
+            if (laid)
+                tellNoStealers(*fault, *laid);
+        }
+    if (!laid)
+        return unexpected(laid.error());
+    Plan plan = std::move(*laid);
     std::stable_sort(plan.strips.begin(), plan.strips.end(), [](const Strip& a, const Strip& b) {
         return a.row != b.row ? a.row < b.row : a.side == Side::Starboard && b.side == Side::Port;
     });
@@ -318,6 +353,7 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull, 
     if (project.planking.closing == ClosingMethod::Herringbone)
         layHerringbone(plan, project);
     orderStrips(plan, project.planking.closing);
+    tellStealers(hull, plan);
     findInPlan(project, plan);
     plan.milliseconds =
         std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();

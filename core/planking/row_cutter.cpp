@@ -79,6 +79,8 @@ void buildMiddle(const RowColumns& columns,
                 return {t->point, t->trim};
         }
         const std::size_t i = bow ? first : last;
+        if (columns.mesh().endsAt(i, bow))
+            return {columns.nodePoint(Line::Middle, i), Trim::None};
         if (!halved(i))
             if (const auto end = columns.lineEnd(Line::Middle, i, bow ? -1 : +1))
                 return {end->point, end->trim};
@@ -131,6 +133,7 @@ RowPiece build(const RowColumns& columns, std::size_t c0, std::size_t c1) {
             piece.cutBySheer = std::max(piece.cutBySheer, lost);
     }
     piece.tapered = columns.mesh().tapered();
+    piece.part = columns.mesh().part;
     if (parent.turnsCorner || child.turnsCorner)
         piece.cutBySheer = std::max(piece.cutBySheer, aCorner);
     if (piece.lens)

@@ -3,6 +3,7 @@
 #include "core/hull/hull.hpp"
 #include "geometry/parallels.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace sheerlay::core {
@@ -16,6 +17,13 @@ struct RowPoint {
     Eigen::Vector3d p;
 };
 
+/// What part of its row a mesh holds.
+enum class RowPart {
+    Whole,
+    Stealer, ///< the part of a band that ends in the surface; its far edge is cut
+    Beside,  ///< the rest of a band; its near edge is cut to the stealers and notched for their ends
+};
+
 /// Three lines of one fan: a row's edge nearer the start, its middle and its far edge, column by column. All
 /// are parallels, except in a tapered row, whose middle and far edge lie nearer.
 struct RowMesh {
@@ -24,7 +32,20 @@ struct RowMesh {
     double spacing = 0.0;         ///< mm between columns on the master
     std::vector<double> narrowed; ///< mm, width of every column of a tapered row; empty where all are full
 
+    RowPart part = RowPart::Whole;
+    std::optional<std::size_t> bowNib, sternNib; ///< columns on which a stealer ends square
+    /// Where the near edge of the strip beside a stealer steps back onto the row's own.
+    struct Notch {
+        RowPoint corner; ///< on the row's near edge, on the nib's column; its distance is the depth, negative
+        bool bow = true; ///< at the stealer's bow end
+    };
+    std::vector<Notch> notches;
+
     [[nodiscard]] bool tapered() const noexcept { return !narrowed.empty(); }
+    [[nodiscard]] bool endsAt(std::size_t column, bool bow) const noexcept {
+        const auto& nib = bow ? bowNib : sternNib;
+        return nib && *nib == column;
+    }
     [[nodiscard]] double widthAt(std::size_t column) const { return tapered() ? narrowed[column] : width; }
     /// Between columns too.
     [[nodiscard]] double widthAt(double column) const;
@@ -40,11 +61,18 @@ struct RowPiece {
     geometry::Trim sternTrim = geometry::Trim::None;
     double cutBySheer = 0.0;  ///< mm, most that the sheer takes off the width lengthwise
     double cutByCentre = 0.0; ///< mm, most that the centreline takes off the width lengthwise
-    bool tapered = false;     ///< the row's own far edge is cut
-    bool lens = false;        ///< the far edge lies wholly beyond the centreline
+    bool tapered = false;     ///< the row's own far edge is cut, or the near one of the strip by a stealer
+    RowPart part = RowPart::Whole;
+    bool lens = false; ///< the far edge lies wholly beyond the centreline
     /// The far edge is cut, by a taper or lengthwise by the centreline: the strip's good edge is the one
     /// nearer the start.
-    [[nodiscard]] bool farEdgeCut() const noexcept { return tapered || lens || cutByCentre > 0.1; }
+    [[nodiscard]] bool farEdgeCut() const noexcept {
+        return part != RowPart::Beside && (tapered || lens || cutByCentre > 0.1);
+    }
+    /// The line the strip is bent to: its good edge, or the middle of an uncut strip.
+    [[nodiscard]] const std::vector<geometry::RowNode>& goodLine(const RowMesh& mesh) const noexcept {
+        return part == RowPart::Beside ? mesh.child : farEdgeCut() ? mesh.parent : mesh.middle;
+    }
     /// Both edges run together there, as against a transom, where the piece keeps its width.
     [[nodiscard]] bool bowPointed() const { return meet(parentEdge.front(), childEdge.front()); }
     [[nodiscard]] bool sternPointed() const { return meet(parentEdge.back(), childEdge.back()); }

@@ -1,5 +1,6 @@
 #include "core/planking/row_layer.hpp"
 
+#include "core/planking/band_meshes.hpp"
 #include "core/planking/centre_piece.hpp"
 #include "core/planking/flat_strip.hpp"
 #include "core/planking/start_line.hpp"
@@ -60,7 +61,8 @@ std::vector<RowNode> RowLayer::rows(const geometry::EvenMaster& master,
                                     FanSide side,
                                     const std::vector<RowWidth>& widths,
                                     int most,
-                                    int first) {
+                                    int first,
+                                    const std::vector<Band>& bands) {
     geometry::ParallelFan fan(m_hull->surface, master.nodes, side, rowBox(*m_hull));
     std::vector<char> wasInside(master.nodes.size(), 0);
     RowMesh mesh;
@@ -71,7 +73,14 @@ std::vector<RowNode> RowLayer::rows(const geometry::EvenMaster& master,
         const int row = side == FanSide::TowardKeel ? k : -k;
         const auto index = static_cast<std::size_t>(k - first);
         mesh.narrowed.clear();
-        if (index < widths.size() && !widths[index].full()) {
+        std::vector<RowMesh> stealers;
+        const auto band =
+            std::find_if(bands.begin(), bands.end(), [&](const Band& b) { return b.row == index; });
+        if (band != bands.end()) {
+            BandMeshes shared = bandMeshes(*m_hull, fan, mesh, band->width, side, m_context->hull->stationX);
+            stealers = std::move(shared.stealers);
+            mesh = std::move(shared.beside);
+        } else if (index < widths.size() && !widths[index].full()) {
             for (const RowNode& n : mesh.parent)
                 mesh.narrowed.push_back(n.alive ? widths[index].at(n.state.uv.x()) : mesh.width);
             std::vector<double> half = mesh.narrowed;
@@ -87,14 +96,21 @@ std::vector<RowNode> RowLayer::rows(const geometry::EvenMaster& master,
             fan.advance(0.5 * mesh.width);
             mesh.child = fan.row();
         }
-        const std::vector<RowPiece> pieces = cutRow(*m_hull, mesh);
+        std::vector<MeshPiece> pieces;
+        for (const RowMesh& stealer : stealers)
+            for (RowPiece& piece : cutRow(*m_hull, stealer))
+                pieces.push_back({std::move(piece), &stealer});
+        for (RowPiece& piece : cutRow(*m_hull, mesh)) {
+            cutNotches(piece, mesh);
+            pieces.push_back({std::move(piece), &mesh});
+        }
         if (pieces.empty())
             break;
         if (const RowNode* bad = folding(mesh)) {
             tellFolding(row, bad->jet.p.x());
             break;
         }
-        lay(pieces, mesh, row, side);
+        lay(pieces, row, side);
         m_seams.add(mesh, side);
         for (std::size_t i = 0; i < wasInside.size(); ++i) {
             const RowNode& n = mesh.child[i];
@@ -112,6 +128,8 @@ std::vector<RowNode> RowLayer::rows(const geometry::EvenMaster& master,
                 break;
             fan = geometry::ParallelFan(m_hull->surface, edge.nodes, side, rowBox(*m_hull));
             mesh.spacing = edge.spacing;
+            mesh.part = RowPart::Whole;
+            mesh.notches.clear();
             wasInside.assign(edge.nodes.size(), 0);
             mesh.parent = fan.row();
         } else
@@ -147,18 +165,20 @@ void RowLayer::tellFolding(int row, double x) {
                                     "strips; the rows above are sound."});
 }
 
-void RowLayer::lay(const std::vector<RowPiece>& all, const RowMesh& mesh, int row, FanSide side) {
-    std::vector<const RowPiece*> pieces;
-    for (const RowPiece& p : all) {
+void RowLayer::lay(const std::vector<MeshPiece>& all, int row, FanSide side) {
+    std::vector<const MeshPiece*> pieces;
+    for (const MeshPiece& of : all) {
+        const RowPiece& p = of.piece;
         const double length = p.middle.size() < 2 ? 0.0 : (p.middle.back().p - p.middle.front().p).norm();
         if (p.widest < thinnest || length < shortest || p.parentEdge.size() < 2 || p.childEdge.size() < 2) {
             m_dropped = std::max(m_dropped, p.widest);
             continue;
         }
-        pieces.push_back(&p);
+        pieces.push_back(&of);
     }
     for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const RowPiece& piece = *pieces[i];
+        const RowPiece& piece = pieces[i]->piece;
+        const RowMesh& mesh = *pieces[i]->mesh;
         m_plan->coverage.stripsArea += piece.area;
         m_plan->firstRow = std::min(m_plan->firstRow, row);
         m_plan->lastRow = std::max(m_plan->lastRow, row);
@@ -179,12 +199,15 @@ void RowLayer::lay(const std::vector<RowPiece>& all, const RowMesh& mesh, int ro
         strip.side = Side::Starboard;
         strip.row = row;
         const bool planed = piece.tapered && row != m_measured;
-        strip.kind = piece.lens                                ? StripKind::Shutter
+        strip.kind = piece.part == RowPart::Stealer            ? StripKind::Stealer
+                     : piece.lens                              ? StripKind::Shutter
                      : piece.cutBySheer > trueWidth            ? StripKind::Filler
                      : planed || piece.cutByCentre > trueWidth ? StripKind::Tapered
                                                                : StripKind::Full;
         if (planed)
-            strip.planed = side == FanSide::TowardKeel ? PlanedEdge::Lower : PlanedEdge::Upper;
+            strip.planed = (side == FanSide::TowardKeel) != (piece.part == RowPart::Beside)
+                               ? PlanedEdge::Lower
+                               : PlanedEdge::Upper;
         const auto& upper = side == FanSide::TowardKeel ? piece.parentEdge : piece.childEdge;
         const auto& lower = side == FanSide::TowardKeel ? piece.childEdge : piece.parentEdge;
         for (const RowPoint& p : upper)

@@ -5,6 +5,7 @@
 #include "core/planking/plan.hpp"
 #include "core/planking/row_cutter.hpp"
 #include "core/planking/row_width.hpp"
+#include "core/planking/stealer_bands.hpp"
 #include "geometry/graph_edge.hpp"
 #include "geometry/parallels.hpp"
 
@@ -27,12 +28,14 @@ public:
     /// @param widths  of the rows from the start outward; rows beyond the list, and empty ones, are full
     /// @param most    last row to lay, counted from the start
     /// @param first   number of the first row; its width is the first of `widths`
+    /// @param bands   rows with stealers; one number for both strips
     /// @return the far edge of the last row laid
     std::vector<geometry::RowNode> rows(const geometry::EvenMaster& master,
                                         geometry::FanSide side,
                                         const std::vector<RowWidth>& widths = {},
                                         int most = mostRows,
-                                        int first = 1);
+                                        int first = 1,
+                                        const std::vector<Band>& bands = {});
 
     /// This row's width is what was measured of it: its strips are not planed.
     void takeAsMeasured(int row) noexcept { m_measured = row; }
@@ -43,7 +46,11 @@ public:
 private:
     [[nodiscard]] const geometry::RowNode* folding(const RowMesh& mesh) const;
     void tellFolding(int row, double x);
-    void lay(const std::vector<RowPiece>& pieces, const RowMesh& mesh, int row, geometry::FanSide side);
+    struct MeshPiece {
+        RowPiece piece;
+        const RowMesh* mesh = nullptr;
+    };
+    void lay(const std::vector<MeshPiece>& pieces, int row, geometry::FanSide side);
 
     const LayingContext* m_context;
     const TrimmedSurface* m_hull;

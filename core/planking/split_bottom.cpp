@@ -151,11 +151,12 @@ void renumber(Plan& bottom, int m) {
 
 std::optional<SplitChoice> laySplit(const geometry::EvenMaster& master,
                                     const std::vector<RowWidth>& widths,
+                                    const std::vector<Band>& bands,
                                     const LayingContext& context,
                                     Plan& plan) {
     // the whole field once, to see where it lands on the keel
     Plan whole;
-    RowLayer(context, whole).rows(master, FanSide::TowardKeel, widths);
+    RowLayer(context, whole).rows(master, FanSide::TowardKeel, widths, mostRows, 1, bands);
     int landing = 0;
     for (const Strip& s : whole.strips)
         for (const StripEnd& e : s.ends)
@@ -168,7 +169,7 @@ std::optional<SplitChoice> laySplit(const geometry::EvenMaster& master,
     for (int m = std::max(2, landing - 1); m < std::min(landing + mostTries, whole.lastRow); ++m) {
         Plan topsides = plan;
         RowLayer above(context, topsides);
-        const auto edge = above.rows(master, FanSide::TowardKeel, widths, m - 1);
+        const auto edge = above.rows(master, FanSide::TowardKeel, widths, m - 1, 1, bands);
         above.finish();
         const auto part = below(*context.part, edge);
         if (!part)

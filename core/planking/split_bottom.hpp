@@ -3,6 +3,7 @@
 #include "core/planking/measures.hpp"
 #include "core/planking/plan.hpp"
 #include "core/planking/row_width.hpp"
+#include "core/planking/stealer_bands.hpp"
 #include "geometry/graph_edge.hpp"
 
 #include <optional>
@@ -20,13 +21,14 @@ struct SplitChoice {
 /// Lays the rows below the start as far as row m - 1 and the rest as strips parallel to the centreline,
 /// pointed against the lower edge of row m - 1. Bottom rows are numbered on from m; the last lies along the
 /// centreline. m is the first row whose bottom strips bend no more than the limit and the topsides allow.
-/// @param master, widths  the start line and the widths of its rows toward the keel
+/// @param master, widths, bands  the start line and the widths of its rows toward the keel
 /// @param plan            takes the strips; `splitRow` is set
 /// @return the choice; none, and a plan left as it was, where no bottom can be split off (rows that never
 /// land on the keel)
 /// @source closing.md section 4 (d)
 [[nodiscard]] std::optional<SplitChoice> laySplit(const geometry::EvenMaster& master,
                                                   const std::vector<RowWidth>& widths,
+                                                  const std::vector<Band>& bands,
                                                   const LayingContext& context,
                                                   Plan& plan);
 

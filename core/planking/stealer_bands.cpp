@@ -1,29 +1,44 @@
 #include "core/planking/stealer_bands.hpp"
 
-#include "core/planking/parallel_for.hpp"
-
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <tuple>
+#include <utility>
 
 namespace sheerlay::core {
 namespace {
 
 constexpr std::size_t mostBands = 5;
-constexpr std::size_t coarse = 4; // rows between the first tries
-constexpr unsigned threads = 2;
+constexpr std::size_t apart = 3;    // rows from band to band: side by side they would share a cut edge
+constexpr double leastNeed = 0.3;   // of the narrowest, below which a stealer has nothing to do
+constexpr double shareOfBand = 1.2; // of the narrowest, that a band is expected to take
 constexpr int worthANib = 2;        // edges a stealer must bring within the limit to be worth its joints
-constexpr double muchLess = 2. / 3; // or this much of the slack that could go must be left
+constexpr double muchLess = 2. / 3; // or this much of what edges are over must be left
+constexpr double mostLeft = 0.9;    // of what edges are over, if rows could be planed at will
 constexpr double nibSlide = 40.0;   // mm
-constexpr double nibClear = 30.0;   // mm off a mould
 
-/// A stealer more is worth its joints.
-bool worthIt(const FieldScore& before, const FieldScore& after, const FieldScore& forced) {
+/// More stealers are worth their joints.
+bool worthIt(const FieldScore& before, const FieldScore& after) {
     const int gained = before.edgesOver - after.edgesOver;
-    if (gained >= worthANib || (gained > 0 && after.edgesOver <= forced.edgesOver))
-        return true;
-    return before.edgesOver - forced.edgesOver >= worthANib &&
-           after.slack - forced.slack < muchLess * (before.slack - forced.slack);
+    return gained >= worthANib || (gained > 0 && after.edgesOver == 0) ||
+           (gained >= 0 && after.slack < muchLess * before.slack);
+}
+
+/// Places of n bands, each in the middle of its share of what the rows want.
+std::vector<std::size_t> spread(const std::vector<double>& want, std::size_t n) {
+    const double share = std::accumulate(want.begin(), want.end(), 0.0) / static_cast<double>(n);
+    std::vector<std::size_t> bands;
+    double sum = 0;
+    for (std::size_t row = 0; row + 1 < want.size() && bands.size() < n; ++row) {
+        sum += want[row];
+        const bool room = bands.empty() || row >= bands.back() + apart;
+        if (room && sum >= (static_cast<double>(bands.size()) + 0.5) * share)
+            bands.push_back(row);
+    }
+    for (std::size_t i = 0; i < bands.size(); ++i)
+        bands[i] -= i; // a band counts as one row
+    return bands;
 }
 
 } // namespace
@@ -40,51 +55,41 @@ BandShares bandShares(double combined, double cover) noexcept {
 
 std::vector<std::size_t>
 chooseBands(const FieldScore& plain,
-            const FieldScore& forced,
-            std::size_t rows,
+            const BandNeed& need,
+            double narrowest,
             const std::function<std::optional<FieldScore>(const std::vector<std::size_t>&)>& score) {
-    std::vector<std::size_t> bands;
-    FieldScore reached = plain;
-    if (!worthIt(plain, forced, forced))
-        return bands;
-    while (reached.edgesOver > forced.edgesOver && bands.size() < mostBands) {
-        std::optional<FieldScore> best;
-        std::size_t bestRow = 0;
-        const auto tryRows = [&](const std::vector<std::size_t>& places) {
-            std::vector<std::optional<FieldScore>> scores(places.size());
-            parallelFor(places.size(), threads, [&](std::size_t i) {
-                std::vector<std::size_t> with = bands;
-                with.insert(std::upper_bound(with.begin(), with.end(), places[i]), places[i]);
-                scores[i] = score(with);
-            });
-            for (std::size_t i = 0; i < places.size(); ++i)
-                if (scores[i] && (!best || *scores[i] < *best)) {
-                    best = scores[i];
-                    bestRow = places[i];
-                }
-        };
-        const auto apart = [&](std::size_t row) { // two stealers side by side would share a cut edge
-            return std::none_of(
-                bands.begin(), bands.end(), [&](std::size_t b) { return row + 1 >= b && row <= b + 1; });
-        };
-        std::vector<std::size_t> places;
-        for (std::size_t row = 1; row < rows * 2 / 3; row += coarse)
-            if (apart(row))
-                places.push_back(row);
-        tryRows(places);
-        if (!best)
+    const double wanted = std::accumulate(need.below.begin(), need.below.end(), 0.0);
+    if (plain.edgesOver < worthANib || wanted < leastNeed * narrowest ||
+        need.reached.slack > mostLeft * plain.slack)
+        return {}; // the start itself forces what is over
+    struct Layout {
+        std::vector<std::size_t> bands;
+        FieldScore score;
+    };
+    const auto tried = [&](std::size_t n) -> std::optional<Layout> {
+        std::vector<std::size_t> bands = spread(need.below, n);
+        const auto there = bands.empty() ? std::nullopt : score(bands);
+        return there ? std::optional(Layout{std::move(bands), *there}) : std::nullopt;
+    };
+    const auto about = static_cast<std::size_t>(wanted / (shareOfBand * narrowest));
+    std::optional<Layout> best;
+    std::size_t n = std::clamp<std::size_t>(about, 1, mostBands);
+    for (std::size_t more = n; more <= mostBands; ++more) {
+        std::optional<Layout> next = tried(more);
+        if (!next || !worthIt(best ? best->score : plain, next->score))
             break;
-        places.clear();
-        for (std::size_t row = std::max<std::size_t>(bestRow, 3) - 2; row <= bestRow + 2; ++row)
-            if (row != bestRow && row < rows && apart(row))
-                places.push_back(row);
-        tryRows(places);
-        if (!worthIt(reached, *best, forced))
+        best = std::move(next);
+        if (best->score.edgesOver == 0)
             break;
-        reached = *best;
-        bands.insert(std::upper_bound(bands.begin(), bands.end(), bestRow), bestRow);
     }
-    return bands;
+    // fewer, if that does as well
+    while (--n > 0) {
+        std::optional<Layout> next = tried(n);
+        if (!next || !worthIt(plain, next->score) || (best && worthIt(next->score, best->score)))
+            break;
+        best = std::move(next);
+    }
+    return best ? best->bands : std::vector<std::size_t>();
 }
 
 std::vector<StealerRun>

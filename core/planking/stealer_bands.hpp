@@ -11,6 +11,7 @@ namespace sheerlay::core {
 
 inline constexpr double nibWidth = 5.0;          ///< mm, square end of a stealer and depth of its notch
 inline constexpr double shortestStealer = 300.0; ///< mm; shorter ones are planned away
+inline constexpr double nibClear = 30.0;         ///< mm that a nib keeps off a mould where it can
 
 /// Two neighbouring rows taken together: only their sum is planned, and only its far edge is laid fair. Where
 /// they are wider than one strip a stealer lies in them, let in to the strip beside it; elsewhere that strip
@@ -38,18 +39,24 @@ struct FieldScore {
 };
 [[nodiscard]] bool operator<(const FieldScore& a, const FieldScore& b) noexcept;
 
-/// Looks for the few rows that are best made bands, one after another: each is tried at rows all over the
-/// field, and kept when it brings at least two more edges within the limit, or the last one, or takes off a
-/// third of what all edges are over.
-/// @param plain   of the field without bands
-/// @param forced  of a field that could be narrowed at will: what the start itself forces
-/// @param rows    in the field
-/// @param score   of the field with bands at the given places, ascending; none where it can't be solved
-/// @return their places, ascending; none where plain tapers do, or stealers do not help
+/// What the rows of a field would do if they might be planed as narrow as they like.
+struct BandNeed {
+    std::vector<double> below; ///< mm, most that each row goes below the narrowest strip; 0 for bands
+    FieldScore reached;        ///< what that would reach: the rest is forced by the start itself
+};
+
+/// Rows that are best made bands. So many bands are spread over the rows that would go below the narrowest
+/// strip that each takes its share of what they want; as few as keep the limit, or as far as each more brings
+/// two more edges within it or takes off a third of what all are over.
+/// @param plain      of the field without bands
+/// @param need       of the same field
+/// @param narrowest  mm
+/// @param score      of the field with bands at the given places, ascending; none where it can't be solved
+/// @return their places, ascending, each band counted as one row; none where stealers do not help
 [[nodiscard]] std::vector<std::size_t>
 chooseBands(const FieldScore& plain,
-            const FieldScore& forced,
-            std::size_t rows,
+            const BandNeed& need,
+            double narrowest,
             const std::function<std::optional<FieldScore>(const std::vector<std::size_t>&)>& score);
 
 /// A stretch of a band that holds a stealer, in columns, both included. The columns at its nibs belong to it.

@@ -56,6 +56,8 @@ runToPlane(const geometry::Frame& frame, const Vector3d& outward, const Vector3d
 
 EndsOn endsOn(const TrimmedSurface& hull, Trim trim, double dihedral) {
     switch (trim) {
+    case Trim::None:
+        return EndsOn::Nib;
     case Trim::Sheer:
         return hull.trims.upper ? EndsOn::Strip : EndsOn::Sheer;
     case Trim::BowPlane:
@@ -99,14 +101,19 @@ void endStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const La
         const RowPoint& at = bow ? piece.middle.front() : piece.middle.back();
         const Trim trim = bow ? piece.bowTrim : piece.sternTrim;
         const geometry::SurfaceJet j = hull.surface.jet(at.uv.x(), at.uv.y());
-        const geometry::Frame frame = geometry::frameAlong(
-            j, readMesh(piece.farEdgeCut() ? mesh.parent : mesh.middle, at.column).tangent);
+        const geometry::Frame frame =
+            geometry::frameAlong(j, readMesh(piece.goodLine(mesh), at.column).tangent);
         StripEnd& end = strip.ends[bow ? 0 : 1];
         end.end = which;
         end.x = at.p.x();
         end.z = at.p.z();
         end.dihedral = std::numbers::pi - 2 * std::asin(std::min(1.0, std::abs(frame.normal.y())));
         end.on = endsOn(hull, trim, end.dihedral);
+        if (end.on == EndsOn::Nib) { // square, in the surface
+            end.cut = std::numbers::pi / 2;
+            strip.cutLength += trimAllowance;
+            continue;
+        }
         const Landing land = landing(hull, trim, j);
         end.cut = angleBetween(frame.tangent, land.line);
         end.bevel = std::asin(std::min(1.0, std::abs(frame.normal.dot(land.plane))));

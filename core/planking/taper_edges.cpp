@@ -293,20 +293,37 @@ void TaperEdges::addBends(TaperProgram& program, std::size_t e) const {
 
 void TaperEdges::forbidShortStealers(double shortest) {
     for (std::size_t e = 1; e <= m_edges; ++e) {
+        if (!isBand(e))
+            continue;
         const auto twoStrips = [&](std::size_t k) {
             return stripInside(e, k) && squareWidth(e, k) > m_wish.coverWidth;
         };
-        for (std::size_t i = 0; isBand(e) && i < m_weights.size(); ++i) {
+        // past the hull's ends too, or a band would grow wide in its last few mm inside; coefficients within
+        // a knot of a stealer shape its ends, and beyond one that reaches the hull's end all are free
+        std::size_t hullFirst = m_weights.size();
+        std::size_t hullLast = 0;
+        for (std::size_t i = 0; i < m_weights.size(); ++i)
+            if (stripInside(e, i)) {
+                hullFirst = std::min(hullFirst, i);
+                hullLast = i;
+            }
+        std::vector<char> single(m_coefficients, 1);
+        for (std::size_t i = 0; i < m_weights.size(); ++i) {
             if (!twoStrips(i))
                 continue;
             const std::size_t first = i;
             while (i + 1 < m_weights.size() && twoStrips(i + 1))
                 ++i;
-            if (static_cast<double>(i - first) * m_chart->spacing() > shortest)
+            if (static_cast<double>(i - first) * m_chart->spacing() <= shortest)
                 continue;
-            for (std::size_t k = m_weights[first].first; k < m_weights[i].first + 4; ++k)
-                m_single[(e - 1) * m_coefficients + k] = 1;
+            const std::size_t from = first == hullFirst ? 0 : m_weights[first].first + 1;
+            const std::size_t to = i == hullLast ? m_coefficients : m_weights[i].first + 3;
+            std::fill(single.begin() + static_cast<std::ptrdiff_t>(from),
+                      single.begin() + static_cast<std::ptrdiff_t>(to),
+                      char{0});
         }
+        for (std::size_t k = 0; k < m_coefficients; ++k)
+            m_single[(e - 1) * m_coefficients + k] |= single[k];
     }
 }
 

@@ -44,7 +44,7 @@ public:
     /// Adds full rows until the last edge has left the hull.
     void coverHull();
 
-    /// Keeps bands to one strip where their second one would be shorter than is worth its joints, from the
+    /// Keeps bands to one strip but where their second one is long enough to be worth its joints, from the
     /// next program on. @param shortest  mm
     void forbidShortStealers(double shortest);
 

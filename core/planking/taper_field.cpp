@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <map>
 #include <optional>
 #include <string>
 #include <utility>
@@ -15,10 +16,13 @@
 namespace sheerlay::core {
 namespace {
 
-constexpr double letPass = 1.02;    // an edge this close to the limit has met it
-constexpr double letGo = 1.005;     // leaving strips whole may cost this much
-constexpr double touchedFrom = 0.3; // mm
-constexpr double whole = 0.05;      // mm: what is narrowed less everywhere is left full
+constexpr double letPass = 1.02;        // an edge this close to the limit has met it
+constexpr double letGo = 1.005;         // leaving strips whole may cost this much
+constexpr double touchedFrom = 0.3;     // mm
+constexpr double whole = 0.05;          // mm: what is narrowed less everywhere is left full
+constexpr double worthOfStealer = 0.02; // m2 of wood
+constexpr double thinnestShare = 0.05;  // of the narrowest, when asking where a row would vanish
+constexpr int needRounds = 3;           // of prices
 constexpr const char* stopped = "the tapers were stopped";
 
 /// How far a field keeps its limit.
@@ -45,10 +49,13 @@ Reach reachOf(const TaperEdges& edges, double limit) {
 
 /// Solves again about the present edges, with some strips held full. Where slants have changed since, bounds
 /// close about the present edges can leave no room: then they are widened.
-bool settle(TaperEdges& edges, const std::vector<char>& held, double move) {
+bool settle(TaperEdges& edges, const std::vector<char>& held, double move, bool counted = true) {
+    const bool any = std::ranges::count(held, 0) < std::ssize(held);
     for (const double room : {1.0, 4.0, 1000.0}) {
-        TaperSolver solver(edges.program(room * move));
-        if (!held.empty())
+        TaperProgram program = edges.program(room * move);
+        program.countsNarrowing = counted || any;
+        TaperSolver solver(program);
+        if (any)
             solver.holdFull(held);
         if (!solver.solve())
             continue;
@@ -58,57 +65,72 @@ bool settle(TaperEdges& edges, const std::vector<char>& held, double move) {
     return false;
 }
 
-/// What bands at these rows would reach, roughly: the shape of the edges alone.
-std::optional<FieldScore>
-tryBands(const StartChart& chart, const TaperWish& wish, const std::vector<std::size_t>& bands) {
-    TaperEdges edges(chart, wish, bands);
-    for (const double move : {1e4, 25.0}) {
-        if (!settle(edges, {}, move))
-            return std::nullopt;
-        edges.forbidShortStealers(shortestStealer);
-    }
-    return reachOf(edges, wish.limit).score;
+/// A field while it is solved for.
+struct Shape {
+    TaperEdges edges;
+    Reach reach;
+};
+
+/// Per strip, whether it must stay whole; the field gets more edges as its rows narrow, and a field that is
+/// asked to keep rows whole has no bands.
+std::vector<char> keptWhole(const TaperEdges& edges, const TaperWish& wish) {
+    std::vector<char> full(edges.count(), 0);
+    for (const std::size_t row : wish.keepFull)
+        if (row < full.size())
+            full[row] = 1;
+    return full;
 }
 
-/// The whole field with bands at the given rows.
-Expected<TaperedField, std::string> solveField(const StartChart& chart,
-                                               const TaperWish& wish,
-                                               const std::vector<std::size_t>& bands,
-                                               const std::stop_token& stop) {
-    TaperEdges edges(chart, wish, bands);
-    TaperedField result;
-    if (edges.empty())
-        return result; // no row lies on this side
-    result.plainWorst = reachOf(edges, wish.limit).worst;
-    if (result.plainWorst <= wish.limit) {
-        result.worst = result.plainWorst;
-        return result;
-    }
-    const auto keep = [&] { // the field gets more edges as its rows narrow
-        std::vector<char> full(edges.count(), 0);
-        for (const std::size_t row : wish.keepFull)
-            if (row < full.size())
-                full[row] = 1;
-        return full;
-    };
-    // the shape that costs least wood; each solution is a better place to linearise about
+/// The shape that costs least wood; each solution is a better place to linearise about.
+Expected<Shape, std::string> leastWood(TaperEdges edges, const TaperWish& wish, const std::stop_token& stop) {
     for (const double move : {1e4, 25.0, 12.0}) {
         if (stop.stop_requested())
             return unexpected(std::string(stopped));
-        if (!settle(edges, keep(), move))
+        if (!settle(edges, keptWhole(edges, wish), move, false))
             return unexpected(std::string("the tapers could not be solved for"));
         edges.forbidShortStealers(shortestStealer);
         edges.coverHull();
     }
-    const Reach reachable = reachOf(edges, wish.limit);
+    const Reach reach = reachOf(edges, wish.limit);
+    return Shape{std::move(edges), reach};
+}
 
-    // the same with the wood taken from few strips: proposals from the fewest on, until one still keeps the
-    // limit when linearised again; if none does, once more from a better place
-    std::vector<char> held = keep();
+/// Which rows would go below the narrowest strip if they might, with a high price on every row that does.
+/// @param edges  of the field without bands, in the shape that costs least wood
+std::optional<BandNeed> needOfBands(TaperEdges edges, const TaperWish& wish) {
+    TaperProgram program = edges.program(1e4);
+    program.wanted = program.narrowest;
+    for (double& least : program.narrowest)
+        least *= thinnestShare;
+    TaperSolver solver(program);
+    std::vector<double> price(edges.count(), worthOfStealer / wish.coverWidth);
+    for (int round = 0; round < needRounds; ++round) {
+        solver.setPrices(price);
+        if (!solver.solve())
+            return std::nullopt;
+        for (std::size_t i = 0; i < price.size(); ++i)
+            price[i] = worthOfStealer / (std::max(0.0, solver.narrowing(i)) + touchedFrom);
+    }
+    BandNeed need;
+    for (std::size_t i = 0; i < price.size(); ++i)
+        need.below.push_back(std::max(0.0, solver.narrowing(i)));
+    edges.take(solver.coefficients());
+    need.reached = reachOf(edges, wish.limit).score;
+    return need;
+}
+
+/// The widths of a shape, with the wood taken from few strips where that costs nothing of its reach.
+Expected<TaperedField, std::string> fieldOf(Shape shape, const TaperWish& wish, const std::stop_token& stop) {
+    TaperEdges& edges = shape.edges;
+    const Reach& reachable = shape.reach;
+    TaperedField result;
+    // proposals from the fewest strips on, until one still keeps the limit when linearised again; if none
+    // does, once more from a better place
+    std::vector<char> held = keptWhole(edges, wish);
     bool found = false;
     for (int attempt = 0; attempt < 2 && !found; ++attempt) {
         const TaperEdges base = edges;
-        for (const StripChoice& choice : fewStrips(base, keep(), stop)) {
+        for (const StripChoice& choice : fewStrips(base, keptWhole(base, wish), stop)) {
             edges.take(choice.coefficients);
             for (const double move : {25.0, 12.0, 6.0}) {
                 if (stop.stop_requested())
@@ -127,7 +149,7 @@ Expected<TaperedField, std::string> solveField(const StartChart& chart,
             }
             edges = base;
         }
-        if (!found && !settle(edges, keep(), 6.0))
+        if (!found && !settle(edges, keptWhole(edges, wish), 6.0))
             break;
     }
     if (stop.stop_requested())
@@ -157,24 +179,33 @@ Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
                                                const TaperWish& wish,
                                                std::stop_token stop) {
     const StartChart chart(hull, master, taperSpacing, wish.side, wish.coverWidth / 2);
-    auto plain = solveField(chart, wish, {}, stop);
-    if (!plain || !wish.stealers || plain->score.edgesOver == 0)
-        return plain;
-    const auto score = [&](const std::vector<std::size_t>& bands) -> std::optional<FieldScore> {
-        if (stop.stop_requested())
-            return std::nullopt;
-        return tryBands(chart, wish, bands);
-    };
-    TaperWish atWill = wish;
-    atWill.narrowest /= 2; // as a band in every row would have it
-    const auto forced = tryBands(chart, atWill, {});
-    if (!forced)
-        return plain;
-    const std::vector<std::size_t> bands = chooseBands(plain->score, *forced, plain->rows.size(), score);
-    if (bands.empty())
-        return plain;
-    auto banded = solveField(chart, wish, bands, stop);
-    return banded && banded->score < plain->score ? banded : plain;
+    const TaperEdges full(chart, wish);
+    TaperedField result;
+    if (full.empty())
+        return result; // no row lies on this side
+    result.plainWorst = result.worst = reachOf(full, wish.limit).worst;
+    if (result.plainWorst <= wish.limit)
+        return result;
+    auto shape = leastWood(full, wish, stop);
+    if (!shape)
+        return unexpected(shape.error());
+    if (wish.stealers && wish.keepFull.empty() && shape->reach.score.edgesOver > 0)
+        if (const auto need = needOfBands(shape->edges, wish)) {
+            std::map<std::vector<std::size_t>, Shape> tried;
+            const auto score = [&](const std::vector<std::size_t>& bands) -> std::optional<FieldScore> {
+                auto there = leastWood(TaperEdges(chart, wish, bands), wish, stop);
+                if (!there)
+                    return std::nullopt;
+                return tried.emplace(bands, std::move(*there)).first->second.reach.score;
+            };
+            const auto bands = chooseBands(shape->reach.score, *need, wish.narrowest, score);
+            if (const auto chosen = tried.find(bands); chosen != tried.end())
+                shape = std::move(chosen->second);
+        }
+    auto field = fieldOf(std::move(*shape), wish, stop);
+    if (field)
+        field->plainWorst = result.plainWorst;
+    return field;
 }
 
 } // namespace sheerlay::core

@@ -87,8 +87,8 @@ TaperSolver::TaperSolver(const TaperProgram& program) : m_model(std::make_unique
         for (std::size_t k = 0; k < p.coefficients; ++k) {
             const std::size_t i = p.at(e, k);
             width(m.addRow(p.narrowest[i], p.full[i]), e, k, 1);
-            if (p.inHull[i]) {
-                const int r = m.addRow(p.full[i], COIN_DBL_MAX);
+            if (p.inHull[i] && p.countsNarrowing) {
+                const int r = m.addRow(p.unnarrowed(i), COIN_DBL_MAX);
                 width(r, e, k, 1);
                 m.add(r, static_cast<int>(m_model->firstNarrowing + e), 1);
             }
@@ -275,7 +275,7 @@ double TaperSolver::narrowing(std::size_t edge) const {
     double most = 0;
     for (std::size_t k = 0; k < p.coefficients; ++k)
         if (p.inHull[p.at(edge, k)])
-            most = std::max(most, p.full[p.at(edge, k)] - m_model->width(edge, k));
+            most = std::max(most, p.unnarrowed(p.at(edge, k)) - m_model->width(edge, k));
     return most;
 }
 

@@ -17,6 +17,8 @@ struct TaperProgram {
     /// Per edge and coefficient, edge by edge (index `at`): bounds of the width of the strip above the edge,
     /// mm, and its worth in wood, m2 per mm.
     std::vector<double> narrowest, full, wood;
+    std::vector<double> wanted;       ///< mm that narrowing is counted from; empty: from the full width
+    bool countsNarrowing = true;      ///< else strips are neither priced nor held full
     std::vector<double> slant;        ///< chart width over square width
     std::vector<char> inHull;         ///< the coefficient shapes the strip inside the hull, and it is no band
     std::vector<double> lower, upper; ///< bounds of the coefficients themselves, mm
@@ -33,6 +35,7 @@ struct TaperProgram {
     std::optional<std::size_t> endsOnly; ///< widths may only fall outward from this coefficient
 
     [[nodiscard]] std::size_t at(std::size_t edge, std::size_t k) const { return edge * coefficients + k; }
+    [[nodiscard]] double unnarrowed(std::size_t i) const { return wanted.empty() ? full[i] : wanted[i]; }
 };
 
 /// The program in the solver, solved again from the last solution when prices change or strips are held full.
@@ -62,7 +65,7 @@ public:
     [[nodiscard]] double excess() const;
     /// Wood removed against the full widths, m2.
     [[nodiscard]] double wood() const;
-    /// Largest narrowing of the strip above an edge (index from 0), mm in the chart.
+    /// Largest narrowing of the strip above an edge (index from 0), mm in the chart; from `wanted` if given.
     [[nodiscard]] double narrowing(std::size_t edge) const;
 
 private:

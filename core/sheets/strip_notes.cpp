@@ -65,6 +65,64 @@ std::optional<Note> woodNote(const Strip& strip, const Places& places) {
     return note;
 }
 
+/// Where along a strip, from its bow end, a place of the boat lies, mm.
+double alongTo(const Strip& strip, double x) {
+    for (const StripSample& sample : strip.samples)
+        if (sample.x >= x)
+            return sample.s;
+    return strip.length;
+}
+
+/// The joint of a stealer and the strip it is let in to, on the sheet of either.
+std::optional<Note> stealerNote(const Piece& piece, const Plan& plan, Units units) {
+    const Strip& strip = *piece.strip;
+    Note note;
+    std::string places;
+    double depth = 0;
+    int notches = 0;
+    std::vector<std::string> names;
+    for (const Strip& s : plan.strips) {
+        const bool one = strip.kind == StripKind::Stealer;
+        const Strip& stealer = one ? strip : s;
+        const Strip& beside = one ? s : strip;
+        if (s.row != strip.row || s.side != strip.side || stealer.kind != StripKind::Stealer ||
+            beside.kind == StripKind::Stealer || stealer.samples.empty() ||
+            stealer.ends[0].x < beside.ends[0].x || stealer.ends[1].x > beside.ends[1].x)
+            continue;
+        names.push_back(piece.mirror == nullptr
+                            ? s.id
+                            : s.id + " (on port " + (piece.mirror->id.substr(0, 1) + s.id.substr(1)) + ")");
+        for (const StripEnd& end : stealer.ends)
+            if (end.on == EndsOn::Nib) {
+                places += (places.empty() ? "" : " and ") + placeText(alongTo(strip, end.x), units);
+                depth = (end.end == End::Bow ? stealer.samples.front() : stealer.samples.back()).width;
+                ++notches;
+            }
+    }
+    if (names.empty())
+        return std::nullopt;
+    if (strip.kind == StripKind::Stealer) {
+        note.heading = "Stealer";
+        note.paragraphs.push_back("Let in to strip " + names.front() + ", which is laid after it. Its " +
+                                  (notches == 1 ? "nib is" : "nibs are") + " cut square, about " +
+                                  widthText(depth, units) +
+                                  " wide; its edge away from that strip is left as milled.");
+        return note;
+    }
+    if (notches == 0)
+        return std::nullopt;
+    note.heading = notches == 1 ? "Notch" : "Notches";
+    std::string list = names.front();
+    for (std::size_t i = 1; i < names.size(); ++i)
+        list += " and " + names[i];
+    note.paragraphs.push_back(
+        "Stealer " + list + " is let in to this strip: " + (notches == 1 ? "a notch" : "notches") +
+        " about " + widthText(depth, units) + " deep in the edge against it, " + places +
+        " along its middle from the bow end. Cut " + (notches == 1 ? "it" : "them") +
+        " after a dry fit, to the stealer's real " + (notches == 1 ? "end." : "ends."));
+    return note;
+}
+
 const char* levelWord(Level level) noexcept {
     switch (level) {
     case Level::Stop:
@@ -112,6 +170,8 @@ std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& pl
     }
     if (!watch.paragraphs.empty())
         notes.push_back(watch);
+    if (const std::optional<Note> stealer = stealerNote(piece, plan, units))
+        notes.push_back(*stealer);
     notes.push_back(shapeNote(strip, places, units));
     if (const std::optional<Note> wood = woodNote(strip, places))
         notes.push_back(*wood);

@@ -153,6 +153,10 @@ void checkBoat(unsigned seed) {
         std::vector<std::vector<Vector3d>> lower;
         for (const Strip* q : rows[above])
             lower.push_back(finer(q->lowerEdge));
+        if (s.kind != StripKind::Stealer) // or on the stealer of its own row
+            for (const Strip* q : rows[s.row])
+                if (q->kind == StripKind::Stealer)
+                    lower.push_back(finer(q->lowerEdge));
         if (s.kind == StripKind::Filler)
             continue; // its upper edge is the sheer in part
         for (std::size_t i = 3; i + 3 < s.upperEdge.size(); i += 7) {

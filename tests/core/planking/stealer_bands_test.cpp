@@ -79,16 +79,23 @@ TEST_CASE("a stealer where the narrowest strip stands in the way of the limit") 
     }
 }
 
-TEST_CASE("a stealer takes a sheer start's field within the limit earlier, and touches fewer strips") {
-    // with narrowest 11 plain tapers do as well as closing.md's with a stealer, so the strips are kept wider
-    const TaperedField plain = solved(-1, 0.15, 13, false);
-    const TaperedField f = solved(-1, 0.15, 13);
-    INFO("bands " << f.bands.size() << ", touched " << f.touched << " of " << plain.touched);
-    CHECK(plain.metFrom > 5);
-    CHECK(f.metFrom <= 5); // closing.md: with one pair and narrowest 11
-    CHECK(!f.bands.empty());
-    CHECK(f.bands.size() <= 2);
-    CHECK(f.touched < plain.touched);
+TEST_CASE("stealers bring in nearly all edges of strips that may hardly be narrowed") {
+    const TaperedField plain = solved(0, 0.15, 15.5, false);
+    CHECK(plain.score.edgesOver >= 20); // closing.md: 25 edges
+    const TaperedField f = solved(0, 0.15, 15.5);
+    INFO("bands " << f.bands.size() << ", over " << f.score.edgesOver << ", worst " << f.worst * 1e3);
+    CHECK(f.bands.size() >= 2);
+    CHECK(f.bands.size() <= 5); // closing.md: 5 pairs, 1 edge over, 0.160 at worst
+    CHECK(f.score.edgesOver <= 1);
+    CHECK(f.worst <= 0.160e-3);
+}
+
+TEST_CASE("below a sheer start a stealer that brings in one edge alone is not laid") {
+    const TaperedField f = solved(-1, 0.15, 11);
+    INFO("bands " << f.bands.size() << ", touched " << f.touched << ", met from " << f.metFrom);
+    CHECK(f.bands.empty());
+    CHECK(f.metFrom <= 6);  // closing.md: from edge 8 without stealers, from 5 with one pair
+    CHECK(f.touched <= 14); // closing.md: with the pair
 }
 
 TEST_CASE("no stealer where plain tapers do, or where the start alone is over the limit") {
@@ -98,6 +105,8 @@ TEST_CASE("no stealer where plain tapers do, or where the start alone is over th
     const auto c = GENERATE(Case{0, 0.25}, Case{0, 0.15}, Case{-1, 0.30});
     const TaperedField with = solved(c.girth, c.limit, 11);
     const TaperedField without = solved(c.girth, c.limit, 11, false);
+    INFO("girth " << c.girth << ", limit " << c.limit << ": edges over " << without.score.edgesOver
+                  << ", with " << with.score.edgesOver);
     CHECK(with.bands.empty());
     REQUIRE(with.rows.size() == without.rows.size());
     for (std::size_t i = 0; i < with.rows.size(); ++i)
@@ -143,15 +152,37 @@ TEST_CASE("nibs stand outside the crossing, clear of moulds, and short stealers 
     CHECK(stealerRuns(columnsOf(combined), 17, {}).empty());
 }
 
-TEST_CASE("bands go where they bring most, and only as long as they bring enough") {
-    // a made-up field of 40 rows: 9 edges over; a band at row 12 cures 6, any other 1 or 2, a second one 1
-    const auto score = [](const std::vector<std::size_t>& bands) -> std::optional<FieldScore> {
-        const bool there = std::find(bands.begin(), bands.end(), std::size_t{12}) != bands.end();
-        const int cured = there ? 6 + static_cast<int>(bands.size()) - 1 : 1 + (bands[0] % 2 == 0);
-        const int away = std::abs(static_cast<int>(bands[0]) - 12);
-        return FieldScore{9 - cured, 1e-3 * (9 - cured) + 1e-5 * away, 10};
+TEST_CASE("bands go where rows would vanish, and only as many as bring enough") {
+    // a made-up field of 40 rows: 9 edges over; rows 12 and 13 would go 13 mm below the narrowest together
+    BandNeed need{std::vector<double>(40, 0.0), {}};
+    need.below[12] = 9;
+    need.below[13] = 4;
+    std::vector<std::vector<std::size_t>> asked;
+    const auto score = [&](const std::vector<std::size_t>& bands) -> std::optional<FieldScore> {
+        asked.push_back(bands);
+        const int cured = (bands[0] == 12 ? 6 : 1) + static_cast<int>(bands.size()) - 1;
+        return FieldScore{9 - cured, 1e-3 * (9 - cured), 10};
     };
-    CHECK(chooseBands({9, 9e-3, 10}, {}, 40, score) == std::vector<std::size_t>{12});
-    CHECK(chooseBands({9, 9e-3, 10}, {9, 9e-3, 10}, 40, score).empty()); // the start alone forces them
-    CHECK(chooseBands({}, {}, 40, score).empty());
+    CHECK(chooseBands({9, 9e-3, 10}, need, 14, score) == std::vector<std::size_t>{12});
+    CHECK(asked.front() == std::vector<std::size_t>{12}); // half of what is wanted lies in it
+    // the start alone forces them, nothing is over, or no row wants to be narrower
+    CHECK(chooseBands({9, 9e-3, 10}, {need.below, {9, 9e-3, 10}}, 14, score).empty());
+    CHECK(chooseBands({}, need, 14, score).empty());
+    CHECK(chooseBands({9, 9e-3, 10}, {std::vector<double>(40, 0.0), {}}, 14, score).empty());
+    // no band helps
+    const auto useless = [](const std::vector<std::size_t>&) { return FieldScore{9, 9e-3, 10}; };
+    CHECK(chooseBands({9, 9e-3, 10}, need, 14, useless).empty());
+}
+
+TEST_CASE("of several bands each takes its share, and they lie apart") {
+    BandNeed need{std::vector<double>(40, 0.0), {}};
+    for (const std::size_t row : {8, 20, 21, 22})
+        need.below[row] = 15;
+    const auto score = [](const std::vector<std::size_t>& bands) -> std::optional<FieldScore> {
+        const int cured = 3 * static_cast<int>(bands.size());
+        return FieldScore{std::max(0, 9 - cured), 1e-3 * std::max(0, 9 - cured), 10};
+    };
+    // 60 mm: thirds end at 20, 40; their middles lie in rows 8, 20 and 22, of which the last is one too near
+    const auto bands = chooseBands({9, 9e-3, 10}, need, 15, score);
+    CHECK(bands == std::vector<std::size_t>{8, 20 - 1, 23 - 2}); // a band counts as one row
 }
