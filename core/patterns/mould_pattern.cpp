@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <optional>
 
 namespace sheerlay::core {
 
@@ -16,6 +17,9 @@ using Eigen::Vector2d;
 
 constexpr double bevelPitch = 80;  // mm along the edge from one bevel told to the next
 constexpr double tickLength = 6;   // mm
+constexpr double bevelRoom = 25;   // mm inside the edge that bevels are told in
+constexpr double noteWidth = 70;   // mm, for the words on a mould
+constexpr double noteHeight = 21;  // mm
 constexpr double circleParts = 48; // of a hole; a chord of 10 mm across is 0.01 mm short
 
 /// Heights of the table's waterlines, each once.
@@ -69,18 +73,14 @@ public:
         bevels(mould.edge);
         if (m_project.moulds.holes)
             holes(mould.edge, *m_project.moulds.holes);
-        const double middle = m_mirrors ? 0.0 : 0.5 * (mould.stemCut + mould.legHalfBreadth);
-        const double z = mould.sheer - 0.55 * (mould.sheer - mould.keel);
-        text({middle + (m_mirrors ? 0.0 : 12.0), z}, m_pattern.title, 5.0);
-        text({middle + (m_mirrors ? 0.0 : 12.0), z - 7},
-             std::string("saw to the line; plane the bevel toward the ") +
-                 (mould.forward ? "forward" : "after") + " face",
-             3.0);
+        std::vector<std::string> notes{std::string("saw to the line; plane the bevel toward the ") +
+                                       (mould.forward ? "forward" : "after") + " face"};
         if (mould.stemCut > 0)
-            text({middle + 12.0, z - 12}, "two of it, one a side of the stem form", 3.0);
+            notes.emplace_back("two of it, one a side of the stem form");
         else if (!m_mirrors)
-            text({middle + 12.0, z - 12}, "half: turn over at the centreline", 3.0);
-        text({middle, mould.foot - 6}, "foot, on the strongback", 3.0);
+            notes.emplace_back("half: turn over at the centreline");
+        notes.emplace_back("up: foot, on the strongback");
+        write(noteRoom(mould), notes);
         return std::move(m_pattern);
     }
 
@@ -102,6 +102,7 @@ public:
 private:
     void start(std::string file, std::string title) {
         m_pattern = {};
+        m_levels.clear();
         m_pattern.file = std::move(file);
         m_pattern.title = std::move(title);
     }
@@ -131,9 +132,60 @@ private:
         const double left = m_mirrors ? -right : mould.stemCut;
         if (right - left < 3)
             return;
+        m_levels.push_back(z);
         line(Layer::Mark, {{left, z}, {right, z}}, false, LineKind::Thin);
         if (right - left > 40)
             text({m_mirrors ? 0.5 * right : 0.5 * (left + right), z + 1}, name, 3.0);
+    }
+    /// Room for words inside a mould: free of levels, and clear of the bevels told along the edge.
+    struct Room {
+        Vector2d top = Vector2d::Zero(); // middle of its upper side
+        double width = 0.0;
+    };
+    /// Between two levels, as near half depth as may be; in a small mould on the horn above the sheer.
+    [[nodiscard]] Room noteRoom(const Mould& mould) {
+        std::sort(m_levels.begin(), m_levels.end());
+        const double half = 0.5 * (mould.sheer + mould.keel);
+        std::optional<Room> best;
+        double bestOff = 0.0;
+        for (std::size_t i = 1; i < m_levels.size(); ++i) {
+            const double below = m_levels[i - 1], above = m_levels[i];
+            const double right =
+                std::min(breadthAt(mould.edge, below), breadthAt(mould.edge, above)) - bevelRoom;
+            const double left = m_mirrors ? -right : mould.stemCut + 3;
+            const double off = std::abs(0.5 * (below + above) - half);
+            if (above - below < noteHeight || right - left < noteWidth || (best && off > bestOff))
+                continue;
+            best = Room{{0.5 * (left + right), 0.5 * (below + above + noteHeight)}, right - left};
+            bestOff = off;
+        }
+        if (best)
+            return *best;
+        const double left = m_mirrors ? -mould.legHalfBreadth : mould.stemCut;
+        return {{0.5 * (left + mould.legHalfBreadth), mould.foot - 3}, mould.legHalfBreadth - left - 4};
+    }
+    /// The title and notes below it, in as many lines as the room asks for.
+    void write(const Room& room, const std::vector<std::string>& notes) {
+        constexpr double letter = 0.55; // of the size of type, an average one's advance
+        double z = room.top.y();
+        const auto wrapped = [&](const std::string& words, double size) {
+            const auto most = static_cast<std::size_t>(std::max(6.0, room.width / (letter * size)));
+            std::string rest = words;
+            while (!rest.empty()) {
+                std::size_t end = rest.size();
+                if (end > most) {
+                    end = rest.rfind(' ', most);
+                    if (end == std::string::npos || end == 0)
+                        end = std::min(rest.find(' '), rest.size());
+                }
+                z -= 1.3 * size;
+                text({room.top.x(), z}, rest.substr(0, end), size);
+                rest.erase(0, std::min(end + 1, rest.size()));
+            }
+        };
+        wrapped(m_pattern.title, room.width < noteWidth ? 3.5 : 5.0);
+        for (const std::string& note : notes)
+            wrapped(note, 3.0);
     }
     void bevels(const std::vector<EdgePoint>& edge) {
         double since = bevelPitch;
@@ -141,8 +193,11 @@ private:
             since += (edge[i].at - edge[i - 1].at).norm();
             if (since < bevelPitch)
                 continue;
-            since = 0.0;
             const EdgePoint& e = edge[i];
+            const double figure = e.at.y() - (tickLength + 5) * e.outward.y();
+            if (std::ranges::any_of(m_levels, [&](double z) { return std::abs(z - figure) < 4.5; }))
+                continue; // no figure across a level; the next point is near
+            since = 0.0;
             line(Layer::Mark, {e.at, e.at - tickLength * e.outward}, false, LineKind::Thin);
             text(e.at - (tickLength + 5) * e.outward - Vector2d(0, 1), degreesText(e.bevel), 3.0);
         }
@@ -175,6 +230,7 @@ private:
     Units m_units;
     Pattern m_pattern;
     bool m_mirrors = false;
+    std::vector<double> m_levels; // heights of the lines across the mould
 };
 
 } // namespace

@@ -170,15 +170,13 @@ Json uncertainty(const PlanUncertainty& u) {
     return json;
 }
 
-Json tapers(const std::optional<Tapers>& t) {
-    if (!t)
-        return nullptr;
-    return {{"touched", t->touched},
-            {"wood_mm2", tidy(t->wood)},
-            {"plain_worst_edge_bend", t->plainWorst},
-            {"narrowest", t->narrowest},
-            {"met_from_below", t->metFromBelow},
-            {"met_from_above", t->metFromAbove}};
+Json tapers(const Tapers& t) {
+    return {{"touched", t.touched},
+            {"wood_mm2", tidy(t.wood)},
+            {"plain_worst_edge_bend", t.plainWorst},
+            {"narrowest", t.narrowest},
+            {"met_from_below", t.metFromBelow},
+            {"met_from_above", t.metFromAbove}};
 }
 
 } // namespace
@@ -223,7 +221,6 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
         {"start", startLine(plan.start)},
         {"start_candidates", std::move(candidates)},
         {"edge_bend_limit", plan.edgeBendLimit},
-        {"tapers", tapers(plan.tapers)},
         {"strips", std::move(strips)},
         {"marks",
          {{"weave",
@@ -238,6 +235,8 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
           {"largest_overlap", plan.coverage.largestOverlap}}},
         {"findings", std::move(findings)},
         {"timing_ms", {{"loft", hull.milliseconds}, {"plan", plan.milliseconds}}}};
+    if (plan.tapers)
+        json["tapers"] = tapers(*plan.tapers);
     if (plan.uncertainty)
         json["uncertainty"] = uncertainty(*plan.uncertainty);
     return json.dump(-1, ' ', false, Json::error_handler_t::replace);

@@ -51,8 +51,12 @@ TEST_CASE("every strip of the examples comes back from STEP as one valid solid o
             const double board = flatArea(strip) * boat.project.strips.thickness;
             solids += things[i].volume;
             wood += board;
+            // a thin piece at the sheer: to 0.01 mm of its width
+            const double hair = 0.01 * strip.length * boat.project.strips.thickness;
             // a centre piece lies flat across the keel, where its outline is measured over both sides
-            CHECK_THAT(things[i].volume, WithinRel(board, strip.side == core::Side::Centre ? 0.03 : 1e-3));
+            CHECK_THAT(things[i].volume,
+                       WithinRel(board, strip.side == core::Side::Centre ? 0.03 : 1e-3) ||
+                           WithinAbs(board, hair));
         }
         CHECK_THAT(solids, WithinRel(wood, 1e-3));
     }
