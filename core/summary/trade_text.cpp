@@ -11,7 +11,7 @@ std::string tradeText(const std::vector<TaperTrade>& trade, double own, Units un
         return {};
     const bool inches = units == Units::Inches;
     std::string text = "What tapers cost, limit by limit (per side of the boat):\n";
-    text += fmt::format("  {:>10}{:>10}{:>11}{:>16}  {}\n",
+    text += fmt::format("  {:>10}{:>10}{:>11}{:>18}  {}\n",
                         "limit /m",
                         inches ? "radius ft" : "radius m",
                         "to taper",
@@ -19,7 +19,7 @@ std::string tradeText(const std::vector<TaperTrade>& trade, double own, Units un
                         "met");
     for (const TaperTrade& t : trade) {
         const bool ownLimit = std::abs(t.limit - own) < 0.01e-3;
-        text += fmt::format("{} {:>10.2f}{:>10.1f}{:>11}{:>16.3f}  {}\n",
+        text += fmt::format("{} {:>10.2f}{:>10.1f}{:>11}{:>18.3f}  {}\n",
                             ownLimit ? '>' : ' ',
                             t.limit * 1e3,
                             inches ? 1 / t.limit / mmPerFoot : 1e-3 / t.limit,

@@ -6,6 +6,8 @@
 #include "core/project/project_file.hpp"
 #include "ui/scene/words.hpp"
 
+#include <algorithm>
+
 namespace sheerlay::ui {
 
 namespace {
@@ -64,11 +66,14 @@ LoadedBoat planBoat(const core::Project& project,
     }
     if (stop.stop_requested())
         return loaded;
-    if (core::breaksDown(plan->plan))
+    // A boat that is only hard to plank is shown at once; the command line says what would do.
+    if (std::ranges::any_of(plan->plan.findings,
+                            [](const core::Finding& f) { return f.level == core::Level::Stop; })) {
         progress(QStringLiteral("Looking for what would do…"));
-    core::proposeRemedy(project, *hull, plan->plan, stop);
-    if (stop.stop_requested())
-        return loaded;
+        core::proposeRemedy(project, *hull, plan->plan, stop);
+        if (stop.stop_requested())
+            return loaded;
+    }
     progress(QStringLiteral("Drawing the boat…"));
     loaded.boat = makeBoat(project, std::move(*hull), std::move(plan->plan));
     return loaded;
