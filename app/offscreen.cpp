@@ -1,5 +1,7 @@
 #include "app/offscreen.hpp"
 
+#include <QGuiApplication>
+
 #include <iostream>
 
 namespace sheerlay::app {
@@ -20,5 +22,7 @@ Offscreen::Offscreen() {
     qInstallMessageHandler(keepQtQuiet);
     m_application = std::make_unique<QGuiApplication>(m_count, m_arguments.data());
 }
+
+Offscreen::~Offscreen() = default;
 
 } // namespace sheerlay::app

@@ -1,9 +1,9 @@
 #pragma once
 
-#include <QGuiApplication>
-
 #include <array>
 #include <memory>
+
+class QGuiApplication;
 
 namespace sheerlay::app {
 
@@ -11,6 +11,9 @@ namespace sheerlay::app {
 class Offscreen {
 public:
     Offscreen();
+    ~Offscreen();
+    Offscreen(const Offscreen&) = delete;
+    Offscreen& operator=(const Offscreen&) = delete;
 
 private:
     std::array<char, 9> m_name{"sheerlay"};
