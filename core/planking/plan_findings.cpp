@@ -143,7 +143,8 @@ void shutter(Plan& plan) {
              s.id,
              s.samples[s.samples.size() / 2].x,
              "The shutter (" + name + ") comes out about " + bothUnits(wide) + " wide, give or take " +
-                 "what the real strips cover more or less than planned (0.1 mm, 1/256\", a strip is " +
+                 "what the real strips cover more or less than planned (a tenth of a millimetre on every "
+                 "strip is " +
                  bothUnits(0.1 * plan.lastRow) + " here)" +
                  (thin ? "; so thin a plank can't be fitted well: shift the start line or the cover width a "
                          "little."
