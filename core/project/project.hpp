@@ -20,6 +20,20 @@ enum class End { Bow, Stern };
 /// Where a point of the table stands in it; its two coordinates are read off different cells.
 enum class PointKind { Sheer, Waterline, Buttock, Point, Keel };
 
+/// How a table gives a point on a diagonal: a plane through a height on the centreplane, sloping down and
+/// out, and the distance in it from the centreplane to the hull.
+struct DiagonalReading {
+    double height = 0.0;         ///< mm above the base line, where the diagonal leaves the centreplane
+    std::optional<double> angle; ///< degrees down from level, above 0 and below 90; none: `through` gives it
+    double throughBreadth = 0.0; ///< mm; the diagonal runs through the point of this half-breadth …
+    double throughHeight = 0.0;  ///< … and this height; both unused where there is an angle
+    double distance = 0.0;       ///< mm from the centreplane, along the diagonal; >= 0
+    std::string printedHeight;   ///< as written
+    std::string printedDistance; ///< as written
+
+    friend bool operator==(const DiagonalReading&, const DiagonalReading&) = default;
+};
+
 /// One point of a station's half section, starboard, as the table gives it.
 struct TablePoint {
     PointKind kind = PointKind::Point;
@@ -28,6 +42,8 @@ struct TablePoint {
     std::string printedHalfBreadth; ///< as written in the file, to be quoted in findings
     std::string printedHeight;      ///< as written in the file
     int line = 0;                   ///< line of the project file, from 1
+    /// Set where the table gives a diagonal (kind Point then): what the two coordinates were reckoned from.
+    std::optional<DiagonalReading> diagonal = std::nullopt;
 
     friend bool operator==(const TablePoint&, const TablePoint&) = default;
 };
@@ -38,7 +54,7 @@ struct Station {
     std::string printedX; ///< as written
     TablePoint sheer;
     std::optional<TablePoint> keel; ///< none where the profile gives it
-    std::vector<TablePoint> points; ///< waterlines, buttocks and points, in the order of the file
+    std::vector<TablePoint> points; ///< waterlines, buttocks, diagonals and points, in the order of the file
     int line = 0;
 
     friend bool operator==(const Station&, const Station&) = default;

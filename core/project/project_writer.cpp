@@ -85,10 +85,25 @@ public:
     void points(std::string_view key, const std::vector<TablePoint>& all, PointKind kind) {
         std::string rows;
         for (const TablePoint& p : all)
-            if (p.kind == kind)
+            if (p.kind == kind && !p.diagonal)
                 rows += "    " + point(p) + ",\n";
         if (!rows.empty())
             line(key, "[\n" + rows + "]");
+    }
+    void diagonals(const std::vector<TablePoint>& all) {
+        std::string rows;
+        for (const TablePoint& p : all) {
+            if (!p.diagonal)
+                continue;
+            const DiagonalReading& d = *p.diagonal;
+            rows += "    { height = " + length(d.height, d.printedHeight) +
+                    (d.angle ? ", angle = " + digits(*d.angle)
+                             : ", through = { half-breadth = " + length(d.throughBreadth) +
+                                   ", height = " + length(d.throughHeight) + " }") +
+                    ", distance = " + length(d.distance, d.printedDistance) + " },\n";
+        }
+        if (!rows.empty())
+            line("diagonals", "[\n" + rows + "]");
     }
     void station(const Station& s) {
         heading("[[hull.station]]");
@@ -98,6 +113,7 @@ public:
             line("keel", point(*s.keel));
         points("waterlines", s.points, PointKind::Waterline);
         points("buttocks", s.points, PointKind::Buttock);
+        diagonals(s.points);
         points("points", s.points, PointKind::Point);
     }
     void profile(const HullTable& hull) {

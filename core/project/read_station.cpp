@@ -1,5 +1,7 @@
 #include "core/project/read_station.hpp"
 
+#include "core/project/diagonal.hpp"
+
 #include <algorithm>
 
 namespace sheerlay::core {
@@ -62,7 +64,67 @@ public:
         }
     }
 
+    void diagonals(TableView& station) {
+        constexpr std::string_view form =
+            "a list of { height = …, angle = …, distance = … }, or with through = "
+            "{ half-breadth = …, height = … } instead of the angle";
+        station.eachTable("diagonals", Need::Optional, form, [&](TableView view) {
+            const std::string path = view.path();
+            if (const auto read = diagonal(std::move(view))) {
+                m_read.station.points.push_back(*read);
+                m_read.pointKeys.push_back(path);
+            }
+        });
+    }
+
 private:
+    /// The point a diagonal runs through besides its height on the centreplane; on the base line where only
+    /// its half-breadth is given.
+    void through(TableView view, DiagonalReading& diagonal) {
+        const auto breadth = view.length("half-breadth", Need::Required, Sign::Positive);
+        const auto height = view.length("height", Need::Optional, Sign::Any);
+        view.reportUnknown();
+        diagonal.throughBreadth = breadth ? breadth->value : 0.0;
+        diagonal.throughHeight = height ? height->value : 0.0;
+    }
+
+    std::optional<TablePoint> diagonal(TableView view) {
+        const auto height = view.length("height", Need::Required, Sign::Any);
+        const auto distance = view.length("distance", Need::Required, Sign::NotNegative);
+        DiagonalReading reading;
+        reading.angle = view.number("angle", Need::Optional, "degrees down from level, above 0 and below 90");
+        if (auto point = view.table("through", Need::Optional, "through = { half-breadth = …, height = … }"))
+            through(*std::move(point), reading);
+        const bool both = reading.angle && view.has("through");
+        const bool neither = !view.has("angle") && !view.has("through");
+        view.reportUnknown();
+        if (both || neither)
+            m_reading.messages.error(
+                view.line(),
+                view.path(),
+                both ? "an angle and a point it runs through"
+                     : "neither an angle nor a point it runs through",
+                "one of the two: angle = 40, or through = { half-breadth = …, height = … }");
+        note(distance);
+        if (!height || !distance || both || neither)
+            return std::nullopt;
+        reading.height = height->value;
+        reading.printedHeight = height->printed;
+        reading.distance = distance->value;
+        reading.printedDistance = distance->printed;
+        auto point = pointOnDiagonal(reading, m_reading.units);
+        const bool broken = !reading.angle && reading.throughBreadth == 0.0; // reported already
+        if (!point && !broken)
+            m_reading.messages.error(view.line(),
+                                     reading.angle ? view.keyOf("angle") : view.keyOf("through"),
+                                     "a diagonal that does not run down and out from the centreplane",
+                                     reading.angle ? "degrees down from level, above 0 and below 90"
+                                                   : "a point lower than the diagonal's height there");
+        if (point)
+            point->line = view.line();
+        return point;
+    }
+
     void note(const std::optional<Cell>& cell) {
         if (cell && cell->resolution > 0.0)
             m_read.finest = std::min(m_read.finest, cell->resolution);
@@ -98,6 +160,7 @@ ReadStation readStation(TableView view, Reading& reading) {
         read.station.keel = reader.point(*std::move(keel), PointKind::Keel, {});
     reader.list(view, "waterlines", PointKind::Waterline, {.height = false, .halfBreadth = true});
     reader.list(view, "buttocks", PointKind::Buttock, {.height = true, .halfBreadth = false});
+    reader.diagonals(view);
     reader.list(view, "points", PointKind::Point, {});
     view.reportUnknown();
     return read;
