@@ -18,7 +18,7 @@ constexpr double woodShare = 0.12; // more wood than so much for one strip less 
 class Search {
 public:
     Search(const TaperEdges& edges, const std::vector<char>& keep, const std::stop_token& stop)
-        : m_strips(edges.count()), m_solver(edges.program(move)), m_keep(keep), m_stop(stop) {
+        : m_strips(edges.count()), m_solver(edges.program(move), edges.basis()), m_keep(keep), m_stop(stop) {
         m_solver.holdFull(m_keep);
         m_alive = m_solver.solve();
         if (!m_alive)

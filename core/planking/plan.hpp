@@ -131,7 +131,7 @@ struct Tapers {
     double wood = 0.0;       ///< mm2 planed away on one side of the boat
     double plainWorst = 0.0; ///< 1/mm, worst edge bend of any edge without a taper
     double narrowest = 0.0;  ///< mm, allowed
-    int metFromBelow = 1;    ///< first row below the start from which on every edge keeps the limit
+    int metFromBelow = 1;    ///< first row below the start from which on every strip as laid keeps the limit
     int metFromAbove = 1;    ///< the same above it, counted from the start
 };
 

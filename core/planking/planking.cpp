@@ -24,6 +24,8 @@ namespace {
 
 using geometry::FanSide;
 
+constexpr double shortScrap = 300; // mm
+
 double medianBay(const LoftedHull& hull) {
     std::vector<double> gaps;
     for (std::size_t i = 1; i < hull.stationX.size(); ++i)
@@ -56,7 +58,8 @@ void markRows(const Project& project, Plan& plan) {
 /// Widths of the rows on both sides of the start.
 struct Widths {
     std::vector<RowWidth> below, above;
-    std::vector<Band> bands; ///< below
+    std::vector<Band> bands;                            ///< below
+    std::optional<TaperedField> fieldBelow, fieldAbove; ///< that they come from
 };
 
 TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side) {
@@ -124,8 +127,9 @@ void layMeasured(const geometry::EvenMaster& even,
 
 /// Solves for the tapers the project asks for and notes in the plan what they reach.
 /// @param tighter  the program is asked to keep so much of the limit
-Expected<Widths, PlanError>
-solveTapers(const StartLine& start, double tighter, const LayingContext& context, Plan& plan) {
+/// @param before   from the same start with another limit; null at first
+Expected<Widths, PlanError> solveTapers(
+    const StartLine& start, double tighter, const Widths* before, const LayingContext& context, Plan& plan) {
     const Project& project = *context.project;
     Widths widths;
     if (project.planking.taper == Taper::None)
@@ -142,19 +146,24 @@ solveTapers(const StartLine& start, double tighter, const LayingContext& context
         wish.limit *= tighter;
         wish.keepFull = onSide(plan.accentRows, side == FanSide::TowardKeel);
         tapers.narrowest = wish.narrowest;
-        auto field = taperField(context.hull->laid, *master, wish);
+        const bool below = side == FanSide::TowardKeel;
+        const std::optional<TaperedField>* last = !before ? nullptr
+                                                  : below ? &before->fieldBelow
+                                                          : &before->fieldAbove;
+        auto field = taperField(context.hull->laid, *master, wish, {}, last && *last ? &**last : nullptr);
         if (!field) { // a boat without tapers is still a boat
             allFound = false;
-            tellNoTapers(side == FanSide::TowardKeel ? "below" : "above", field.error(), plan);
+            tellNoTapers(below ? "below" : "above", field.error(), plan);
             continue;
         }
         tapers.touched += field->touched;
         tapers.wood += field->wood;
         tapers.plainWorst = std::max(tapers.plainWorst, field->plainWorst);
-        (side == FanSide::TowardKeel ? tapers.metFromBelow : tapers.metFromAbove) = field->metFrom;
-        (side == FanSide::TowardKeel ? widths.below : widths.above) = std::move(field->rows);
-        if (side == FanSide::TowardKeel)
-            widths.bands = std::move(field->bands);
+        (below ? tapers.metFromBelow : tapers.metFromAbove) = field->metFrom;
+        (below ? widths.below : widths.above) = field->rows;
+        if (below)
+            widths.bands = field->bands;
+        (below ? widths.fieldBelow : widths.fieldAbove) = std::move(*field);
     }
     if (allFound || tapers.touched > 0)
         plan.tapers = tapers;
@@ -193,16 +202,42 @@ Expected<Plan, PlanError> layFrom(const StartLine& start,
     return plan;
 }
 
-/// What strips as laid are over the limit, as a factor, from the rows on that the tapers were to bring within
-/// it. The bend of short scraps is not worth another round.
+constexpr double letPass = 1.02; // of the limit: a strip this close has met it
+
+/// What strips as laid are over the limit, as a factor, in the rows whose both edges the tapers were to bring
+/// within it. The bend of short scraps is not worth another round.
 double overLimit(const Plan& plan) {
-    constexpr double scrap = 300; // mm
     double most = 0.0;
     for (const Strip& s : plan.strips)
-        if (plan.tapers && s.length > scrap &&
-            (s.row > 0 ? s.row >= plan.tapers->metFromBelow : -s.row >= plan.tapers->metFromAbove))
+        if (plan.tapers && s.length > shortScrap &&
+            (s.row > 0 ? s.row > plan.tapers->metFromBelow : -s.row > plan.tapers->metFromAbove))
             most = std::max(most, s.edgeBend.maxAbs / plan.edgeBendLimit);
     return most;
+}
+
+/// How well the boat as laid keeps the limit; less is better.
+struct LaidScore {
+    int metFrom = 0;    ///< first rows from which on strips keep it, below and above together
+    double slack = 0.0; ///< what strips are over, summed, in limits
+    [[nodiscard]] auto operator<=>(const LaidScore&) const = default;
+};
+
+/// Notes in the plan from which rows on the strips as laid keep the limit, which is what the builder bends.
+LaidScore scoreLaid(Plan& plan) {
+    LaidScore score;
+    if (!plan.tapers)
+        return score;
+    int below = 1, above = 1;
+    for (const Strip& s : plan.strips) {
+        if (s.length <= shortScrap || s.edgeBend.maxAbs <= letPass * plan.edgeBendLimit)
+            continue;
+        (s.row > 0 ? below : above) = std::max(s.row > 0 ? below : above, std::abs(s.row) + 1);
+        score.slack += s.edgeBend.maxAbs / plan.edgeBendLimit - 1;
+    }
+    plan.tapers->metFromBelow = below;
+    plan.tapers->metFromAbove = above;
+    score.metFrom = below + above;
+    return score;
 }
 
 struct LaidBoat {
@@ -217,27 +252,29 @@ Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
                                          const LayingContext& context,
                                          const Plan& empty,
                                          const MeasuredRow* measured) {
-    constexpr int mostRounds = 3;
-    constexpr double met = 1.02;
+    constexpr int mostRounds = 5;
     std::optional<LaidBoat> best;
-    double bestOver = 0.0;
+    LaidScore bestScore;
     double tighter = 1.0;
+    std::optional<Widths> last;
     for (int round = 0; round < mostRounds; ++round) {
         Plan base = empty;
-        const auto widths = solveTapers(start, tighter, context, base);
+        const auto widths = solveTapers(start, tighter, last ? &*last : nullptr, context, base);
         if (!widths)
             return unexpected(widths.error());
         auto laid = layFrom(start, *widths, context, base, measured);
         if (!laid)
             return unexpected(laid.error());
         const double over = overLimit(*laid);
-        if (!best || over < bestOver) {
-            bestOver = over;
+        const LaidScore score = scoreLaid(*laid);
+        if (!best || score < bestScore) {
+            bestScore = score;
             best = LaidBoat{std::move(base), *widths, std::move(*laid)};
         }
-        if (over <= met || !best->widths.bands.empty()) // stealers take their time to solve for
+        if (over <= letPass)
             break;
         tighter /= over;
+        last = *widths;
     }
     return std::move(*best);
 }
@@ -304,6 +341,7 @@ Expected<Plan, PlanError> layWhole(const StartLine& start,
     Plan plan = std::move(boat->plan);
     if (context.project->planking.shutter && !measured)
         aimShutter(boat->widths, context, boat->base, plan);
+    scoreLaid(plan);
     return plan;
 }
 

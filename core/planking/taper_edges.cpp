@@ -93,6 +93,25 @@ TaperEdges::TaperEdges(const StartChart& chart, const TaperWish& wish, const std
     m_single.assign(m_c.size(), 0);
 }
 
+void TaperEdges::takeWithoutSeams(const TaperEdges& plain) {
+    std::vector<std::size_t> seams;
+    std::vector<double> c;
+    std::size_t from = 0; // edge of the plain field, from 0
+    for (std::size_t e = 0; e < m_edges && from < plain.m_edges; ++e) {
+        if (m_strips[e] > 1 && from + 1 < plain.m_edges)
+            seams.push_back(from++);
+        const auto at = plain.m_c.begin() + static_cast<std::ptrdiff_t>(from * m_coefficients);
+        c.insert(c.end(), at, at + static_cast<std::ptrdiff_t>(m_coefficients));
+        ++from;
+    }
+    m_c = std::move(c);
+    m_edges = m_c.size() / m_coefficients;
+    m_strips.resize(m_edges, 1);
+    m_single.assign(m_c.size(), 0);
+    coverHull();
+    m_basis = withoutEdges(plain.m_basis, seams);
+}
+
 void TaperEdges::coverHull() {
     const auto lastOnHull = [&] {
         for (std::size_t i = 0; i < m_weights.size(); ++i)
@@ -283,6 +302,7 @@ void TaperEdges::addBends(TaperProgram& program, std::size_t e) const {
         TaperProgram::Bend row;
         row.edge = e - 1;
         row.first = b.first;
+        row.column = i;
         row.present = scale * here;
         row.constant = scale * (here - byW * p.w - byFirst * p.first - bySecond * p.second);
         for (std::size_t j = 0; j < 4; ++j)

@@ -10,6 +10,7 @@
 
 #include <array>
 #include <cstddef>
+#include <utility>
 #include <vector>
 
 namespace sheerlay::core {
@@ -41,6 +42,13 @@ public:
     [[nodiscard]] TaperProgram program(double move) const;
     /// New coefficients, from the program's solution.
     void take(std::vector<double> coefficients) { m_c = std::move(coefficients); }
+    /// Takes the edges of the same field where every row was one strip: they are near what bands need.
+    void takeWithoutSeams(const TaperEdges& plain);
+    /// Where the next program about these edges may begin.
+    [[nodiscard]] const TaperBasis& basis() const noexcept { return m_basis; }
+    void remember(TaperBasis basis) { m_basis = std::move(basis); }
+    /// Asks another limit, 1/mm, from the next program on.
+    void setLimit(double limit) noexcept { m_wish.limit = limit; }
     /// Adds full rows until the last edge has left the hull.
     void coverHull();
 
@@ -91,6 +99,7 @@ private:
     std::vector<double> m_c;                // edge by edge
     std::vector<char> m_single;             // per coefficient: one strip at most, in a band too
     std::vector<int> m_strips;              // per row: 2 in a band
+    TaperBasis m_basis;
 };
 
 } // namespace sheerlay::core

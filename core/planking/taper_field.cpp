@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <utility>
@@ -54,12 +55,13 @@ bool settle(TaperEdges& edges, const std::vector<char>& held, double move, bool 
     for (const double room : {1.0, 4.0, 1000.0}) {
         TaperProgram program = edges.program(room * move);
         program.countsNarrowing = counted || any;
-        TaperSolver solver(program);
+        TaperSolver solver(program, edges.basis());
         if (any)
             solver.holdFull(held);
         if (!solver.solve())
             continue;
         edges.take(solver.coefficients());
+        edges.remember(solver.basis());
         return true;
     }
     return false;
@@ -102,7 +104,7 @@ std::optional<BandNeed> needOfBands(TaperEdges edges, const TaperWish& wish) {
     program.wanted = program.narrowest;
     for (double& least : program.narrowest)
         least *= thinnestShare;
-    TaperSolver solver(program);
+    TaperSolver solver(program); // a basis of the field that keeps its bounds only leads astray here
     std::vector<double> price(edges.count(), worthOfStealer / wish.coverWidth);
     for (int round = 0; round < needRounds; ++round) {
         solver.setPrices(price);
@@ -119,30 +121,47 @@ std::optional<BandNeed> needOfBands(TaperEdges edges, const TaperWish& wish) {
     return need;
 }
 
-/// The widths of a shape, with the wood taken from few strips where that costs nothing of its reach.
-Expected<TaperedField, std::string> fieldOf(Shape shape, const TaperWish& wish, const std::stop_token& stop) {
+/// Solves a few times about where edges stand, with some strips held full, until they reach what can be.
+bool reachHeld(TaperEdges& edges,
+               const std::vector<char>& held,
+               const Reach& reachable,
+               const TaperWish& wish,
+               const std::stop_token& stop) {
+    for (const double move : {25.0, 12.0, 6.0}) {
+        if (stop.stop_requested() || !settle(edges, held, move))
+            return false;
+        const Reach reach = reachOf(edges, wish.limit);
+        if (reach.metFrom <= reachable.metFrom &&
+            reach.worst <= std::max(wish.limit, reachable.worst * letGo))
+            return true;
+    }
+    return false;
+}
+
+/// The wood taken from few strips where that costs nothing of the shape's reach.
+/// @param first  strips held full another time, tried before all others; may be empty
+/// @return the strips left full; none when it was stopped
+std::optional<std::vector<char>>
+cutFew(Shape& shape, const TaperWish& wish, const std::vector<char>& first, const std::stop_token& stop) {
     TaperEdges& edges = shape.edges;
-    const Reach& reachable = shape.reach;
-    TaperedField result;
-    // proposals from the fewest strips on, until one still keeps the limit when linearised again; if none
-    // does, once more from a better place
+    const Reach reachable = shape.reach;
     std::vector<char> held = keptWhole(edges, wish);
     bool found = false;
+    if (first.size() == edges.count()) {
+        const TaperEdges base = edges;
+        found = reachHeld(edges, first, reachable, wish, stop);
+        if (found)
+            held = first;
+        else
+            edges = base;
+    }
+    // proposals from the fewest strips on, until one still keeps the limit when linearised again; if none
+    // does, once more from a better place
     for (int attempt = 0; attempt < 2 && !found; ++attempt) {
         const TaperEdges base = edges;
         for (const StripChoice& choice : fewStrips(base, keptWhole(base, wish), stop)) {
             edges.take(choice.coefficients);
-            for (const double move : {25.0, 12.0, 6.0}) {
-                if (stop.stop_requested())
-                    return unexpected(std::string(stopped));
-                if (!settle(edges, choice.held, move))
-                    break;
-                const Reach reach = reachOf(edges, wish.limit);
-                found = reach.metFrom <= reachable.metFrom &&
-                        reach.worst <= std::max(wish.limit, reachable.worst * letGo);
-                if (found)
-                    break;
-            }
+            found = reachHeld(edges, choice.held, reachable, wish, stop);
             if (found) {
                 held = choice.held;
                 break;
@@ -153,13 +172,19 @@ Expected<TaperedField, std::string> fieldOf(Shape shape, const TaperWish& wish, 
             break;
     }
     if (stop.stop_requested())
-        return unexpected(std::string(stopped));
+        return std::nullopt;
     for (std::size_t e = 1; e <= edges.count(); ++e)
         held[e - 1] = held[e - 1] || edges.narrowing(e) < whole;
+    shape.reach = reachOf(edges, wish.limit);
+    return held;
+}
 
-    const Reach reach = reachOf(edges, wish.limit);
-    result.worst = reach.worst;
-    result.metFrom = reach.metFrom;
+TaperedField fieldOf(const Shape& shape, const std::vector<char>& held) {
+    const TaperEdges& edges = shape.edges;
+    TaperedField result;
+    result.worst = shape.reach.worst;
+    result.metFrom = shape.reach.metFrom;
+    result.score = shape.reach.score;
     result.wood = edges.wood();
     for (std::size_t e = 1; e <= edges.count(); ++e) {
         if (edges.isBand(e))
@@ -168,43 +193,73 @@ Expected<TaperedField, std::string> fieldOf(Shape shape, const TaperWish& wish, 
         result.rows.push_back(cut ? edges.widthOf(e) : RowWidth());
         result.touched += cut ? 1 : 0;
     }
-    result.score = reach.score;
     return result;
+}
+
+/// The shape that costs least wood, with stealers where they are wished for and help.
+Expected<Shape, std::string> beginShape(const StartChart& chart,
+                                        const TaperEdges& full,
+                                        const TaperWish& wish,
+                                        const std::stop_token& stop) {
+    auto shape = leastWood(full, wish, stop);
+    if (!shape || !wish.stealers || !wish.keepFull.empty() || shape->reach.score.edgesOver == 0)
+        return shape;
+    const auto need = needOfBands(shape->edges, wish);
+    if (!need)
+        return shape;
+    std::map<std::vector<std::size_t>, Shape> tried;
+    const auto score = [&](const std::vector<std::size_t>& bands) -> std::optional<FieldScore> {
+        TaperEdges banded(chart, wish, bands);
+        banded.takeWithoutSeams(shape->edges);
+        auto there = leastWood(std::move(banded), wish, stop);
+        if (!there)
+            return std::nullopt;
+        return tried.emplace(bands, std::move(*there)).first->second.reach.score;
+    };
+    const auto bands = chooseBands(shape->reach.score, *need, wish.narrowest, score);
+    if (const auto chosen = tried.find(bands); chosen != tried.end())
+        shape = std::move(chosen->second);
+    return shape;
 }
 
 } // namespace
 
+struct TaperMemory {
+    std::shared_ptr<const StartChart> chart; // the edges look into it
+    TaperEdges leastWood;
+    std::vector<char> held; // strips that were left full
+    double plainWorst = 0.0;
+};
+
 Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
                                                const std::vector<geometry::MasterNode>& master,
                                                const TaperWish& wish,
-                                               std::stop_token stop) {
-    const StartChart chart(hull, master, taperSpacing, wish.side, wish.coverWidth / 2);
-    const TaperEdges full(chart, wish);
-    TaperedField result;
+                                               std::stop_token stop,
+                                               const TaperedField* before) {
+    const TaperMemory* memory = before ? before->memory.get() : nullptr;
+    auto chart =
+        memory
+            ? memory->chart
+            : std::make_shared<const StartChart>(hull, master, taperSpacing, wish.side, wish.coverWidth / 2);
+    TaperEdges full = memory ? memory->leastWood : TaperEdges(*chart, wish);
+    TaperedField plain;
     if (full.empty())
-        return result; // no row lies on this side
-    result.plainWorst = result.worst = reachOf(full, wish.limit).worst;
-    if (result.plainWorst <= wish.limit)
-        return result;
-    auto shape = leastWood(full, wish, stop);
+        return plain; // no row lies on this side
+    plain.plainWorst = plain.worst = memory ? memory->plainWorst : reachOf(full, wish.limit).worst;
+    if (plain.plainWorst <= wish.limit)
+        return plain;
+    full.setLimit(wish.limit);
+    auto shape = memory ? leastWood(std::move(full), wish, stop) : beginShape(*chart, full, wish, stop);
     if (!shape)
         return unexpected(shape.error());
-    if (wish.stealers && wish.keepFull.empty() && shape->reach.score.edgesOver > 0)
-        if (const auto need = needOfBands(shape->edges, wish)) {
-            std::map<std::vector<std::size_t>, Shape> tried;
-            const auto score = [&](const std::vector<std::size_t>& bands) -> std::optional<FieldScore> {
-                auto there = leastWood(TaperEdges(chart, wish, bands), wish, stop);
-                if (!there)
-                    return std::nullopt;
-                return tried.emplace(bands, std::move(*there)).first->second.reach.score;
-            };
-            const auto bands = chooseBands(shape->reach.score, *need, wish.narrowest, score);
-            if (const auto chosen = tried.find(bands); chosen != tried.end())
-                shape = std::move(chosen->second);
-        }
-    auto field = fieldOf(std::move(*shape), wish, stop);
-    if (field)
-        field->plainWorst = result.plainWorst;
+    TaperEdges leastWoodEdges = shape->edges;
+    const auto held = cutFew(*shape, wish, memory ? memory->held : std::vector<char>(), stop);
+    if (!held)
+        return unexpected(std::string(stopped));
+    TaperedField field = fieldOf(*shape, *held);
+    field.plainWorst = plain.plainWorst;
+    field.memory = std::make_shared<const TaperMemory>(
+        TaperMemory{std::move(chart), std::move(leastWoodEdges), *held, plain.plainWorst});
     return field;
 }
 

@@ -6,6 +6,7 @@
 #include "core/project/project.hpp"
 #include "geometry/parallels.hpp"
 
+#include <memory>
 #include <stop_token>
 #include <string>
 #include <vector>
@@ -28,6 +29,8 @@ struct TaperWish {
     return project.planking.narrowest.value_or(0.65 * project.strips.coverWidth);
 }
 
+struct TaperMemory;
+
 /// Widths of the rows of one side of the start.
 struct TaperedField {
     std::vector<RowWidth> rows; ///< from the start outward; empty ones are full, or bands
@@ -38,6 +41,9 @@ struct TaperedField {
     double worst = 0.0;         ///< 1/mm, with them, in the chart
     int metFrom = 1;            ///< first edge from which on all keep the limit (2 percent let pass)
     FieldScore score;
+    /// How it was solved, from which another limit of the same rows is solved quickly. Shared by copies,
+    /// never changed.
+    std::shared_ptr<const TaperMemory> memory;
 
     /// True where every edge of the field keeps the limit.
     [[nodiscard]] bool met() const noexcept { return metFrom <= 1; }
@@ -47,6 +53,8 @@ struct TaperedField {
 /// until it stands; strips that need no narrowing are left full, and those that do are kept few. Edge 0 is
 /// the start line and stays as it is.
 /// @param master  the start line at nodes `taperSpacing` mm apart
+/// @param before  a solution for the same master and the same wish but for its limit: bands stand where they
+/// stood then, and the same strips are cut if that does; null to begin anew
 /// @return        the widths; in words why there are none (the solver gave up, or it was stopped)
 /// @accuracy  tests/core/planking/taper_field_test.cpp: closing.md's canoe and skiff; the marched edges are
 /// checked again in the plan
@@ -54,7 +62,8 @@ struct TaperedField {
 [[nodiscard]] Expected<TaperedField, std::string> taperField(const TrimmedSurface& hull,
                                                              const std::vector<geometry::MasterNode>& master,
                                                              const TaperWish& wish,
-                                                             std::stop_token stop = {});
+                                                             std::stop_token stop = {},
+                                                             const TaperedField* before = nullptr);
 
 inline constexpr double taperSpacing = 25.0; ///< mm between the columns of the tapers' chart
 

@@ -4,6 +4,9 @@
 #include <CoinPackedMatrix.hpp>
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
+#include <map>
+#include <utility>
 
 namespace sheerlay::core {
 namespace {
@@ -46,6 +49,9 @@ struct TaperSolver::Model {
     TaperProgram program;
     std::size_t firstNarrowing = 0, firstSlack = 0; // columns: coefficients, narrowings, slacks
     std::vector<char> entered;                      // bends the solver knows of
+    std::vector<std::size_t> enteredAs;             // the same in the order of their rows
+    int firstBend = 0;                              // row
+    std::vector<int> widthRow, narrowRow;           // per edge and coefficient; -1 where there is none
     std::vector<double> solution;                   // columns, of the last success
     std::vector<char> held;
     double objective = 0.0;
@@ -64,7 +70,8 @@ struct TaperSolver::Model {
     }
 };
 
-TaperSolver::TaperSolver(const TaperProgram& program) : m_model(std::make_unique<Model>()) {
+TaperSolver::TaperSolver(const TaperProgram& program, const TaperBasis& from)
+    : m_model(std::make_unique<Model>()) {
     m_model->program = program;
     const TaperProgram& p = program;
     Assembly m;
@@ -86,9 +93,12 @@ TaperSolver::TaperSolver(const TaperProgram& program) : m_model(std::make_unique
     for (std::size_t e = 0; e < p.edges; ++e)
         for (std::size_t k = 0; k < p.coefficients; ++k) {
             const std::size_t i = p.at(e, k);
-            width(m.addRow(p.narrowest[i], p.full[i]), e, k, 1);
+            m_model->widthRow.push_back(m.addRow(p.narrowest[i], p.full[i]));
+            width(m_model->widthRow.back(), e, k, 1);
+            m_model->narrowRow.push_back(-1);
             if (p.inHull[i] && p.countsNarrowing) {
                 const int r = m.addRow(p.unnarrowed(i), COIN_DBL_MAX);
+                m_model->narrowRow.back() = r;
                 width(r, e, k, 1);
                 m.add(r, static_cast<int>(m_model->firstNarrowing + e), 1);
             }
@@ -109,12 +119,107 @@ TaperSolver::TaperSolver(const TaperProgram& program) : m_model(std::make_unique
     s.setLogLevel(0);
     s.loadProblem(
         matrix, m.lower.data(), m.upper.data(), m.cost.data(), m.rowLower.data(), m.rowUpper.data());
+    m_model->firstBend = s.numberRows();
     m_model->entered.assign(p.bends.size(), 0);
+    if (!from.empty() && from.coefficients == p.coefficients) {
+        beginFrom(from);
+        return;
+    }
     std::vector<std::size_t> busy;
     for (std::size_t i = 0; i < p.bends.size(); ++i)
         if (std::abs(p.bends[i].present) > busyPart * p.limit)
             busy.push_back(i);
     addBends(busy);
+}
+
+/// Enters the bends that held something then, and marks everything as it was. What is new (edges that were
+/// added since) keeps the marks of a beginning; the solver mends a basis that is not one any more.
+void TaperSolver::beginFrom(const TaperBasis& basis) {
+    const TaperProgram& p = m_model->program;
+    ClpSimplex& s = m_model->simplex;
+    std::map<std::pair<std::size_t, std::size_t>, const TaperBasis::Bend*> known;
+    for (const TaperBasis::Bend& b : basis.bends)
+        known[{b.edge, b.column}] = &b;
+    std::vector<std::size_t> which;
+    std::vector<const TaperBasis::Bend*> marks;
+    for (std::size_t i = 0; i < p.bends.size(); ++i) {
+        const auto found = known.find({p.bends[i].edge, p.bends[i].column});
+        const TaperBasis::Bend* mark = found == known.end() ? nullptr : found->second;
+        if (!mark && std::abs(p.bends[i].present) <= busyPart * p.limit)
+            continue;
+        which.push_back(i);
+        marks.push_back(mark);
+    }
+    addBends(which);
+    const auto status = [](TaperBasis::Mark mark) { return static_cast<ClpSimplex::Status>(mark); };
+    const std::size_t edges = std::min(basis.edges, p.edges);
+    for (std::size_t i = 0; i < edges * p.coefficients; ++i) {
+        s.setColumnStatus(static_cast<int>(i), status(basis.coefficient[i]));
+        s.setRowStatus(m_model->widthRow[i], status(basis.width[i]));
+        if (m_model->narrowRow[i] >= 0 && basis.narrowed[i])
+            s.setRowStatus(m_model->narrowRow[i], status(basis.narrow[i]));
+    }
+    for (std::size_t e = 0; e < edges; ++e)
+        s.setColumnStatus(static_cast<int>(m_model->firstNarrowing + e), status(basis.narrowing[e]));
+    for (std::size_t j = 0; j < which.size(); ++j)
+        if (marks[j]) {
+            const int slack = static_cast<int>(m_model->firstSlack + 2 * j);
+            s.setRowStatus(m_model->firstBend + static_cast<int>(j), status(marks[j]->row));
+            s.setColumnStatus(slack, status(marks[j]->over));
+            s.setColumnStatus(slack + 1, status(marks[j]->under));
+        }
+}
+
+TaperBasis withoutEdges(TaperBasis basis, const std::vector<std::size_t>& gone) {
+    const auto n = static_cast<std::ptrdiff_t>(basis.coefficients);
+    for (auto e = gone.rbegin(); e != gone.rend(); ++e) {
+        if (*e >= basis.edges)
+            continue;
+        const auto at = static_cast<std::ptrdiff_t>(*e);
+        const auto dropRow = [&](auto& marks) {
+            marks.erase(marks.begin() + at * n, marks.begin() + (at + 1) * n);
+        };
+        dropRow(basis.coefficient);
+        dropRow(basis.width);
+        dropRow(basis.narrow);
+        dropRow(basis.narrowed);
+        basis.narrowing.erase(basis.narrowing.begin() + at);
+        std::erase_if(basis.bends, [&](const TaperBasis::Bend& b) { return b.edge == *e; });
+        for (TaperBasis::Bend& b : basis.bends)
+            b.edge -= b.edge > *e ? 1 : 0;
+        --basis.edges;
+    }
+    return basis;
+}
+
+TaperBasis TaperSolver::basis() const {
+    const Model& m = *m_model;
+    const ClpSimplex& s = m.simplex;
+    TaperBasis b;
+    b.edges = m.program.edges;
+    b.coefficients = m.program.coefficients;
+    const auto column = [&](std::size_t c) {
+        return static_cast<TaperBasis::Mark>(s.getColumnStatus(static_cast<int>(c)));
+    };
+    const auto row = [&](int r) { return static_cast<TaperBasis::Mark>(s.getRowStatus(r)); };
+    for (std::size_t i = 0; i < b.edges * b.coefficients; ++i) {
+        b.coefficient.push_back(column(i));
+        b.width.push_back(row(m.widthRow[i]));
+        b.narrowed.push_back(m.narrowRow[i] >= 0);
+        b.narrow.push_back(m.narrowRow[i] >= 0 ? row(m.narrowRow[i])
+                                               : static_cast<TaperBasis::Mark>(ClpSimplex::basic));
+    }
+    for (std::size_t e = 0; e < b.edges; ++e)
+        b.narrowing.push_back(column(m.firstNarrowing + e));
+    for (std::size_t j = 0; j < m.enteredAs.size(); ++j) {
+        const TaperBasis::Mark mark = row(m.firstBend + static_cast<int>(j));
+        if (mark == static_cast<TaperBasis::Mark>(ClpSimplex::basic))
+            continue; // it held nothing
+        const TaperProgram::Bend& bend = m.program.bends[m.enteredAs[j]];
+        b.bends.push_back(
+            {bend.edge, bend.column, mark, column(m.firstSlack + 2 * j), column(m.firstSlack + 2 * j + 1)});
+    }
+    return b;
 }
 
 TaperSolver::~TaperSolver() = default;
@@ -127,6 +232,7 @@ void TaperSolver::addBends(const std::vector<std::size_t>& which) {
     for (const std::size_t i : which) {
         const TaperProgram::Bend& b = p.bends[i];
         m_model->entered[i] = 1;
+        m_model->enteredAs.push_back(i);
         const int row = m_model->simplex.numberRows() + static_cast<int>(rowLower.size());
         rowLower.push_back(-p.limit - b.constant);
         rowUpper.push_back(p.limit - b.constant);

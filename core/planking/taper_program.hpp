@@ -26,6 +26,7 @@ struct TaperProgram {
     /// Edge bend at one place: constant + sum of a * coefficients first to first + 3, 1/m.
     struct Bend {
         std::size_t edge = 0, first = 0;
+        std::size_t column = 0; ///< which place of the edge this is; edge and column name a bend
         std::array<double, 4> a{};
         double constant = 0.0;
         double present = 0.0; ///< 1/m, about the edges the program was made for
@@ -38,12 +39,33 @@ struct TaperProgram {
     [[nodiscard]] double unnarrowed(std::size_t i) const { return wanted.empty() ? full[i] : wanted[i]; }
 };
 
+/// Which unknowns and bounds of a solved program were free and which held, in the solver's own marks: a
+/// program of nearly the same kind, as of the same rows linearised again, starts from there and is soon done.
+struct TaperBasis {
+    using Mark = unsigned char;
+    struct Bend {
+        std::size_t edge = 0, column = 0;
+        Mark row = 0, over = 0, under = 0;
+    };
+    std::size_t edges = 0, coefficients = 0;
+    std::vector<Mark> coefficient;   ///< per edge and coefficient
+    std::vector<Mark> width, narrow; ///< the same, of the rows on it; of those that the program had
+    std::vector<char> narrowed;      ///< per edge and coefficient: it had a row for narrowing
+    std::vector<Mark> narrowing;     ///< per edge
+    std::vector<Bend> bends;         ///< that were entered
+    [[nodiscard]] bool empty() const noexcept { return coefficient.empty(); }
+};
+
+/// Of a program that lacks some of the edges. @param gone  from 0, ascending
+[[nodiscard]] TaperBasis withoutEdges(TaperBasis basis, const std::vector<std::size_t>& gone);
+
 /// The program in the solver, solved again from the last solution when prices change or strips are held full.
 /// Edge bends enter only where they come near the limit: the solver begins with those that do about the
 /// present edges, and whatever a solution breaks is added to it. Deterministic. Not for two threads at once.
 class TaperSolver {
 public:
-    explicit TaperSolver(const TaperProgram& program);
+    /// @param from  where to begin; ignored when empty
+    explicit TaperSolver(const TaperProgram& program, const TaperBasis& from = {});
     ~TaperSolver();
     TaperSolver(const TaperSolver&) = delete;
     TaperSolver& operator=(const TaperSolver&) = delete;
@@ -61,6 +83,8 @@ public:
     [[nodiscard]] bool tryHeld(const std::vector<char>& held, double wood, double excess);
     /// Coefficients, edge by edge.
     [[nodiscard]] std::vector<double> coefficients() const;
+    /// Of the last solution.
+    [[nodiscard]] TaperBasis basis() const;
     /// Sum of what edge bends lie over the limit, 1/m.
     [[nodiscard]] double excess() const;
     /// Wood removed against the full widths, m2.
@@ -73,6 +97,7 @@ private:
     [[nodiscard]] bool run(Way way);
     [[nodiscard]] bool addBroken();
     void addBends(const std::vector<std::size_t>& which);
+    void beginFrom(const TaperBasis& basis);
 
     struct Model;
     std::unique_ptr<Model> m_model;

@@ -227,6 +227,25 @@ TEST_CASE("the trade: a lower limit costs more wood, and each point is the field
     CHECK(taperTrade(hullOf("canoe").laid, master, wish, {0.15e-3}, {down}, 1, stop.get_token()).empty());
 }
 
+TEST_CASE("another limit, solved from the last solution, is kept as well as when solved anew") {
+    const auto master = startLine(hullOf("canoe").laid, startOf("geodesic"), taperSpacing).value();
+    TaperWish wish;
+    wish.coverWidth = cover;
+    wish.narrowest = narrowest;
+    wish.limit = 0.25e-3;
+    wish.side = down;
+    const TaperedField before = taperField(hullOf("canoe").laid, master, wish).value();
+    wish.limit = 0.24e-3;
+    const TaperedField again = taperField(hullOf("canoe").laid, master, wish, {}, &before).value();
+    const TaperedField anew = taperField(hullOf("canoe").laid, master, wish).value();
+    CHECK(again.met());
+    CHECK(again.worst <= 1.02 * wish.limit);
+    CHECK(again.plainWorst == anew.plainWorst);
+    CHECK(again.touched <= anew.touched + 1);
+    CHECK_THAT(again.wood, WithinRel(anew.wood, 0.2)); // few strips is a heuristic
+    CHECK(again.wood > before.wood);
+}
+
 TEST_CASE("solving twice gives the same widths") {
     const TaperedField a = solved("canoe", startOf("geodesic"), 0.25, down);
     const TaperedField b = solved("canoe", startOf("geodesic"), 0.25, down);
