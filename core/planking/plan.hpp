@@ -112,6 +112,8 @@ struct Strip {
 
 /// mm: a piece above the start that is nowhere wider is not worth laying (judged, closing.md section 3).
 inline constexpr double thinnestFiller = 6.0;
+/// mm: a piece above the start that is shorter is better joined with its neighbour (judged, the same).
+inline constexpr double shortFiller = 150.0;
 
 /// Rows from first to last, both included.
 struct RowRange {

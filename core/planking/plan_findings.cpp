@@ -106,7 +106,11 @@ void rolling(const Project& project, Plan& plan) {
              ", before you pull it edgewise."});
 }
 
-void smallPieces(Plan& plan) {
+/// @param move  mm toward the keel that would do away with thin pieces
+void smallPieces(Plan& plan, const std::optional<double>& move) {
+    const std::string remedy = !move ? "lower the sheer by as much there, or try another start."
+                                     : "with the start line " + bothUnits(std::abs(*move)) + " nearer the " +
+                                           (*move > 0 ? "keel" : "sheer") + " no piece would be so thin.";
     for (const Strip& s : plan.strips) {
         if (s.side == Side::Port)
             continue;
@@ -117,9 +121,8 @@ void smallPieces(Plan& plan) {
                  "thin-filler",
                  s.id,
                  s.ends[0].x,
-                 "This piece at the sheer is only " + bothUnits(wide) +
-                     " wide at its widest; move the start line a little so that it goes away."});
-        else if (s.kind == StripKind::Filler && s.length < 150.0)
+                 "This piece at the sheer is only " + bothUnits(wide) + " wide at its widest; " + remedy});
+        else if (s.kind == StripKind::Filler && s.length < shortFiller)
             plan.findings.push_back({Level::Note,
                                      "short-filler",
                                      s.id,
@@ -303,6 +306,17 @@ void tellLanding(const LandingChange& change, double before, double after, Plan&
                                  "."});
 }
 
+void tellTop(double shift, Plan& plan) {
+    plan.findings.push_back({Level::Note,
+                             "moved-for-sheer",
+                             std::nullopt,
+                             std::nullopt,
+                             "The start was moved " + bothUnits(std::abs(shift)) +
+                                 (shift > 0 ? " toward the keel" : " toward the sheer") +
+                                 " of where strips bend least, so that no sliver and fewer short pieces are "
+                                 "left at the sheer."});
+}
+
 void tellNoTapers(const std::string& where, const std::string& why, Plan& plan) {
     plan.findings.push_back({Level::Caution,
                              "taper-not-found",
@@ -335,11 +349,11 @@ void tellSplit(const std::optional<SplitChoice>& split, Plan& plan) {
              "rows are laid down to the centreline instead."});
 }
 
-void findInPlan(const Project& project, Plan& plan) {
+void findInPlan(const Project& project, Plan& plan, const std::optional<double>& moveForTop) {
     edgeBends(plan);
     strains(plan);
     rolling(project, plan);
-    smallPieces(plan);
+    smallPieces(plan, moveForTop);
     shutter(plan);
     coverageFinding(plan);
     tapers(plan);

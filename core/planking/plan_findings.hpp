@@ -15,6 +15,9 @@ void tellStart(const StartSearch& search, Plan& plan);
 /// @param before, after  mm left on one side
 void tellLanding(const LandingChange& change, double before, double after, Plan& plan);
 
+/// Says that the start was moved for the sake of the pieces at the sheer. @param shift  mm toward the keel
+void tellTop(double shift, Plan& plan);
+
 /// Says why no tapers were found on one side of the start, and that the rows are laid at full width.
 /// @param where  "below" or "above" the start
 void tellNoTapers(const std::string& where, const std::string& why, Plan& plan);
@@ -23,6 +26,8 @@ void tellNoTapers(const std::string& where, const std::string& why, Plan& plan);
 void tellSplit(const std::optional<SplitChoice>& split, Plan& plan);
 
 /// Adds what the builder should know about the finished plan and sorts all findings, heaviest first.
-void findInPlan(const Project& project, Plan& plan);
+/// @param moveForTop  mm toward the keel that the start would have to move for no piece at the sheer to be
+/// thin
+void findInPlan(const Project& project, Plan& plan, const std::optional<double>& moveForTop = {});
 
 } // namespace sheerlay::core

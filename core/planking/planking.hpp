@@ -19,7 +19,8 @@ struct PlanError {
 /// toward the sheer, trimmed at centreplane, sheer and transom. A pure function of its arguments.
 /// @accuracy  tests/core/planking_test.cpp: formula canoe's rows; tests/geometry: exact surfaces
 /// @param measured  the rows below it start from where its edge was found, and cover what strips really do;
-/// null when nothing was measured. A split bottom is laid as planned.
+/// null when nothing was measured. A bottom planked by itself is split off anew below it; a row of that
+/// bottom itself changes nothing, its strips lie by the centreline.
 [[nodiscard]] Expected<Plan, PlanError>
 plank(const Project& project, const LoftedHull& hull, const MeasuredRow* measured = nullptr);
 

@@ -153,23 +153,24 @@ std::optional<SplitChoice> laySplit(const geometry::EvenMaster& master,
                                     const std::vector<RowWidth>& widths,
                                     const std::vector<Band>& bands,
                                     const LayingContext& context,
-                                    Plan& plan) {
+                                    Plan& plan,
+                                    int first) {
     // the whole field once, to see where it lands on the keel
     Plan whole;
-    RowLayer(context, whole).rows(master, FanSide::TowardKeel, widths, mostRows, 1, bands);
+    RowLayer(context, whole).rows(master, FanSide::TowardKeel, widths, mostRows, first, bands);
     int landing = 0;
     for (const Strip& s : whole.strips)
         for (const StripEnd& e : s.ends)
             if (e.on == EndsOn::Keel && (landing == 0 || s.row < landing))
                 landing = s.row;
-    if (landing < 2)
+    if (landing <= first)
         return std::nullopt;
     std::optional<SplitChoice> best;
     std::optional<Plan> bestPlan;
-    for (int m = std::max(2, landing - 1); m < std::min(landing + mostTries, whole.lastRow); ++m) {
+    for (int m = std::max(first + 1, landing - 1); m < std::min(landing + mostTries, whole.lastRow); ++m) {
         Plan topsides = plan;
         RowLayer above(context, topsides);
-        const auto edge = above.rows(master, FanSide::TowardKeel, widths, m - 1, 1, bands);
+        const auto edge = above.rows(master, FanSide::TowardKeel, widths, m - 1, first, bands);
         above.finish();
         const auto part = below(*context.part, edge);
         if (!part)

@@ -21,7 +21,8 @@ struct SplitChoice {
 /// Lays the rows below the start as far as row m - 1 and the rest as strips parallel to the centreline,
 /// pointed against the lower edge of row m - 1. Bottom rows are numbered on from m; the last lies along the
 /// centreline. m is the first row whose bottom strips bend no more than the limit and the topsides allow.
-/// @param master, widths, bands  the start line and the widths of its rows toward the keel
+/// @param master, widths, bands  the line to go on from and the widths of the rows below it
+/// @param first           number of the first of them; with a start line 1
 /// @param plan            takes the strips; `splitRow` is set
 /// @return the choice; none, and a plan left as it was, where no bottom can be split off (rows that never
 /// land on the keel)
@@ -30,6 +31,7 @@ struct SplitChoice {
                                                   const std::vector<RowWidth>& widths,
                                                   const std::vector<Band>& bands,
                                                   const LayingContext& context,
-                                                  Plan& plan);
+                                                  Plan& plan,
+                                                  int first = 1);
 
 } // namespace sheerlay::core

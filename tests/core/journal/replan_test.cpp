@@ -101,6 +101,30 @@ TEST_CASE("an edge that lies lower leaves that much less for the last plank; wid
         CHECK_THAT(s.width, WithinAbs(c.plan.coverWidth + 0.05, 1e-6));
 }
 
+TEST_CASE("a bottom planked by itself is split off anew below the measured edge") {
+    const Canoe& c = canoe();
+    Project p = c.project;
+    p.planking.closing = ClosingMethod::SplitBottom;
+    const Plan plan = plank(p, c.hull).value();
+    REQUIRE(plan.splitRow.has_value());
+    const Plan same = replan(p, c.hull, plan, edgeAt(10, 0.0), plan.coverWidth).value();
+    REQUIRE(same.splitRow == plan.splitRow);
+    REQUIRE(same.strips.size() == plan.strips.size());
+    for (int r = 11; r < *plan.splitRow; r += 3)
+        CHECK_THAT(starboard(same, r).length, WithinAbs(starboard(plan, r).length, 0.05));
+    // 3 mm lower: the crescent at the split is so much narrower, the strips along the centreline stay
+    const Plan lower = replan(p, c.hull, plan, edgeAt(10, 3.0), plan.coverWidth).value();
+    REQUIRE(lower.splitRow == plan.splitRow);
+    CHECK_THAT(lower.coverage.stripsArea, WithinRel(lower.coverage.hullArea, 1e-3));
+    const Strip& keelStrip = starboard(plan, plan.lastRow);
+    const Strip& keelStripAfter = starboard(lower, lower.lastRow);
+    CHECK(keelStripAfter.length < keelStrip.length); // pointed earlier against the row that came lower
+    // a row of the bottom itself changes nothing
+    const Plan late = replan(p, c.hull, plan, edgeAt(*plan.splitRow + 1, 3.0), plan.coverWidth).value();
+    CHECK(late.strips.size() == plan.strips.size());
+    CHECK(starboard(late, *plan.splitRow - 1).length == starboard(plan, *plan.splitRow - 1).length);
+}
+
 TEST_CASE("readings in the journal change the plan, and the findings say so") {
     const Canoe& c = canoe();
     Project p = c.project;

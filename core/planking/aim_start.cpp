@@ -1,0 +1,151 @@
+#include "core/planking/aim_start.hpp"
+
+#include "core/planking/landing.hpp"
+#include "core/planking/plan_findings.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <utility>
+#include <vector>
+
+namespace sheerlay::core {
+namespace {
+
+constexpr int farthest = 9;          // mm
+constexpr double worthOfThin = 100;  // mm of shift that a thin piece is worth
+constexpr double worthOfShort = 3;   // mm of shift that a short piece is worth (judged)
+constexpr double mayBend = 0.005e-3; // 1/mm that the worst strip may be bent harder for it
+
+/// Shifts of whole mm to both sides, the least first.
+std::vector<double> shifts() {
+    std::vector<double> all;
+    for (int i = 1; i <= farthest; ++i) {
+        all.push_back(i);
+        all.push_back(-i);
+    }
+    return all;
+}
+
+double worstBend(const Plan& plan) {
+    double worst = 0;
+    for (const Strip& s : plan.strips)
+        worst = std::max(worst, s.edgeBend.maxAbs);
+    return worst;
+}
+
+/// What small pieces at the sheer are worth, in mm of shift, both sides of the boat counted once.
+double worthOfSmall(const Plan& plan) {
+    double worth = 0;
+    for (const Strip& s : plan.strips) {
+        if (s.side == Side::Port || s.kind != StripKind::Filler)
+            continue;
+        if (widest(s) < thinnestFiller)
+            worth += worthOfThin;
+        else if (s.length < shortFiller)
+            worth += worthOfShort;
+    }
+    return worth;
+}
+
+bool movable(const Plan& plan, double shift) {
+    return plan.start.kind != StartLine::Kind::Sheer && plan.start.girth + shift > 0;
+}
+
+} // namespace
+
+/// Moves the start, and as a last resort planes every strip a little, until the shutter has the wanted width.
+/// The midship arithmetic only proposes; each try is laid and judged by what comes out.
+/// The tapers stay as they were solved: the start moves by a fraction of a strip.
+void aimShutter(const Widths& widths, const LayingContext& context, const Plan& empty, Plan& plan) {
+    const Project& project = *context.project;
+    const auto& wanted = *project.planking.shutter;
+    const bool sheer = plan.start.kind == StartLine::Kind::Sheer;
+    const bool joinable = project.planking.closing == ClosingMethod::BothSides;
+    const double before = shutterRemainder(plan);
+    if (landsWell(before, plan.coverWidth, wanted, joinable) && topIsSound(plan))
+        return;
+    constexpr std::size_t mostTries = 12;
+    const double above = sheer ? 0.0 : plan.start.girth;
+    const std::vector<LandingChange> changes = landingChanges(
+        {(plan.lastRow - 1) * plan.coverWidth + before, above, plan.coverWidth, wanted, joinable, !sheer});
+    std::optional<Plan> secondBest;
+    LandingChange secondChange;
+    for (std::size_t i = 0; i < std::min(mostTries, changes.size()); ++i) {
+        StartLine start = plan.start;
+        (sheer ? start.shift : start.girth) += changes[i].shift;
+        Project trialProject = project;
+        trialProject.strips.coverWidth -= changes[i].planed;
+        LayingContext trialContext = context;
+        trialContext.project = &trialProject;
+        auto trial = layFrom(start, widths, trialContext, empty);
+        if (!trial || !landsWell(shutterRemainder(*trial), trial->coverWidth, wanted, joinable))
+            continue;
+        if (topIsSound(*trial)) {
+            plan = std::move(*trial);
+            tellLanding(changes[i], before, shutterRemainder(plan), plan);
+            return;
+        }
+        if (!secondBest) {
+            secondBest = std::move(*trial);
+            secondChange = changes[i];
+        }
+    }
+    if (secondBest) { // a thin piece at the sheer stays, and has its own finding
+        plan = std::move(*secondBest);
+        tellLanding(secondChange, before, shutterRemainder(plan), plan);
+        return;
+    }
+    plan.findings.push_back(
+        {Level::Caution,
+         "shutter-not-met",
+         std::nullopt,
+         std::nullopt,
+         "No small move of the start line and no light planing gives the shutter the wanted "
+         "width; change the cover width a little, or the wanted width."});
+}
+
+void clearTop(const Widths& widths, const LayingContext& context, const Plan& empty, Plan& plan) {
+    double least = worthOfSmall(plan);
+    const double mostBend = worstBend(plan) + mayBend;
+    std::optional<Plan> best;
+    double bestShift = 0.0;
+    for (const double shift : shifts()) {
+        if (std::abs(shift) >= least)
+            break; // no farther one can be better
+        if (!movable(plan, shift))
+            continue;
+        StartLine start = plan.start;
+        start.girth += shift;
+        auto trial = layFrom(start, widths, context, empty);
+        if (!trial || worstBend(*trial) > mostBend)
+            continue;
+        const double cost = worthOfSmall(*trial) + std::abs(shift);
+        if (cost < least) {
+            least = cost;
+            best = std::move(*trial);
+            bestShift = shift;
+        }
+    }
+    if (!best)
+        return;
+    plan = std::move(*best);
+    tellTop(bestShift, plan);
+}
+
+std::optional<double> moveForTop(const LayingContext& context, const Plan& empty, const Plan& plan) {
+    if (topIsSound(plan) || (plan.tapers && plan.tapers->touched > 0))
+        return std::nullopt;
+    for (const double shift : shifts()) {
+        if (!movable(plan, shift))
+            continue;
+        StartLine start = plan.start;
+        start.girth += shift;
+        const auto trial = layFrom(start, {}, context, empty);
+        if (trial && topIsSound(*trial))
+            return shift;
+    }
+    return std::nullopt;
+}
+
+} // namespace sheerlay::core

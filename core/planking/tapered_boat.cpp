@@ -1,0 +1,238 @@
+#include "core/planking/tapered_boat.hpp"
+
+#include "core/planking/accent_rows.hpp"
+#include "core/planking/plan_findings.hpp"
+#include "core/planking/row_layer.hpp"
+#include "core/planking/split_bottom.hpp"
+#include "core/planking/start_line.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <utility>
+
+namespace sheerlay::core {
+namespace {
+
+using geometry::FanSide;
+
+constexpr double shortScrap = 300; // mm
+constexpr double letPass = 1.02;   // of the limit: a strip this close has met it
+
+TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side) {
+    const Project& project = *context.project;
+    TaperWish wish;
+    wish.coverWidth = project.strips.coverWidth;
+    wish.narrowest = narrowestAllowed(project);
+    wish.limit = plan.edgeBendLimit;
+    wish.where = project.planking.taper;
+    wish.side = side;
+    wish.stealers = context.stealers &&
+                    side == FanSide::TowardKeel; // above, rows are cut by the sheer before they bend much
+    return wish;
+}
+
+/// Solves for the tapers the project asks for and notes in the plan what they reach.
+/// @param tighter  the program is asked to keep so much of the limit
+/// @param before   from the same start with another limit; null at first
+Expected<Widths, PlanError> solveTapers(
+    const StartLine& start, double tighter, const Widths* before, const LayingContext& context, Plan& plan) {
+    const Project& project = *context.project;
+    Widths widths;
+    if (project.planking.taper == Taper::None)
+        return widths;
+    const auto master = startLine(context.hull->laid, start, taperSpacing);
+    if (!master)
+        return unexpected(PlanError{master.error()});
+    Tapers tapers;
+    bool allFound = true;
+    for (const FanSide side : {FanSide::TowardKeel, FanSide::TowardSheer}) {
+        if (side == FanSide::TowardSheer && start.kind == StartLine::Kind::Sheer)
+            continue;
+        TaperWish wish = taperWish(context, plan, side);
+        wish.limit *= tighter;
+        wish.keepFull = onSide(plan.accentRows, side == FanSide::TowardKeel);
+        tapers.narrowest = wish.narrowest;
+        const bool below = side == FanSide::TowardKeel;
+        const std::optional<TaperedField>* last = !before ? nullptr
+                                                  : below ? &before->fieldBelow
+                                                          : &before->fieldAbove;
+        auto field = taperField(context.hull->laid, *master, wish, {}, last && *last ? &**last : nullptr);
+        if (!field) { // a boat without tapers is still a boat
+            allFound = false;
+            tellNoTapers(below ? "below" : "above", field.error(), plan);
+            continue;
+        }
+        tapers.touched += field->touched;
+        tapers.wood += field->wood;
+        tapers.plainWorst = std::max(tapers.plainWorst, field->plainWorst);
+        (below ? tapers.metFromBelow : tapers.metFromAbove) = field->metFrom;
+        (below ? widths.below : widths.above) = field->rows;
+        if (below)
+            widths.bands = field->bands;
+        (below ? widths.fieldBelow : widths.fieldAbove) = std::move(*field);
+    }
+    if (allFound || tapers.touched > 0)
+        plan.tapers = tapers;
+    return widths;
+}
+
+/// What is still to lay below the start.
+struct Below {
+    Project project; // its strips cover what they really do
+    geometry::EvenMaster master;
+    std::vector<RowWidth> widths;
+    std::vector<Band> bands;
+    int first = 1; // row
+};
+
+/// Lays down to the measured row, whose width takes up what its edge was found off the plan. The rest goes on
+/// from there with strips of their real cover width; tapers are solved anew from that edge.
+Below layMeasured(const geometry::EvenMaster& even,
+                  const Widths& widths,
+                  const MeasuredRow& measured,
+                  const LayingContext& context,
+                  Plan& plan) {
+    std::vector<RowWidth> above = widths.below;
+    const auto k = static_cast<std::size_t>(measured.row);
+    above.resize(k);
+    std::vector<Band> bands = widths.bands;
+    const auto band = std::find_if(bands.begin(), bands.end(), [&](const Band& b) { return b.row == k - 1; });
+    const RowWidth& base = band == bands.end() ? above[k - 1] : band->width;
+    std::vector<double> u;
+    std::vector<double> width;
+    const auto& knots = context.hull->laid.surface.knotsU();
+    for (double x = knots.first; x <= knots.last(); x += taperSpacing) {
+        u.push_back(x);
+        width.push_back((base.full() ? context.project->strips.coverWidth : base.at(x)) +
+                        measured.offset.at(x));
+    }
+    (band == bands.end() ? above[k - 1] : band->width) = RowWidth(std::move(u), std::move(width));
+    RowLayer laid(context, plan);
+    laid.takeAsMeasured(measured.row);
+    const auto edge = laid.rows(even, FanSide::TowardKeel, above, measured.row, 1, bands);
+    laid.finish();
+
+    Below rest{*context.project, geometry::masterAlong(edge, columnSpacing), {}, {}, measured.row + 1};
+    rest.project.strips.coverWidth = measured.coverWidth;
+    LayingContext restContext = context;
+    restContext.project = &rest.project;
+    if (rest.project.planking.taper != Taper::None)
+        if (auto field = taperField(context.hull->laid,
+                                    geometry::masterAlong(edge, taperSpacing).nodes,
+                                    taperWish(restContext, plan, FanSide::TowardKeel))) {
+            rest.widths = std::move(field->rows);
+            rest.bands = std::move(field->bands);
+        }
+    return rest;
+}
+
+/// What strips as laid are over the limit, as a factor, in the rows whose both edges the tapers were to bring
+/// within it. The bend of short scraps is not worth another round.
+double overLimit(const Plan& plan) {
+    double most = 0.0;
+    for (const Strip& s : plan.strips)
+        if (plan.tapers && s.length > shortScrap &&
+            (s.row > 0 ? s.row > plan.tapers->metFromBelow : -s.row > plan.tapers->metFromAbove))
+            most = std::max(most, s.edgeBend.maxAbs / plan.edgeBendLimit);
+    return most;
+}
+
+} // namespace
+
+Expected<Plan, PlanError> layFrom(const StartLine& start,
+                                  const Widths& widths,
+                                  const LayingContext& context,
+                                  Plan plan,
+                                  const MeasuredRow* measured) {
+    plan.start = start;
+    plan.coverWidth = context.project->strips.coverWidth;
+    auto master = startLine(context.hull->laid, start, columnSpacing);
+    if (!master)
+        return unexpected(PlanError{master.error()});
+    if (master->size() < 8)
+        return unexpected(PlanError{"the start line is too short to plank from"});
+    const geometry::EvenMaster even{*master, columnSpacing};
+    RowLayer layer(context, plan);
+    std::optional<SplitChoice> split;
+    const bool splits = context.project->planking.closing == ClosingMethod::SplitBottom;
+    const auto splitBelow = [&](const Below& below, const LayingContext& belowContext, Plan& into) {
+        return laySplit(below.master, below.widths, below.bands, belowContext, into, below.first);
+    };
+    const Below planned{*context.project, even, widths.below, widths.bands, 1};
+    if (splits && measured) { // rows of the bottom lie by the centreline, not by the row above
+        Plan asPlanned = plan;
+        const auto choice = splitBelow(planned, context, asPlanned);
+        if (choice && measured->row >= choice->row)
+            measured = nullptr;
+    }
+    const Below below = measured ? layMeasured(even, widths, *measured, context, plan) : planned;
+    LayingContext belowContext = context;
+    belowContext.project = &below.project;
+    if (splits) {
+        split = splitBelow(below, belowContext, plan);
+        tellSplit(split, plan);
+    }
+    if (!split) {
+        RowLayer rest(belowContext, plan);
+        RowLayer& here = measured ? rest : layer;
+        here.rows(below.master, FanSide::TowardKeel, below.widths, mostRows, below.first, below.bands);
+        rest.finish();
+    }
+    if (start.kind != StartLine::Kind::Sheer || start.shift > 0)
+        layer.rows(even, FanSide::TowardSheer, widths.above);
+    layer.finish();
+    if (plan.strips.empty())
+        return unexpected(PlanError{"no strip of this width lies on the hull from this start line"});
+    return plan;
+}
+
+LaidScore noteMet(Plan& plan) {
+    LaidScore score;
+    if (!plan.tapers)
+        return score;
+    int below = 1, above = 1;
+    for (const Strip& s : plan.strips) {
+        if (s.length <= shortScrap || s.edgeBend.maxAbs <= letPass * plan.edgeBendLimit)
+            continue;
+        (s.row > 0 ? below : above) = std::max(s.row > 0 ? below : above, std::abs(s.row) + 1);
+        score.slack += s.edgeBend.maxAbs / plan.edgeBendLimit - 1;
+    }
+    plan.tapers->metFromBelow = below;
+    plan.tapers->metFromAbove = above;
+    score.metFrom = below + above;
+    return score;
+}
+
+Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
+                                         const LayingContext& context,
+                                         const Plan& empty,
+                                         const MeasuredRow* measured) {
+    constexpr int mostRounds = 5;
+    std::optional<LaidBoat> best;
+    LaidScore bestScore;
+    double tighter = 1.0;
+    std::optional<Widths> last;
+    for (int round = 0; round < mostRounds; ++round) {
+        Plan base = empty;
+        const auto widths = solveTapers(start, tighter, last ? &*last : nullptr, context, base);
+        if (!widths)
+            return unexpected(widths.error());
+        auto laid = layFrom(start, *widths, context, base, measured);
+        if (!laid)
+            return unexpected(laid.error());
+        const double over = overLimit(*laid);
+        const LaidScore score = noteMet(*laid);
+        if (!best || score < bestScore) {
+            bestScore = score;
+            best = LaidBoat{std::move(base), *widths, std::move(*laid)};
+        }
+        if (over <= letPass)
+            break;
+        tighter /= over;
+        last = *widths;
+    }
+    return std::move(*best);
+}
+
+} // namespace sheerlay::core
