@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/project/fitout_choices.hpp"
 #include "core/project/journal.hpp"
 #include "core/project/mould_choices.hpp"
 #include "core/project/stock.hpp"
@@ -155,7 +156,8 @@ struct Project {
     StripStock strips;
     Planking planking;
     MouldChoices moulds;
-    std::optional<Stock> stock; ///< none where no boards are described
+    std::optional<Stock> stock;          ///< none where no boards are described
+    std::optional<FitoutChoices> fitout; ///< none where no part of it is asked for
     Journal journal; ///< what was really laid; never changes the drawn hull or the plan it was laid by
 
     friend bool operator==(const Project&, const Project&) = default;

@@ -1,5 +1,6 @@
 #include "core/project/project_file.hpp"
 
+#include "core/project/read_fitout.hpp"
 #include "core/project/read_hull.hpp"
 #include "core/project/read_journal.hpp"
 #include "core/project/read_moulds.hpp"
@@ -96,8 +97,9 @@ readTables(const toml::table& root, const SourceText& source, const std::string&
     read.project.planking = readPlanking(file, read.project.strips, reading);
     read.project.moulds = readMoulds(file, reading);
     read.project.stock = readStock(file, read.project.strips, reading);
+    read.project.fitout = readFitout(file, reading);
     read.project.journal = readJournal(file, reading);
-    for (const char* later : {"fitout", "covering", "load"})
+    for (const char* later : {"covering", "load"})
         (void)file.find(later, Need::Optional); // read by the parts they belong to
     file.reportUnknown();
     if (messages.anyError())

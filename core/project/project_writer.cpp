@@ -1,40 +1,15 @@
 #include "core/project/project_writer.hpp"
 
+#include "core/project/write_fitout.hpp"
+#include "core/project/written_value.hpp"
 #include "core/units/length.hpp"
 
-#include <array>
-#include <charconv>
-#include <cstdio>
 #include <initializer_list>
 #include <string_view>
 
 namespace sheerlay::core {
 
 namespace {
-
-std::string inQuotes(std::string_view text) {
-    std::string quoted = "\"";
-    for (const char c : text) {
-        if (c == '"' || c == '\\') {
-            quoted += '\\';
-            quoted += c;
-        } else if (static_cast<unsigned char>(c) < 0x20U || c == 0x7F) {
-            std::array<char, 8> escaped{};
-            std::snprintf(escaped.data(), escaped.size(), "\\u%04X", static_cast<unsigned>(c));
-            quoted += escaped.data();
-        } else {
-            quoted += c;
-        }
-    }
-    return quoted + "\"";
-}
-
-/// The shortest digits that read back to the same number.
-std::string digits(double value) {
-    std::array<char, 40> buffer{};
-    const char* const end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value).ptr;
-    return {buffer.data(), static_cast<std::size_t>(end - buffer.data())};
-}
 
 /// "12.50", "-3": what TOML takes as a number, so that it stays one.
 bool isPlainNumber(std::string_view text) {
@@ -53,15 +28,7 @@ class Writer {
 public:
     explicit Writer(Units units) : m_units(units) {}
 
-    [[nodiscard]] std::string length(double mm) const {
-        if (m_units == Units::Millimetres)
-            return digits(mm);
-        // 12 digits read back and written again give the same 12 digits; 17 need not, after times 25.4 and
-        // back.
-        std::array<char, 40> buffer{};
-        std::snprintf(buffer.data(), buffer.size(), "%.12g", mm / mmPerInch);
-        return buffer.data();
-    }
+    [[nodiscard]] std::string length(double mm) const { return writtenLength(mm, m_units); }
 
     /// In the builder's own notation as long as it says this value.
     [[nodiscard]] std::string length(double mm, const std::string& printed) const {
@@ -81,6 +48,7 @@ public:
     void line(std::string_view key, std::string_view value) {
         m_text += std::string(key) + " = " + std::string(value) + "\n";
     }
+    void add(std::string_view tables) { m_text += tables; }
     void heading(std::string_view name) { m_text += "\n" + std::string(name) + "\n"; }
     void points(std::string_view key, const std::vector<TablePoint>& all, PointKind kind) {
         std::string rows;
@@ -154,8 +122,8 @@ void Writer::planking(const Planking& planking) {
     if (start.kind == StartLine::Kind::Geodesic || start.kind == StartLine::Kind::Bent)
         startText += ", girth = " + length(start.girth);
     if (start.kind == StartLine::Kind::Bent)
-        startText += ", edge-bend = [" + digits(start.edgeBend[0]) + ", " + digits(start.edgeBend[1]) + ", " +
-                     digits(start.edgeBend[2]) + "]";
+        startText += ", edge-bend = [" + shortestDigits(start.edgeBend[0]) + ", " +
+                     shortestDigits(start.edgeBend[1]) + ", " + shortestDigits(start.edgeBend[2]) + "]";
     line("start", startText + " }");
     std::string limits;
     if (planking.edgeBendRadius)
@@ -178,8 +146,8 @@ void Writer::planking(const Planking& planking) {
     std::string closing =
         "{ method = " + word(planking.closing, {"both-sides", "run-over", "herringbone", "split-bottom"});
     if (planking.shutter)
-        closing +=
-            ", shutter = [" + digits((*planking.shutter)[0]) + ", " + digits((*planking.shutter)[1]) + "]";
+        closing += ", shutter = [" + shortestDigits((*planking.shutter)[0]) + ", " +
+                   shortestDigits((*planking.shutter)[1]) + "]";
     line("closing", closing + " }");
 }
 
@@ -212,8 +180,8 @@ void Writer::stock(const Stock& stock) {
     line("jointing", length(stock.jointing));
     line("surfacing", length(stock.surfacing));
     line("end-trim", length(stock.endTrim));
-    line("spare", digits(stock.spare));
-    line("scarf-slope", digits(stock.scarfSlope));
+    line("spare", shortestDigits(stock.spare));
+    line("scarf-slope", shortestDigits(stock.scarfSlope));
     if (stock.longestPiece)
         line("longest-piece", length(*stock.longestPiece));
     line("shortest-piece", length(stock.shortestPiece));
@@ -232,7 +200,7 @@ void Writer::stock(const Stock& stock) {
         if (lot.count)
             line("count", std::to_string(*lot.count));
         if (lot.price)
-            line("price", digits(*lot.price));
+            line("price", shortestDigits(*lot.price));
     }
     for (const WoodRule& rule : stock.woodRules) {
         heading("[[stock.wood-rule]]");
@@ -297,6 +265,8 @@ std::string writeProject(const Project& project) {
     out.moulds(project.moulds);
     if (project.stock)
         out.stock(*project.stock);
+    if (project.fitout)
+        out.add(fitoutText(*project.fitout, project.units));
     out.journal(project.journal);
     return std::move(out).text();
 }
