@@ -65,7 +65,7 @@ public:
                 continue;
             const DiagonalReading& d = *p.diagonal;
             rows += "    { height = " + length(d.height, d.printedHeight) +
-                    (d.angle ? ", angle = " + digits(*d.angle)
+                    (d.angle ? ", angle = " + shortestDigits(*d.angle)
                              : ", through = { half-breadth = " + length(d.throughBreadth) +
                                    ", height = " + length(d.throughHeight) + " }") +
                     ", distance = " + length(d.distance, d.printedDistance) + " },\n";
