@@ -38,7 +38,8 @@ template <class T> CLI::Validator oneOf(const std::map<std::string, T>& names) {
 
 /// The values CLI11 writes into before they become a Request.
 struct Fields {
-    std::string project, json, out, name, units, page;
+    std::string project, json, out, name, units, page, table;
+    std::vector<std::string> takes;
     bool weighTapers = false;
 };
 
@@ -132,6 +133,22 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     starter->add_option("--out", fields.out, "File to write; never one that is there already")
         ->required()
         ->type_name("FILE");
+    CLI::Option* table =
+        starter
+            ->add_option(
+                "--table",
+                fields.table,
+                "Start from a table of offsets: CSV, or cells copied from a spreadsheet into a text file")
+            ->type_name("TABLE");
+    starter
+        ->add_option(
+            "--take",
+            fields.takes,
+            "How the table is to be read where it doesn't say or is read wrongly, as often as needed: "
+            "\"spacing = 12 in\", \"row 5 = waterline 6 in\"")
+        ->type_name("\"KEY = VALUE\"")
+        ->needs(table)
+        ->allow_extra_args(false);
 
     try {
         // CLI11 takes the arguments from the back.
@@ -171,6 +188,8 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     request.project = fields.project;
     request.out = fields.out;
     request.name = fields.name;
+    request.table = fields.table;
+    request.takes = fields.takes;
     request.taperTrade = fields.weighTapers;
     if (!fields.json.empty())
         request.json = fields.json;

@@ -5,6 +5,7 @@
 #include "app/patterns_command.hpp"
 #include "app/sheets_command.hpp"
 #include "app/starter.hpp"
+#include "app/table_command.hpp"
 #include "core/hull/hull.hpp"
 #include "core/journal/replan.hpp"
 #include "core/planking/plan_json.hpp"
@@ -263,7 +264,7 @@ int runCommand(const Request& request, const Console& console) {
     case Command::Export:
         return files(request, console, "Writing solids and tables", writeExports);
     case Command::New:
-        return starter(request, console);
+        return request.table.empty() ? starter(request, console) : writeFromTable(request, console);
     case Command::Window:
         break;
     }

@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace sheerlay::app {
 
@@ -19,6 +20,8 @@ struct Request {
     std::string out;                    ///< folder (sheets, patterns, export) or file (new), as given
     bool taperTrade = false;            ///< plan: what tapers cost at each limit, too
     std::string name;                   ///< of a new project
+    std::string table;                  ///< new: a table of offsets to start from, as given; empty: none
+    std::vector<std::string> takes;     ///< new: how the table is to be read
     std::optional<core::Units> units;   ///< of what is printed; none: the project's
     std::optional<core::PageSize> page; ///< none: Letter for inches, A4 for millimetres
 };

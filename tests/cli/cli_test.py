@@ -467,6 +467,38 @@ class New(Case):
         self.assertEqual(out.read_text(), "my own work")
         self.assertEqual(self.files(), ["mine.sheerlay"])
 
+    # An invented pram-like double-ender in centimetres with a decimal comma, one end for both; positions by number.
+    TABLE = ("Station;0 & 6;1 & 5;2 & 4;3\nHEIGHTS ABOVE BASE (cm);;;;\nSheer;45,5;40;37,2;36\nKeel;20;4;1;0\n"
+             "HALF-BREADTHS;;;;\nSheer;0,5;21,5;35;39,5\n30;...;18;33,5;39\n20;.;13;30;36,5\n10;;6,5;22;29,5\n5;;2;14,5;21\n"
+             "Painted;red;red;red;red\n")
+
+    def test_from_a_table(self):
+        table, out = self.folder / "table.csv", self.folder / "boat.sheerlay"
+        table.write_text(self.TABLE, encoding="utf-8")
+        done = self.call("new", "Grey Teal", "--table", table, "--take", "spacing = 70 cm",
+                         "--take", "half-siding = 5 mm", "--out", out)
+        for words in ("semicolons", "centimetres, with a decimal comma", "row 3, \"Sheer\": heights of the sheer",
+                      "row 7, \"30\": half-breadths on the waterline at height 30 cm", "row 2, \"HEIGHTS ABOVE BASE (cm)\": a heading", "row 11, \"Painted\": not used",
+                      "unfolded they are 7"):
+            self.assertIn(words, done.stdout)
+        hull = finite(self.call("plan", out, "--json", "-").stdout)["hull"]
+        # The table gives no stem profile, so the loft may run on past the outermost stations, a twentieth at most.
+        self.assertGreater(hull["length"], 4200 - 15)
+        self.assertLess(hull["length"], 4200 * 1.05)
+        self.assertAlmostEqual(hull["beam"], 2 * 395, delta=15)
+
+    def test_from_a_table_that_says_too_little(self):
+        table, out = self.folder / "table.csv", self.folder / "boat.sheerlay"
+        table.write_text(self.TABLE.replace("13;30", "1x3;30"), encoding="utf-8")
+        self.assertIn("spacing = 12 in", self.call("new", "Grey Teal", "--table", table, "--out", out, code=1).stderr)
+        done = self.call("new", "Grey Teal", "--table", table, "--take", "spacing = 70 cm", "--out", out, code=1)
+        self.assertIn("table.csv:8: row 8, column 3 (C): \"1x3\"", done.stderr)
+        self.assertEqual(done.stdout, "")
+        self.call("new", "Grey Teal", "--table", self.folder / "none.csv", "--out", out, code=1)
+        self.call("new", "Grey Teal", "--table", table, "--take", "spacing 70", "--out", out, code=2)
+        self.call("new", "Grey Teal", "--take", "spacing = 70 cm", "--out", out, code=2)
+        self.assertEqual(self.files(), ["table.csv"])
+
     def test_no_folder(self):
         self.call("new", "Grey Teal", "--out", self.folder / "no" / "x.sheerlay", code=1)
         self.assertEqual(self.files(), [])

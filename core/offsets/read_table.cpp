@@ -1,0 +1,62 @@
+#include "core/offsets/table_project.hpp"
+#include "core/project/project_file.hpp"
+#include "core/project/project_writer.hpp"
+#include "core/units/length.hpp"
+
+#include <cstdlib>
+
+namespace sheerlay::core {
+
+namespace {
+
+/// The key of the project's reader in the words of the table: which station it means.
+std::string inTableWords(const FileMessage& message, const Project& project) {
+    constexpr std::string_view station = "hull.station[";
+    const auto at = message.key.find(station);
+    if (at == std::string::npos)
+        return message.key;
+    const auto number =
+        static_cast<std::size_t>(std::strtoul(message.key.c_str() + at + station.size(), nullptr, 10));
+    if (number == 0 || number > project.hull.stations.size())
+        return message.key;
+    const Station& s = project.hull.stations[number - 1];
+    const auto dot = message.key.find('.', at + station.size());
+    return "station " + std::to_string(number) + " from the bow, at " +
+           (s.printedX.empty() ? formatLength(s.x, project.units) : s.printedX) +
+           (dot == std::string::npos ? "" : ", " + message.key.substr(dot + 1));
+}
+
+} // namespace
+
+Expected<ReadTable, std::vector<FileMessage>> readTable(std::string_view text,
+                                                        const std::string& file,
+                                                        const std::string& name,
+                                                        const TableCorrections& corrections) {
+    const auto grid = splitCells(text, file);
+    if (!grid)
+        return unexpected(std::vector{grid.error()});
+    const auto reading = guessReading(*grid, corrections, file);
+    if (!reading)
+        return unexpected(reading.error());
+    ReadTable read;
+    read.reading = describeReading(*grid, *reading, corrections);
+    const auto made = tableProject(*grid, *reading, corrections, name, file);
+    if (!made)
+        return unexpected(made.error());
+    read.notes = made->notes;
+    read.projectText = writeProject(made->project);
+    const auto back = parseProject(read.projectText, file);
+    const auto inWords = [&](std::vector<FileMessage> messages) {
+        for (FileMessage& message : messages) {
+            message.key = inTableWords(message, made->project);
+            message.line = 0;
+        }
+        return messages;
+    };
+    if (!back)
+        return unexpected(inWords(back.error()));
+    read.warnings = inWords(back->warnings);
+    return read;
+}
+
+} // namespace sheerlay::core
