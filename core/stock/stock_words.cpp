@@ -39,6 +39,11 @@ std::string runOfStrip(double millimetres, Units units) {
            (inches ? " ft" : " m");
 }
 
+std::string pieceText(double millimetres, Units units) {
+    const double step = units == Units::Inches ? mmPerInch / 4 : 1.0;
+    return formatLength(std::ceil(millimetres / step - 1e-6) * step, units, 4);
+}
+
 std::string weightText(double kilograms, Units units) {
     const std::string metric = twoFigures(kilograms) + " kg",
                       imperial = twoFigures(kilograms / kilogramsPerPound) + " lb";

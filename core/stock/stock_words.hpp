@@ -15,6 +15,9 @@ namespace sheerlay::core {
 /// A long run of strip: "1,019 ft" without the comma, "311 m"; rounded up.
 [[nodiscard]] std::string runOfStrip(double millimetres, Units units);
 
+/// A piece to mark out: whole quarters of an inch, or up to the next millimetre; never less than it is.
+[[nodiscard]] std::string pieceText(double millimetres, Units units);
+
 /// "8.5 kg (19 lb)" or the pounds first, two figures.
 [[nodiscard]] std::string weightText(double kilograms, Units units);
 

@@ -1,6 +1,7 @@
 #include "ui/paper/sheet_set.hpp"
 
 #include "core/sheets/cut_sheets.hpp"
+#include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
 
 #include <QDir>
@@ -22,8 +23,12 @@ Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project
         const char* name;
         std::vector<core::Sheet> sheets;
     };
-    const std::vector<Paper> papers{{"cut-sheets.pdf", core::cutSheets(project, hull, plan, units, page)},
+    const std::optional<core::StockPlan> stock = core::planStock(project, hull, plan);
+    std::vector<Paper> papers{{"cut-sheets.pdf", core::cutSheets(project, hull, plan, units, page)},
                                     {"wall-map.pdf", {core::wallMap(project, hull, plan, units)}}};
+    if (stock)
+        papers.push_back({"stock.pdf", core::stockSheets(project, hull, plan, *stock, units, page)});
+    std::erase_if(papers, [](const Paper& paper) { return paper.sheets.empty(); });
     std::vector<std::string> written;
     for (const Paper& paper : papers) {
         const std::string path = folder.filePath(QString::fromUtf8(paper.name)).toStdString();

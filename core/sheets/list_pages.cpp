@@ -1,0 +1,183 @@
+#include "core/sheets/list_pages.hpp"
+
+#include "core/sheets/page_frame.hpp"
+
+#include <algorithm>
+#include <stdexcept>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr double titleSize = 8.0, rowPitch = 5.8, linePitch = 5.4, columnGap = 3.0; // mm at scale 1
+
+/// Where a cell's text is anchored between the edges of its column.
+double anchorAt(const ListColumn& column, double left, double right) {
+    if (column.anchor == Anchor::Left)
+        return left;
+    return column.anchor == Anchor::Right ? right : (left + right) / 2;
+}
+
+} // namespace
+
+ListPages::ListPages(const Page& page, std::string title, double zoom)
+    : m_page(page), m_title(std::move(title)), m_k(page.scale * zoom), m_room(roomOf(page)) {
+    newPage();
+}
+
+void ListPages::newPage() {
+    const std::string words = m_sheets.empty() ? m_title : m_title + ", continued";
+    m_sheets.push_back(blankSheet(m_page, m_title));
+    const double wanted = titleSize * m_page.scale, base = m_room.top + wanted * capHeight;
+    const double type = sizeToFit(words, width(), wanted, Weight::Bold);
+    m_sheets.back().items.emplace_back(
+        makeText({m_room.left, base}, words, {.size = type, .weight = Weight::Bold}));
+    const double ruled = base + 3.0 * m_page.scale;
+    m_sheets.back().items.emplace_back(
+        makeLine({m_room.left, ruled}, {m_room.right, ruled}, LineKind::Visible));
+    m_y = ruled + 3.0 * m_page.scale;
+    m_gap = 0.0;
+    m_fresh = true;
+}
+
+void ListPages::put(const Slice& slice) {
+    m_y += m_fresh ? 0.0 : m_gap;
+    m_gap = 0.0;
+    for (const Item& item : slice.items)
+        m_sheets.back().items.push_back(moved(item, {m_room.left, m_y}));
+    m_y += slice.height;
+    m_fresh = false;
+}
+
+void ListPages::heading(std::string_view words) {
+    const double needed = size(8.0 + 3 * rowPitch); // a heading stays with what follows it
+    gap(3.0);
+    if (left() < needed && !m_fresh)
+        newPage();
+    const double type = sizeToFit(words, width(), size(5.4), Weight::Bold);
+    put({size(8.0), {makeText({0.0, size(5.2)}, words, {.size = type, .weight = Weight::Bold})}, false});
+}
+
+void ListPages::text(std::string_view words) {
+    const std::vector<Slice> lines =
+        paragraph(words, width(), {.size = size(typeSize::note)}, size(linePitch));
+    double height = 0.0;
+    for (const Slice& line : lines)
+        height += line.height;
+    if (left() < height && !m_fresh && height < m_room.bottom - m_room.top)
+        newPage();
+    for (const Slice& line : lines) {
+        if (left() < line.height && !m_fresh)
+            newPage();
+        put(line);
+    }
+    gap(1.6);
+}
+
+void ListPages::steps(const std::vector<std::string>& sentences) {
+    const double indent = size(8.0), type = size(typeSize::note);
+    for (std::size_t i = 0; i < sentences.size(); ++i) {
+        std::vector<Slice> lines = paragraph(sentences[i], width() - indent, {.size = type}, size(linePitch));
+        Slice block;
+        for (const Slice& line : lines) {
+            for (const Item& item : line.items)
+                block.items.push_back(moved(item, {indent, block.height}));
+            block.height += line.height;
+        }
+        if (block.items.empty())
+            continue;
+        const double base = std::get<Text>(block.items.front()).at.y();
+        block.items.emplace_back(
+            makeText({0.0, base}, std::to_string(i + 1), {.size = type, .weight = Weight::Bold}));
+        if (left() < block.height && !m_fresh)
+            newPage();
+        put(block);
+        gap(1.2);
+    }
+    gap(2.0);
+}
+
+void ListPages::drawing(const std::vector<Item>& items, double height) {
+    if (left() < height && !m_fresh)
+        newPage();
+    put({height, items, false});
+    gap(3.0);
+}
+
+Slice ListPages::headingsOf(const std::vector<ListColumn>& columns, const std::vector<double>& edges) const {
+    const double wanted = size(typeSize::note) * 0.86, pitch = 1.2 * wanted;
+    std::vector<std::vector<std::string>> lines;
+    std::size_t most = 1;
+    for (std::size_t c = 0; c < columns.size(); ++c) {
+        const double room = edges[c + 1] - size(columnGap) - edges[c];
+        lines.push_back(wrap(columns[c].heading, room, wanted, Weight::SemiBold));
+        most = std::max(most, lines.back().size());
+    }
+    const double last = size(4.2) + pitch * static_cast<double>(most - 1), ruled = last + size(1.4);
+    Slice slice{ruled + size(1.0), {}, true};
+    for (std::size_t c = 0; c < columns.size(); ++c) {
+        const double right = edges[c + 1] - size(columnGap);
+        double y = last - pitch * (static_cast<double>(lines[c].size()) - 1.0);
+        for (const std::string& line : lines[c]) {
+            slice.items.emplace_back(
+                makeText({anchorAt(columns[c], edges[c], right), y},
+                         line,
+                         {.size = wanted, .weight = Weight::SemiBold, .anchor = columns[c].anchor}));
+            y += pitch;
+        }
+    }
+    slice.items.emplace_back(makeLine({0.0, ruled}, {width(), ruled}, LineKind::Thin));
+    return slice;
+}
+
+Slice ListPages::sliceOf(const ListRow& row,
+                         const std::vector<ListColumn>& columns,
+                         const std::vector<double>& edges) const {
+    const double type = size(typeSize::note), box = size(3.4);
+    const double base = size(rowPitch) / 2 + type * capHeight / 2;
+    Slice slice{size(rowPitch), {}, false};
+    if (row.box)
+        slice.items.emplace_back(makeBox({0.2, base - box, 0.2 + box, base}, LineKind::Thin));
+    for (std::size_t c = 0; c < row.cells.size(); ++c) {
+        const double from = edges[c] + (c == 0 && row.box ? box + size(2.0) : 0.0);
+        const double right = edges[c + 1] - size(columnGap);
+        double y = base;
+        for (const std::string& line : wrap(row.cells[c], right - from, type, columns[c].weight)) {
+            slice.items.emplace_back(
+                makeText({anchorAt(columns[c], from, right), y},
+                         line,
+                         {.size = type, .weight = columns[c].weight, .anchor = columns[c].anchor}));
+            slice.height = std::max(slice.height, y + size(rowPitch) - base);
+            y += size(linePitch) * 0.96;
+        }
+    }
+    return slice;
+}
+
+void ListPages::list(const std::vector<ListColumn>& columns, const std::vector<ListRow>& rows) {
+    double shares = 0.0;
+    for (const ListColumn& column : columns)
+        shares += column.share;
+    std::vector<double> edges{0.0};
+    for (const ListColumn& column : columns)
+        edges.push_back(edges.back() + column.share / shares * (width() + size(columnGap)));
+    const Slice headings = headingsOf(columns, edges);
+    bool begun = false;
+    for (const ListRow& row : rows) {
+        if (row.cells.size() > columns.size())
+            throw std::invalid_argument("a row of a list has more cells than the list has columns");
+        const Slice slice = sliceOf(row, columns, edges);
+        const double needed = slice.height + (begun ? 0.0 : headings.height);
+        if (left() < needed && !m_fresh) {
+            newPage();
+            begun = false;
+        }
+        if (!begun)
+            put(headings);
+        begun = true;
+        put(slice);
+    }
+    gap(3.0);
+}
+
+} // namespace sheerlay::core

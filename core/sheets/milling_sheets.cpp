@@ -1,0 +1,169 @@
+#include "core/sheets/list_pages.hpp"
+#include "core/sheets/stock_sheets.hpp"
+#include "core/sheets/words.hpp"
+#include "core/stock/stock_words.hpp"
+#include "core/units/length.hpp"
+#include "core/units/number_text.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr int testStrips = 10; // laid edge to edge in the test of the cover width
+
+bool beaded(const StripStock& strip) {
+    return strip.width - strip.coverWidth > 0.05;
+}
+
+/// A dimension to set a machine to: hundredths of a millimetre, or thousandths of an inch beside the nearest
+/// sixty-fourth.
+std::string setting(double millimetres, Units units) {
+    return stockText(millimetres, units);
+}
+
+std::vector<std::string> sequence(const Project& project, const LotUse& use, Units units) {
+    const Stock& stock = *project.stock;
+    const StripStock& strip = project.strips;
+    const Milling& m = use.milling;
+    std::vector<std::string> texts;
+    texts.push_back(stock.surfacing > 0.0 ? "Plane the boards to " + setting(m.thickness, units) + "."
+                                          : "The boards come planed; check that they are " +
+                                                setting(m.thickness, units) + " thick everywhere.");
+    texts.push_back("Joint one edge straight. " + setting(m.width, units) + " of the width is left then.");
+    std::string rip = "Rip strips " + setting(m.ripped, units) +
+                      " thick with the jointed edge to the fence, " + std::to_string(m.sideBySide) +
+                      " side by side, the saw taking " + setting(stock.kerf, units) +
+                      "; joint the edge again when it wanders.";
+    if (m.layers > 1)
+        rip += " First resaw the board into " + std::to_string(m.layers) + " layers of at least " +
+               setting(strip.width, units) + ".";
+    texts.push_back(rip);
+    if (m.thickness - m.layers * strip.width > 0.1)
+        texts.push_back("Bring the strips to " + setting(strip.width, units) + " wide.");
+    if (stock.planing > 0.0)
+        texts.push_back("Plane both faces of the strips, down to " + setting(strip.thickness, units) + ".");
+    texts.push_back("Number each strip as it comes off the saw, " + use.lot.name +
+                    "1-01 at the jointed edge "
+                    "of board 1, and keep those of a board together: their colours match.");
+    if (beaded(strip))
+        // common practice, no source
+        texts.push_back(
+            "Set both cutters on the test pieces below. Rout the beads first, all of them, then "
+            "the coves: a cove's thin lips should not have to run along the fence. Feather-boards "
+            "in place, and feed against the cutter.");
+    texts.push_back(
+        "Cut the pieces as listed, the longest of a strip first, square; scarfs are cut afterwards.");
+    return texts;
+}
+
+void test(ListPages& pages, const StripStock& strip, Units units) {
+    pages.heading("Test pieces, and what a strip really covers");
+    pages.text(
+        "Before any good strip is routed, take two spare strips and cut ten pieces of about 300 mm "
+        "(12 in) from them. Rout them, lay all ten edge to edge as tight as they will lie on the hull, and "
+        "measure across. Set the cutters until bead and cove close without light between them.");
+    std::vector<ListRow> rows;
+    const bool inches = units == Units::Inches;
+    for (const auto& [measured, cover] : coverWidthTest(strip, units))
+        rows.push_back({{formatLength(measured, units, 32, 1),
+                         inches ? numberText(cover / mmPerInch, 3) + "\"" : numberText(cover, 2) + " mm"},
+                        true});
+    pages.list({{"Ten strips measure", 1.0, Anchor::Left, Weight::SemiBold}, {"One covers", 1.0}}, rows);
+    pages.text(
+        "Write what one covers into the project, cover-width under [strips], and plan again before you cut "
+        "anything to length: a tenth of a millimetre on every strip moves the last plank by several.");
+}
+
+/// "S07 (2) 5' 3 1/4"": the second piece of S07.
+std::string
+partText(const Stick::Part& part, const std::map<std::string, std::size_t>& piecesOf, Units units) {
+    const bool whole = piecesOf.at(part.strip) == 1;
+    return part.strip + (whole ? "" : " (" + std::to_string(part.number) + ")") + " " +
+           pieceText(part.toCut, units);
+}
+
+void cutting(ListPages& pages, const StockPlan& stock, Units units) {
+    std::map<std::string, std::size_t> piecesOf;
+    for (const StockStrip& strip : stock.strips)
+        piecesOf[strip.strip] = strip.pieces.size();
+    pages.heading("Which pieces each milled strip is cut into");
+    pages.text(
+        "In the order of cutting, each with its length; S07 (2) is the second piece of S07 from the bow. "
+        "Lengths leave room for the saw cut beside them.");
+    std::vector<ListRow> rows;
+    for (const Stick& stick : stock.sticks) {
+        std::string parts;
+        for (const Stick::Part& part : stick.parts)
+            parts += (parts.empty() ? "" : ",  ") + partText(part, piecesOf, units);
+        rows.push_back(
+            {{stick.name, parts, stick.left > 0.0 ? pieceText(std::floor(stick.left), units) : ""}, true});
+    }
+    pages.list(
+        {{"Strip", 1.4, Anchor::Left, Weight::SemiBold}, {"Pieces", 7.4}, {"Left over", 1.3, Anchor::Right}},
+        rows);
+}
+
+void leftOver(ListPages& pages, const StockPlan& stock, Units units) {
+    std::vector<const Stick*> worth;
+    for (const Stick& stick : stock.sticks)
+        if (constexpr double useful = 300.0; stick.left >= useful) // mm
+            worth.push_back(&stick);
+    std::ranges::stable_sort(worth, [](const Stick* a, const Stick* b) { return a->left > b->left; });
+    pages.heading("What remains");
+    std::string text = "Whole strips to spare:";
+    for (const LotUse& use : stock.lots)
+        if (use.spares > 0)
+            text += " " + std::to_string(use.spares) + " of lot " + use.lot.name + ",";
+    if (text.ends_with(',')) {
+        text.back() = '.';
+        pages.text(text + " They take the place of strips that break or come out badly.");
+    }
+    if (worth.empty())
+        return;
+    std::string ends = "Ends worth keeping, for test pieces, fillers and wedges:";
+    constexpr std::size_t most = 24;
+    for (std::size_t i = 0; i < std::min(most, worth.size()); ++i)
+        ends += " " + worth[i]->name + " " + pieceText(std::floor(worth[i]->left), units) +
+                (i + 1 < std::min(most, worth.size()) ? "," : ".");
+    if (worth.size() > most)
+        ends += " And " + std::to_string(worth.size() - most) + " shorter ones.";
+    pages.text(ends);
+}
+
+} // namespace
+
+std::vector<std::array<double, 2>> coverWidthTest(const StripStock& strip, Units units) {
+    const double bead = strip.width - strip.coverWidth;
+    constexpr int around = 3;
+    const bool inches = units == Units::Inches;
+    const double step = inches ? mmPerInch / 16 : 1.5,
+                 readTo = inches ? mmPerInch / 32 : 0.5; // over ten strips
+    const double planned = std::round((testStrips * strip.coverWidth + bead) / readTo) * readTo;
+    std::vector<std::array<double, 2>> rows;
+    for (int i = -around; i <= around; ++i)
+        rows.push_back({planned + i * step, (planned + i * step - bead) / testStrips});
+    return rows;
+}
+
+std::vector<Sheet> millingSheets(const Project& project, const StockPlan& stock, Units units, PageSize size) {
+    ListPages pages(pageOf(size), project.name + ", from boards to strips");
+    for (const LotUse& use : stock.lots) {
+        if (use.boards == 0)
+            continue;
+        pages.heading("Lot " + use.lot.name + ": " +
+                      countText(static_cast<std::size_t>(use.boards), "board", "boards") + " " +
+                      sizeText(use.lot, units) + " of " + spoken(use.lot.wood));
+        pages.steps(sequence(project, use, units));
+    }
+    if (beaded(project.strips))
+        test(pages, project.strips, units);
+    cutting(pages, stock, units);
+    leftOver(pages, stock, units);
+    return pages.take();
+}
+
+} // namespace sheerlay::core

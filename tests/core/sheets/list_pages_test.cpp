@@ -1,0 +1,71 @@
+#include "core/sheets/list_pages.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/sheet_reading.hpp"
+
+#include <stdexcept>
+
+using namespace sheerlay;
+using namespace sheerlay::core;
+
+namespace {
+
+std::size_t timesIn(const std::string& words, const std::string& wanted) {
+    std::size_t count = 0;
+    for (std::size_t at = words.find(wanted); at != std::string::npos; at = words.find(wanted, at + 1))
+        ++count;
+    return count;
+}
+
+} // namespace
+
+TEST_CASE("a list goes on over pages with its headings, no line lost, none twice, nothing over another") {
+    for (const PageSize size : {PageSize::A4, PageSize::Letter, PageSize::A3, PageSize::Tabloid}) {
+        ListPages pages(pageOf(size), "Teal, a list");
+        pages.heading("Of things");
+        pages.text("A sentence long enough that it has to be broken somewhere, for it says the same thing in "
+                   "several ways and never comes to an end before the line does.");
+        pages.steps({"First this, and it takes more than one line to say what is to be done first of all, "
+                     "before anything else is done.",
+                     "Then that."});
+        std::vector<ListRow> rows;
+        for (int i = 0; i < 150; ++i)
+            rows.push_back(
+                {{"mark" + std::to_string(1000 + i),
+                  i % 7 == 0 ? "words that go on and on until they need a second line in their column"
+                             : "few words",
+                  std::to_string(i)},
+                 i % 2 == 0});
+        pages.list({{"What", 1.0}, {"How it is told", 1.4}, {"Number of it", 0.4, Anchor::Right}}, rows);
+        const std::vector<Sheet> sheets = pages.take();
+        REQUIRE(sheets.size() > 2);
+        std::string all;
+        for (const Sheet& sheet : sheets) {
+            CHECK(test::outside(sheet, 9.5) == "");
+            CHECK(test::overlapping(sheet) == "");
+            CHECK(timesIn(test::wordsOf(sheet), "How it is told") == 1);
+            all += test::wordsOf(sheet);
+        }
+        for (int i = 0; i < 150; ++i)
+            CHECK(timesIn(all, "mark" + std::to_string(1000 + i)) == 1);
+    }
+}
+
+TEST_CASE("a heading doesn't stand alone at a page's foot") {
+    for (int lines = 20; lines < 60; ++lines) {
+        ListPages pages(pageOf(PageSize::A4), "Teal");
+        for (int i = 0; i < lines; ++i)
+            pages.text("A line.");
+        pages.heading("A heading");
+        pages.text("What follows it.");
+        for (const Sheet& sheet : pages.take()) {
+            const std::string words = test::wordsOf(sheet);
+            CHECK((words.find("A heading") == std::string::npos) ==
+                  (words.find("What follows it.") == std::string::npos));
+        }
+    }
+}
+
+TEST_CASE("a row with more cells than columns is refused") {
+    ListPages pages(pageOf(PageSize::A4), "Teal");
+    CHECK_THROWS_AS(pages.list({{"One", 1.0}}, {{{"a", "b"}, false}}), std::invalid_argument);
+}
