@@ -25,7 +25,7 @@ Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project
     };
     const std::optional<core::StockPlan> stock = core::planStock(project, hull, plan);
     std::vector<Paper> papers{{"cut-sheets.pdf", core::cutSheets(project, hull, plan, units, page)},
-                                    {"wall-map.pdf", {core::wallMap(project, hull, plan, units)}}};
+                              {"wall-map.pdf", {core::wallMap(project, hull, plan, units)}}};
     if (stock)
         papers.push_back({"stock.pdf", core::stockSheets(project, hull, plan, *stock, units, page)});
     std::erase_if(papers, [](const Paper& paper) { return paper.sheets.empty(); });
