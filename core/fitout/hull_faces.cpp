@@ -129,6 +129,18 @@ std::optional<double> bottomAt(const TrimmedSurface& face, double x) {
     return lowest;
 }
 
+double girthDownTo(const TrimmedSurface& face, double x, double z) {
+    const auto section = sectionAt(face, x, 400);
+    double girth = 0.0;
+    for (std::size_t i = 1; i < section.size(); ++i) {
+        const Vector3d &a = section[i - 1], &b = section[i];
+        if (a.z() >= z && b.z() <= z && a.z() > b.z())
+            return girth + (b - a).norm() * (a.z() - z) / (a.z() - b.z());
+        girth += (b - a).norm();
+    }
+    return girth;
+}
+
 FacePoint nearestOn(const TrimmedSurface& face, const Vector3d& point, Vector2d near) {
     for (int i = 0; i < 20; ++i) {
         const geometry::SurfaceJet jet = face.surface.jet(near.x(), near.y());

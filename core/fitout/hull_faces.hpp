@@ -45,6 +45,10 @@ acrossAt(const TrimmedSurface& face, double x, double z, std::optional<Eigen::Ve
 /// the ends.
 [[nodiscard]] std::optional<double> bottomAt(const TrimmedSurface& face, double x);
 
+/// mm over the face from its upper edge down to the height z, in the section at x; the whole girth where it
+/// lies lower.
+[[nodiscard]] double girthDownTo(const TrimmedSurface& face, double x, double z);
+
 /// The point of the face that lies nearest to `point`, which is near it.
 [[nodiscard]] FacePoint
 nearestOn(const TrimmedSurface& face, const Eigen::Vector3d& point, Eigen::Vector2d near);

@@ -1,7 +1,5 @@
 #include "core/moulds/mould_outline.hpp"
 
-#include "core/hull/trimmed_surface.hpp"
-
 #include <algorithm>
 #include <cmath>
 
@@ -15,16 +13,6 @@ constexpr int edgePoints = 400;    // a chord of 2 mm on a bilge of 50 mm radius
 constexpr double leastHeight = 20; // mm, of a mould worth sawing
 constexpr double leastBreadth = 5; // mm, of half a mould
 constexpr double horn = 25;        // mm, the edge goes on plumb above the sheer for a clamp to hold
-
-/// How the surface leaves the board's edge: bevel of a plane with this normal, into the board along `into`.
-EdgePoint edgePoint(const SectionPoint& p, double into) {
-    const Vector2d inPlane(p.normal.y(), p.normal.z());
-    EdgePoint e;
-    e.at = {p.point.y(), p.point.z()};
-    e.outward = inPlane.normalized();
-    e.bevel = std::atan2(p.normal.x() * into, inPlane.norm());
-    return e;
-}
 
 /// The edge outside half-breadth `from`: a stem form takes the middle.
 std::vector<EdgePoint> cutAt(const std::vector<EdgePoint>& edge, double from) {
@@ -50,6 +38,15 @@ std::vector<EdgePoint> cutAt(const std::vector<EdgePoint>& edge, double from) {
 
 } // namespace
 
+EdgePoint edgePointOf(const SectionPoint& p, double into) {
+    const Vector2d inPlane(p.normal.y(), p.normal.z());
+    EdgePoint e;
+    e.at = {p.point.y(), p.point.z()};
+    e.outward = inPlane.normalized();
+    e.bevel = std::atan2(p.normal.x() * into, inPlane.norm());
+    return e;
+}
+
 std::optional<Mould> mouldOutline(const Project& project, const LoftedHull& hull, const MouldPlace& place) {
     Mould mould;
     mould.x = place.x;
@@ -58,7 +55,7 @@ std::optional<Mould> mouldOutline(const Project& project, const LoftedHull& hull
     mould.foot = place.foot;
     mould.stemCut = place.stemCut;
     for (const SectionPoint& p : sectionWithNormals(hull.moulds, place.x, edgePoints))
-        mould.edge.push_back(edgePoint(p, place.forward ? -1.0 : 1.0));
+        mould.edge.push_back(edgePointOf(p, place.forward ? -1.0 : 1.0));
     if (place.stemCut > 0.0)
         mould.edge = cutAt(mould.edge, place.stemCut);
     if (mould.edge.size() < 3)

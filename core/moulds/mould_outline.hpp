@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/hull/hull.hpp"
+#include "core/hull/trimmed_surface.hpp"
 #include "core/moulds/mould.hpp"
 
 #include <optional>
@@ -14,6 +15,10 @@ struct MouldPlace {
     double foot = 0.0;    ///< mm, height of the strongback's top
     double stemCut = 0.0; ///< mm taken off at the centreline
 };
+
+/// How a surface leaves the edge of a board that stands square to x.
+/// @param into  +1 where the board reaches aft of its governing face, -1 where it reaches forward
+[[nodiscard]] EdgePoint edgePointOf(const SectionPoint& point, double into);
 
 /// The wood of a mould: section of the hull's inside at the governing face, a horn above the sheer, shoulder,
 /// leg and foot.

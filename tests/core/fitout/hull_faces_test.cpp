@@ -52,3 +52,11 @@ TEST_CASE("beside, above and below the hull there is no point") {
     CHECK_FALSE(sheerAt(faces->inside, 2005));
     CHECK_FALSE(bottomAt(faces->inside, 2100));
 }
+
+TEST_CASE("girth down the face is the arc to the height") {
+    const auto faces = facesOf(test::bareFitout(), test::quarterPipe(400, 2000));
+    REQUIRE(faces);
+    for (const double z : {-30.0, -150.0, -390.0})
+        CHECK(girthDownTo(faces->inside, 700, z) == Approx(400 * std::asin(-z / 400)).margin(exact));
+    CHECK(girthDownTo(faces->inside, 700, -900) == Approx(200 * std::numbers::pi).margin(exact));
+}
