@@ -6,6 +6,8 @@
 #include "app/sheets_command.hpp"
 #include "app/starter.hpp"
 #include "app/table_command.hpp"
+#include "core/fairness/fairness_findings.hpp"
+#include "core/fairness/fairness_json.hpp"
 #include "core/hull/hull.hpp"
 #include "core/journal/replan.hpp"
 #include "core/planking/plan_json.hpp"
@@ -123,6 +125,14 @@ int check(const Request& request, const Console& console) {
         return exitUnusable;
 
     std::vector<Finding> findings = hull->findings;
+    progress(console, "Laying battens over the stations");
+    const auto bumps = core::stationBumps(read->project, *hull);
+    if (!bumps) {
+        console.err << request.project << ": " << bumps.error() << '\n';
+        return exitUnusable;
+    }
+    for (Finding& finding : core::fairnessFindings(*bumps))
+        findings.push_back(std::move(finding));
     if (request.json == "-")
         progress(console, loftText(*hull, read->project.units));
     else {
@@ -137,10 +147,11 @@ int check(const Request& request, const Console& console) {
         return exitDone;
     for (const core::FileMessage& message : read->warnings)
         findings.push_back({core::Level::Note, "project-file", std::nullopt, std::nullopt, toText(message)});
-    return writeJson(*request.json,
-                     core::findingsToJson(core::heaviestFirst(std::move(findings))),
-                     console,
-                     "The findings are in");
+    return writeJson(
+        *request.json,
+        core::withFairness(core::findingsToJson(core::heaviestFirst(std::move(findings))), *bumps),
+        console,
+        "The findings are in");
 }
 
 /// A project that went all the way.

@@ -70,6 +70,13 @@ double CoupledFit::shapeCost(const Eigen::VectorXd& poles) const {
     return poles.dot(m_energy.selfadjointView<Eigen::Lower>() * poles);
 }
 
+double CoupledFit::reading(const CoupledRow& row, const Eigen::VectorXd& poles) const {
+    double sum = 0;
+    for (const auto& [k, b] : coefficients(row))
+        sum += b * poles[k];
+    return sum;
+}
+
 double CoupledFit::leverage(const CoupledRow& row) const {
     Eigen::VectorXd b = Eigen::VectorXd::Zero(m_n);
     for (const auto& [k, value] : coefficients(row))

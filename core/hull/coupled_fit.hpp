@@ -41,6 +41,9 @@ public:
     /// a squared residual over its spread.
     [[nodiscard]] double shapeCost(const Eigen::VectorXd& poles) const;
 
+    /// What a row reads off these poles: ny y + nz z at its place.
+    [[nodiscard]] double reading(const CoupledRow& row, const Eigen::VectorXd& poles) const;
+
     /// How much of the fit at a row there would be that very row, 0 to 1, were it among the factored ones.
     [[nodiscard]] double leverage(const CoupledRow& row) const;
 

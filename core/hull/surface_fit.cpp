@@ -16,10 +16,9 @@ constexpr double keelPad = 145.0;    // mm of girth past the keel
 constexpr double stretch = 3.0;      // x is shrunk by this in the fairness integral
 constexpr int spansAlong = 36;
 constexpr int spansAround = 20;
-constexpr double wantedResidual = 0.8; // of sigma
-constexpr int outsideBoat = -2;        // station of a point that only guides the surface outside the boat
-constexpr double closingRun = 60.0;    // mm past the stem
-constexpr double levelSpread = 0.005;  // spread of a level-keel slope
+constexpr int outsideBoat = -2;       // station of a point that only guides the surface outside the boat
+constexpr double closingRun = 60.0;   // mm past the stem
+constexpr double levelSpread = 0.005; // spread of a level-keel slope
 
 class Fitter {
 public:
@@ -252,11 +251,12 @@ public:
 
 } // namespace
 
-Expected<SurfaceFit, std::string> fitSurface(LoftData& data) {
+Expected<SurfaceFit, std::string> fitSurface(LoftData& data, const FitChoices& choices) {
     Fitter fitter(data);
+    const double wantedResidual = choices.residual;
     // residuals grow with the fairness weight; a bracketed secant in log lambda runs together with the
     // re-projection
-    double logLambda = std::log(3e5);
+    double logLambda = std::log(choices.lambda.value_or(3e5));
     double below = std::log(1e2);
     double above = std::log(1e9);
     bool haveBelow = false;
@@ -276,6 +276,11 @@ Expected<SurfaceFit, std::string> fitSurface(LoftData& data) {
         const auto s = fitter.spread(std::exp(logLambda));
         const double ratio = s.clean / data.sigma;
         const bool level = fitter.holdLevelKeels() | fitter.closeEnds();
+        if (choices.lambda) {
+            if ((moved < 0.2 || fit.iterations >= 8) && !level)
+                break;
+            continue;
+        }
         // a point on a nearly straight stretch creeps along it for long without moving the surface
         if (std::abs(ratio - wantedResidual) < 0.02 && (moved < 0.2 || fit.iterations >= 6) && !level)
             break;

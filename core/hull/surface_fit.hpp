@@ -4,6 +4,7 @@
 #include "geometry/expected.hpp"
 #include "geometry/tensor_surface.hpp"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,10 +31,16 @@ struct SurfaceFit {
     int iterations = 0;
 };
 
+/// How the weight of fairness is chosen.
+struct FitChoices {
+    double residual = 0.8;        ///< of sigma: how far the surface may miss the points in the mean
+    std::optional<double> lambda; ///< the weight itself, instead of a search for it
+};
+
 /// Fits one quintic half-hull surface to the data, going on past centreplane, sheer and ends: third-order
 /// fairing, x shrunk by 3, weight by the discrepancy principle (residual 0.8 sigma), girths of the points
 /// re-projected between solves.
 /// @source planking.md section 2; table_checks.md section 1 (level keel)
-[[nodiscard]] Expected<SurfaceFit, std::string> fitSurface(LoftData& data);
+[[nodiscard]] Expected<SurfaceFit, std::string> fitSurface(LoftData& data, const FitChoices& choices = {});
 
 } // namespace sheerlay::core

@@ -152,6 +152,29 @@ class Check(Case):
         self.assertEqual((data["format"], data["version"]), ("sheerlay-check", 1))
         self.assertFindings(data["findings"])
         self.assertEqual(done.stderr, "")
+        stations = data["fairness"]["stations"]
+        self.assertEqual([s for s in stations if s["unfair"]], [])
+        self.assertGreater(len([s for s in stations if s["judged"]]), 5)
+
+    def test_a_station_too_full_is_named(self):
+        def moved(match, eighths):
+            feet, inches, rest = (int(part) for part in match.group(1).split("-"))
+            total = 96 * feet + 8 * inches + rest + eighths
+            return "%d-%d-%d" % (total // 96, total // 8 % 12, total % 8)
+
+        def fuller(text):   # one station: half-breadths an eighth of an inch (3.2 mm) more, buttocks an eighth lower
+            head, rest = text.split('x = "8-0-0"')
+            station, tail = rest.split("[[hull.station]]", 1)
+            upper, buttocks = station.split("buttocks")
+            upper = re.sub(r'(?<=half-breadth = ")([0-9-]+)', lambda m: moved(m, 1), upper)
+            buttocks = re.sub(r'(?<=height = ")([0-9-]+)', lambda m: moved(m, -1), buttocks)
+            return head + 'x = "8-0-0"' + upper + "buttocks" + buttocks + "[[hull.station]]" + tail
+
+        done = self.call("check", self.example(change=fuller))
+        named = [line for line in done.stdout.splitlines() if "unfair-station" in line]
+        self.assertEqual(len(named), 1, done.stdout)
+        self.assertIn("x 8-0-0 lies about", named[0])
+        self.assertIn("outside", named[0])
 
     def test_json_file_and_text_agree(self):
         out = self.folder / "found.json"

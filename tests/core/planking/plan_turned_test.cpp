@@ -1,5 +1,6 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"
+#include "tests/support/turned.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -30,12 +31,7 @@ std::map<std::string, const Strip*> byId(const Plan& plan) {
 
 TEST_CASE("turned end for end: every strip is the mirror of its own") {
     const Project p = brindlewick();
-    Project turned = p;
-    std::reverse(turned.hull.stations.begin(), turned.hull.stations.end());
-    for (Station& s : turned.hull.stations)
-        s.x = -s.x;
-    for (ProfilePoint& q : turned.hull.profile)
-        q.x = -q.x;
+    Project turned = turnedEndForEnd(p);
     std::swap(turned.planking.bowEnds, turned.planking.sternEnds);
     const Planked a = planked(p), b = planked(turned);
     CHECK_THAT(b.hull.laid.length, WithinAbs(a.hull.laid.length, 0.05));
