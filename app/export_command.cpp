@@ -3,7 +3,9 @@
 #include "app/file_output.hpp"
 #include "app/staging.hpp"
 #include "core/solids/boat_shapes.hpp"
+#include "core/stock/stock_plan.hpp"
 #include "core/tables/hull_tables.hpp"
+#include "core/tables/stock_table.hpp"
 #include "core/tables/strip_table.hpp"
 #include "geometry/occt/mesh_files.hpp"
 #include "geometry/occt/step_file.hpp"
@@ -92,6 +94,11 @@ Expected<std::vector<std::string>, std::string> writeExports(const Request& requ
     files.table("strips.csv", core::stripTable(plan, project.units));
     files.table("offsets.csv", core::offsetTable(project, hull, project.units));
     files.table("moulds.csv", core::mouldTable(project, hull, project.units));
+    if (const auto stock = core::planStock(project, hull, plan)) {
+        files.table("boards.csv", core::boardTable(*stock, project.units));
+        files.table("pieces.csv", core::pieceTable(*stock, project.units));
+        files.table("scarfs.csv", core::scarfTable(plan, *stock, project.units));
+    }
     if (files.problem())
         return unexpected(staging.inBuildersWords(*files.problem()));
     return staging.moveOut(files.staged());

@@ -5,6 +5,7 @@
 #include "core/sheets/cover.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/pieces.hpp"
+#include "core/sheets/scarf_notes.hpp"
 #include "core/sheets/strip_drawing.hpp"
 #include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
@@ -26,8 +27,9 @@ public:
                const Plan& plan,
                Units units,
                const Page& page,
-               const Piece& piece)
-        : m_project(project), m_plan(plan), m_units(units), m_page(page), m_piece(piece),
+               const Piece& piece,
+               const StockPlan* stock)
+        : m_project(project), m_plan(plan), m_stock(stock), m_units(units), m_page(page), m_piece(piece),
           m_room(roomOf(page)), m_k(page.scale), m_places(project, hull),
           m_names(stationNames(project, hull)), m_flat(layStraight(*piece.strip)),
           m_marks(stationMarks(*piece.strip, hull.stationX)) {}
@@ -166,8 +168,13 @@ private:
         for (const StationMark& mark : m_marks)
             marks.push_back({mark, m_names[mark.station]});
         const double width = m_room.right - m_room.left, height = size(28.0), small = size(typeSize::small);
-        const Drawing drawing =
-            drawStrip(m_flat, marks, width, height, m_k, colourOf(classify(strip().edgeBend.maxAbs)));
+        const Drawing drawing = drawStrip(m_flat,
+                                          marks,
+                                          width,
+                                          height,
+                                          m_k,
+                                          colourOf(classify(strip().edgeBend.maxAbs)),
+                                          scarfsOf(m_stock, strip().id));
         for (const Item& item : drawing.items)
             sheet().items.push_back(moved(item, {m_room.left, top}));
         std::string caption = drawing.caption;
@@ -294,6 +301,8 @@ private:
         write(flow, all.front());
         for (const StripEnd& end : strip().ends)
             writeEnd(flow, end);
+        if (const std::optional<Note> scarfs = scarfNote(m_piece, m_stock, m_places, m_units))
+            write(flow, *scarfs);
         for (std::size_t i = 1; i < all.size(); ++i)
             write(flow, all[i]);
     }
@@ -338,6 +347,7 @@ private:
 
     const Project& m_project;
     const Plan& m_plan;
+    const StockPlan* m_stock; // may be null
     Units m_units;
     Page m_page;
     Piece m_piece;
@@ -354,12 +364,16 @@ private:
 
 } // namespace
 
-std::vector<Sheet>
-cutSheets(const Project& project, const LoftedHull& hull, const Plan& plan, Units units, PageSize size) {
+std::vector<Sheet> cutSheets(const Project& project,
+                             const LoftedHull& hull,
+                             const Plan& plan,
+                             Units units,
+                             PageSize size,
+                             const StockPlan* stock) {
     const Page page = pageOf(size);
     std::vector<Sheet> sheets = coverSheets(project, hull, plan, units, size);
     for (const Piece& piece : piecesOf(plan))
-        for (Sheet& sheet : PieceSheet(project, hull, plan, units, page, piece).make())
+        for (Sheet& sheet : PieceSheet(project, hull, plan, units, page, piece, stock).make())
             sheets.push_back(std::move(sheet));
     addFeet(sheets, project, units, page);
     return sheets;

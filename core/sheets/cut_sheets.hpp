@@ -5,6 +5,7 @@
 #include "core/project/project.hpp"
 #include "core/sheets/drawing.hpp"
 #include "core/sheets/page.hpp"
+#include "core/stock/stock_plan.hpp"
 
 #include <vector>
 
@@ -17,7 +18,12 @@ namespace sheerlay::core {
 /// paper. Lengths to cut are rounded up, everything predicted to what the plan can promise. The ends are
 /// drawn full size where they fit, so every sheet carries a bar to check the printer's scale with.
 /// @param units  of what is printed
-[[nodiscard]] std::vector<Sheet>
-cutSheets(const Project& project, const LoftedHull& hull, const Plan& plan, Units units, PageSize size);
+/// @param stock  where given, every sheet tells its pieces and scarfs
+[[nodiscard]] std::vector<Sheet> cutSheets(const Project& project,
+                                           const LoftedHull& hull,
+                                           const Plan& plan,
+                                           Units units,
+                                           PageSize size,
+                                           const StockPlan* stock = nullptr);
 
 } // namespace sheerlay::core

@@ -58,7 +58,8 @@ Drawing drawStrip(const FlatStrip& flat,
                   double width,
                   double height,
                   double scale,
-                  Colour fill) {
+                  Colour fill,
+                  const std::vector<double>& scarfs) {
     Drawing drawing;
     drawing.height = height;
     if (flat.straight.empty())
@@ -123,6 +124,11 @@ Drawing drawStrip(const FlatStrip& flat,
         }
         drawing.items.emplace_back(makeLine({foot.x(), lineTop}, foot, LineKind::Thin, colours::lineBlue));
     }
+    for (const double scarf : scarfs) { // both ends of the stroke run past the edges, so that it shows
+        const double lean = 1.5 * scale;
+        const Eigen::Vector2d up(lean, -bandHeight * 0.7), foot = onPaper(scarf, 0.0);
+        drawing.items.emplace_back(makeLine(foot - up, foot + up, LineKind::Visible));
+    }
     const double bowHeight = heightOfMiddle(0.0) + small * capHeight / 2;
     const double sternHeight = heightOfMiddle(flat.middle.back().z()) + small * capHeight / 2;
     drawing.items.emplace_back(makeText({0.0, bowHeight}, "bow", {.size = small}));
@@ -133,6 +139,8 @@ Drawing drawStrip(const FlatStrip& flat,
                       "left. Drawn 1:" +
                       ratio(1.0 / along) + ", the width " + ratio(widthScale / along) + " times wider" +
                       (sagScale < 0.995 * along ? ", the curve flatter." : ".");
+    if (!scarfs.empty())
+        drawing.caption += scarfs.size() == 1 ? " A slanted stroke: the scarf." : " Slanted strokes: scarfs.";
     return drawing;
 }
 

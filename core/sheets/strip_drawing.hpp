@@ -27,12 +27,14 @@ struct NamedMark {
 /// @param width   mm of paper
 /// @param height  mm of paper, station names included
 /// @param scale   of type
+/// @param scarfs  mm along the middle from its bow end, where a stroke across the strip tells of a scarf
 [[nodiscard]] Drawing drawStrip(const FlatStrip& flat,
                                 const std::vector<NamedMark>& marks,
                                 double width,
                                 double height,
                                 double scale,
-                                Colour fill);
+                                Colour fill,
+                                const std::vector<double>& scarfs = {});
 
 /// One end of the strip as it is cut, full size where it fits: face seen from outside, with the lap dashed
 /// beyond the trim, and beside it the edge with the bevel of the end face.

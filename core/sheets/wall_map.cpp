@@ -6,6 +6,7 @@
 #include "core/sheets/page.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/pieces.hpp"
+#include "core/sheets/scarf_notes.hpp"
 #include "core/sheets/unrolled.hpp"
 #include "core/sheets/words.hpp"
 
@@ -42,8 +43,8 @@ std::string oneDecimal(double value) {
 
 class Map {
 public:
-    Map(const Project& project, const LoftedHull& hull, const Plan& plan, Units units)
-        : m_project(project), m_hull(hull), m_plan(plan), m_units(units),
+    Map(const Project& project, const LoftedHull& hull, const Plan& plan, Units units, const StockPlan* stock)
+        : m_project(project), m_hull(hull), m_plan(plan), m_stock(stock), m_units(units),
           m_starboard(unroll(plan, hull, Side::Starboard)), m_port(unroll(plan, hull, Side::Port)) {}
 
     Sheet make() {
@@ -54,6 +55,7 @@ public:
             outline(laid, false);
         for (const UnrolledStrip& laid : m_port)
             outline(laid, true);
+        scarfs();
         stations();
         centreline();
         for (const UnrolledStrip& laid : m_starboard)
@@ -140,6 +142,18 @@ private:
             path.points.push_back(onPaper(p, port));
         if (path.points.size() > 2)
             put(path);
+    }
+
+    // Strokes as slanted as a scarf and as long as the paper's scale makes it, from edge to edge.
+    void scarfs() {
+        for (const bool port : {false, true})
+            for (const UnrolledStrip& laid : port ? m_port : m_starboard)
+                for (const double s : scarfsOf(m_stock, laid.strip->id)) {
+                    const double half = m_stock->scarf / 2;
+                    put(makeLine(onPaper(laid.at(s - half, -1.0), port),
+                                 onPaper(laid.at(s + half, 1.0), port),
+                                 LineKind::Visible));
+                }
     }
 
     void stations() {
@@ -305,6 +319,7 @@ private:
              scaleBar({pageMargin + 0.2, m_sheet.height - pageMargin - 0.3}, m_units, typeSize::small))
             put(std::move(item));
         const std::string note =
+            std::string(m_stock != nullptr ? "A slanted stroke across a strip is a scarf. " : "") +
             "Numbers after the names are the order of laying. Lengths to cut stand on the cut sheets.";
         put(makeText({m_sheet.width - pageMargin, m_sheet.height - pageMargin - 0.3},
                      note,
@@ -319,6 +334,7 @@ private:
     const Project& m_project;
     const LoftedHull& m_hull;
     const Plan& m_plan;
+    const StockPlan* m_stock; // may be null
     Units m_units;
     std::vector<UnrolledStrip> m_starboard, m_port;
     Bounds m_bounds;
@@ -330,8 +346,9 @@ private:
 
 } // namespace
 
-Sheet wallMap(const Project& project, const LoftedHull& hull, const Plan& plan, Units units) {
-    return Map(project, hull, plan, units).make();
+Sheet wallMap(
+    const Project& project, const LoftedHull& hull, const Plan& plan, Units units, const StockPlan* stock) {
+    return Map(project, hull, plan, units, stock).make();
 }
 
 } // namespace sheerlay::core

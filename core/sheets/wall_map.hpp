@@ -4,6 +4,7 @@
 #include "core/planking/plan.hpp"
 #include "core/project/project.hpp"
 #include "core/sheets/drawing.hpp"
+#include "core/stock/stock_plan.hpp"
 
 namespace sheerlay::core {
 
@@ -12,7 +13,11 @@ namespace sheerlay::core {
 /// as the boat lies upside down: port above, starboard below, the keel between them. Lengths along the strips
 /// are true to the printed scale, measured from the widest section; widths are drawn several times wider, and
 /// the sheet says how many. Names, laying order, class of edge bend in colour and word, stations, woven ends,
-/// closing and shutter.
-[[nodiscard]] Sheet wallMap(const Project& project, const LoftedHull& hull, const Plan& plan, Units units);
+/// closing and shutter; scarfs where a stock plan is given.
+[[nodiscard]] Sheet wallMap(const Project& project,
+                            const LoftedHull& hull,
+                            const Plan& plan,
+                            Units units,
+                            const StockPlan* stock = nullptr);
 
 } // namespace sheerlay::core

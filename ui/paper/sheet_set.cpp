@@ -24,8 +24,9 @@ Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project
         std::vector<core::Sheet> sheets;
     };
     const std::optional<core::StockPlan> stock = core::planStock(project, hull, plan);
-    std::vector<Paper> papers{{"cut-sheets.pdf", core::cutSheets(project, hull, plan, units, page)},
-                              {"wall-map.pdf", {core::wallMap(project, hull, plan, units)}}};
+    const core::StockPlan* scarfs = stock ? &*stock : nullptr;
+    std::vector<Paper> papers{{"cut-sheets.pdf", core::cutSheets(project, hull, plan, units, page, scarfs)},
+                              {"wall-map.pdf", {core::wallMap(project, hull, plan, units, scarfs)}}};
     if (stock)
         papers.push_back({"stock.pdf", core::stockSheets(project, hull, plan, *stock, units, page)});
     std::erase_if(papers, [](const Paper& paper) { return paper.sheets.empty(); });

@@ -1,6 +1,7 @@
 #include "ui/window/sheets_bench.hpp"
 
 #include "core/sheets/cut_sheets.hpp"
+#include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
 #include "ui/paper/sheet_painter.hpp"
 #include "ui/paper/sheet_set.hpp"
@@ -22,6 +23,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <optional>
 
 namespace sheerlay::ui {
 namespace {
@@ -165,9 +168,16 @@ void SheetsBench::layOut() {
     m_status->setText(QStringLiteral("Laying out the sheets…"));
     m_layout->run(
         [boat = m_boat, units = m_units, size = page()](std::stop_token, const TaskRunner::Progress&) {
+            const std::optional<core::StockPlan> stock =
+                core::planStock(boat->project, boat->hull, boat->plan);
+            const core::StockPlan* scarfs = stock ? &*stock : nullptr;
             std::vector<core::Sheet> sheets =
-                core::cutSheets(boat->project, boat->hull, boat->plan, units, size);
-            sheets.push_back(core::wallMap(boat->project, boat->hull, boat->plan, units));
+                core::cutSheets(boat->project, boat->hull, boat->plan, units, size, scarfs);
+            if (stock)
+                std::ranges::move(
+                    core::stockSheets(boat->project, boat->hull, boat->plan, *stock, units, size),
+                    std::back_inserter(sheets));
+            sheets.push_back(core::wallMap(boat->project, boat->hull, boat->plan, units, scarfs));
             return sheets;
         },
         [this](std::vector<core::Sheet> sheets) {

@@ -34,10 +34,12 @@ TEST_CASE("the planned boats' sheets keep their margins, let no words cover othe
     for (const std::string& path : {std::string(SHEERLAY_REFERENCE "/formula_canoe_geodesic.sheerlay"),
                                     std::string(SHEERLAY_EXAMPLES "/brindlewick/brindlewick.sheerlay")}) {
         const Boat boat = boatFrom(path);
+        const std::optional<StockPlan> stock = planStock(boat.project, boat.hull, boat.plan);
+        const StockPlan* scarfs = stock ? &*stock : nullptr; // the example has boards, the formula canoe none
         for (const PageSize size : {PageSize::A4, PageSize::Letter}) {
             const Units units = size == PageSize::A4 ? Units::Millimetres : Units::Inches;
             std::string words;
-            for (const Sheet& sheet : cutSheets(boat.project, boat.hull, boat.plan, units, size)) {
+            for (const Sheet& sheet : cutSheets(boat.project, boat.hull, boat.plan, units, size, scarfs)) {
                 INFO(path << ", sheet " << sheet.title);
                 CHECK(test::outside(sheet, 8.0) == "");
                 CHECK(test::overlapping(sheet) == "");
@@ -46,7 +48,7 @@ TEST_CASE("the planned boats' sheets keep their margins, let no words cover othe
             for (const Strip& strip : boat.plan.strips)
                 CHECK(words.find(strip.id) != std::string::npos);
         }
-        const Sheet map = wallMap(boat.project, boat.hull, boat.plan, Units::Millimetres);
+        const Sheet map = wallMap(boat.project, boat.hull, boat.plan, Units::Millimetres, scarfs);
         INFO(path << ", map");
         CHECK(test::outside(map, 8.0) == "");
         CHECK(test::overlapping(map) == "");

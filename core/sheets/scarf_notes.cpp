@@ -1,0 +1,70 @@
+#include "core/sheets/scarf_notes.hpp"
+
+#include "core/stock/joint_places.hpp"
+#include "core/stock/stock_words.hpp"
+
+#include <algorithm>
+
+namespace sheerlay::core {
+
+namespace {
+
+const StockStrip* find(const StockPlan* stock, const std::string& strip) {
+    if (stock == nullptr)
+        return nullptr;
+    const auto found = std::ranges::find(stock->strips, strip, &StockStrip::strip);
+    return found == stock->strips.end() || found->pieces.empty() ? nullptr : &*found;
+}
+
+std::string pieces(const StockStrip& strip, Units units) {
+    std::string text = strip.strip + " from ";
+    for (std::size_t i = 0; i < strip.pieces.size(); ++i) {
+        const StockPiece& piece = strip.pieces[i];
+        text += (i == 0 ? "" : ", ") + piece.stick + " (" + pieceText(piece.toCut, units) + ")";
+    }
+    return text + ".";
+}
+
+std::string joints(const StockStrip& made, const Strip& strip, const Places& places, Units units) {
+    std::string text = made.joints.size() == 1 ? "Scarf" : "Scarfs";
+    for (std::size_t i = 0; i < made.joints.size(); ++i)
+        text += (i == 0 ? " " : "; ") + placeText(made.joints[i].along + bowAllowance(strip), units) +
+                " from the bow cut, " + places.at(made.joints[i].x);
+    return text + ".";
+}
+
+} // namespace
+
+std::vector<double> scarfsOf(const StockPlan* stock, const std::string& strip) {
+    std::vector<double> places;
+    if (const StockStrip* made = find(stock, strip))
+        for (const StripJoint& joint : made->joints)
+            places.push_back(joint.along);
+    return places;
+}
+
+std::optional<Note> scarfNote(const Piece& piece, const StockPlan* stock, const Places& places, Units units) {
+    const StockStrip* made = find(stock, piece.strip->id);
+    if (made == nullptr)
+        return std::nullopt;
+    const StockStrip* image = piece.mirror != nullptr ? find(stock, piece.mirror->id) : nullptr;
+    Note note;
+    note.heading = made->joints.empty() ? "In one piece" : "Pieces, bow first";
+    note.paragraphs.push_back(pieces(*made, units));
+    if (image != nullptr)
+        note.paragraphs.push_back(pieces(*image, units));
+    const auto bays = [](const StockStrip& strip) {
+        std::vector<int> list;
+        for (const StripJoint& joint : strip.joints)
+            list.push_back(joint.bay);
+        return list;
+    };
+    if (!made->joints.empty())
+        note.paragraphs.push_back(joints(*made, *piece.strip, places, units));
+    if (image != nullptr && !image->joints.empty() && bays(*image) != bays(*made))
+        note.paragraphs.push_back("On " + piece.mirror->id + ": " +
+                                  joints(*image, *piece.mirror, places, units));
+    return note;
+}
+
+} // namespace sheerlay::core
