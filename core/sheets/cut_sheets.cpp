@@ -38,12 +38,16 @@ public:
     // full size on a second.
     std::vector<Sheet> make() {
         struct Setting {
-            double notes, tablePitch;
+            double notes, tablePitch, drawing;
         };
-        for (const Setting& setting :
-             {Setting{1.0, 6.8}, Setting{0.94, 6.3}, Setting{0.88, 6.0}, Setting{1.0, 6.8}}) {
+        for (const Setting& setting : {Setting{1.0, 6.8, 28.0},
+                                       Setting{0.94, 6.3, 28.0},
+                                       Setting{0.88, 6.0, 24.0},
+                                       Setting{0.86, 5.7, 21.0},
+                                       Setting{1.0, 6.8, 28.0}}) {
             m_noteSize = size(typeSize::note) * setting.notes;
             m_tablePitch = size(setting.tablePitch);
+            m_drawingHeight = size(setting.drawing);
             m_sheets.clear();
             layOut();
             if (m_sheets.size() == 1)
@@ -56,7 +60,7 @@ private:
     void layOut() {
         m_sheets.push_back(blankSheet(m_page, m_piece.name()));
         double y = header();
-        y = wholeStrip(y + 2.0 * m_k);
+        y = madeOf(wholeStrip(y + 2.0 * m_k));
         const double bottom = tickBoxes();
         const double middle = (m_room.left + m_room.right) / 2, half = 3.0 * m_k;
         sheet().items.emplace_back(makeLine({middle, y}, {middle, bottom}, LineKind::Thin, colours::pencil));
@@ -167,7 +171,8 @@ private:
         std::vector<NamedMark> marks;
         for (const StationMark& mark : m_marks)
             marks.push_back({mark, m_names[mark.station]});
-        const double width = m_room.right - m_room.left, height = size(28.0), small = size(typeSize::small);
+        const double width = m_room.right - m_room.left, height = m_drawingHeight,
+                     small = size(typeSize::small);
         const Drawing drawing = drawStrip(m_flat,
                                           marks,
                                           width,
@@ -188,6 +193,23 @@ private:
                      caption,
                      {.size = sizeToFit(caption, width, small), .colour = colours::pencil}));
         return baseline + size(2.0);
+    }
+
+    // Pieces and scarfs, over the whole width: in a column they would cost most sheets a second page.
+    double madeOf(double top) {
+        const std::optional<Note> made = scarfNote(m_piece, m_stock, m_places, m_units);
+        if (!made)
+            return top;
+        std::string words = made->heading + ": ";
+        for (const std::string& sentence : made->paragraphs)
+            words += (sentence == made->paragraphs.front() ? "" : " ") + sentence;
+        const double type = 0.9 * m_noteSize;
+        double y = top + 0.5 * m_k;
+        for (const std::string& line : wrap(words, m_room.right - m_room.left, type)) {
+            y += 1.2 * type;
+            sheet().items.emplace_back(makeText({m_room.left, y}, line, {.size = type}));
+        }
+        return y + size(2.4);
     }
 
     /// @return where the columns above must end
@@ -301,8 +323,6 @@ private:
         write(flow, all.front());
         for (const StripEnd& end : strip().ends)
             writeEnd(flow, end);
-        if (const std::optional<Note> scarfs = scarfNote(m_piece, m_stock, m_places, m_units))
-            write(flow, *scarfs);
         for (std::size_t i = 1; i < all.size(); ++i)
             write(flow, all[i]);
     }
@@ -360,6 +380,7 @@ private:
     std::vector<Sheet> m_sheets;
     double m_tablePitch = 6.8;          // mm, line to line of the table
     double m_noteSize = typeSize::note; // mm, of the notes in the columns
+    double m_drawingHeight = 28.0;      // mm, of the whole strip
 };
 
 } // namespace

@@ -203,14 +203,30 @@ private:
         put(makeText({pageMargin, m_axisAt + 1.6}, "bow", {.size = typeSize::note}));
     }
 
+    /// Where along the strip words find room beside the scarfs' strokes, as near to `wanted` as can be; mm.
+    [[nodiscard]] double
+    clearOf(const std::vector<double>& joints, double wanted, const std::string& words, double length) const {
+        const double half = (textWidth(words, largestName, Weight::SemiBold) / 2 + 2.0) / m_along;
+        for (const double step : {0.0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1.0, -1.0, 1.25, -1.25}) {
+            const double s = wanted + 2.0 * step * half;
+            const bool free =
+                std::ranges::none_of(joints, [&](double joint) { return std::abs(joint - s) < half; });
+            if (free && s > half && s < length - half)
+                return s;
+        }
+        return wanted;
+    }
+
     void names(const UnrolledStrip& laid, bool port) {
         const Strip& strip = *laid.strip;
         const Difficulty difficulty = classify(strip.edgeBend.maxAbs);
         const bool dark = difficulty == Difficulty::Hard || difficulty == Difficulty::Taper;
         const std::string word = strip.kind == StripKind::Shutter ? "shutter" : toText(difficulty);
         const std::string inFull = strip.id + "  laid " + std::to_string(strip.order) + "  " + word;
-        const auto write = [&](double part, const std::string& words) {
-            const double s = part * strip.length, band = widthAt(strip, s) * m_across;
+        const std::vector<double> joints = scarfsOf(m_stock, strip.id);
+        const auto write = [&](double wanted, const std::string& words) {
+            const double s = clearOf(joints, wanted * strip.length, words, strip.length),
+                         band = widthAt(strip, s) * m_across;
             double type = std::min(largestName, 0.74 * band);
             type = sizeToFit(words, 0.8 * strip.length * m_along, type, Weight::SemiBold);
             constexpr double leastType = 1.8;
