@@ -16,13 +16,15 @@ struct PlanAsLaid {
 /// Planks the boat and, where the journal holds readings, plans the rows still to lay anew from the lowest
 /// edge that was measured, with the cover width that strips were found to have. Its findings are in the plan.
 /// @accuracy  tests/core/journal/replan_test.cpp: from its own edges a plan reproduces itself within 0.01 mm
-[[nodiscard]] Expected<PlanAsLaid, PlanError> plankAsLaid(const Project& project, const LoftedHull& hull);
+[[nodiscard]] Expected<PlanAsLaid, PlanError>
+plankAsLaid(const Project& project, const LoftedHull& hull, const PlankingWatch& watch = {});
 
 /// Plans the rows below a measured edge anew. @param plan  what the rows above were laid by
 [[nodiscard]] Expected<Plan, PlanError> replan(const Project& project,
                                                const LoftedHull& hull,
                                                const Plan& plan,
                                                const MeasuredEdge& edge,
-                                               double coverWidth);
+                                               double coverWidth,
+                                               const PlankingWatch& watch = {});
 
 } // namespace sheerlay::core

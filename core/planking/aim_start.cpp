@@ -27,13 +27,6 @@ std::vector<double> shifts() {
     return all;
 }
 
-double worstBend(const Plan& plan) {
-    double worst = 0;
-    for (const Strip& s : plan.strips)
-        worst = std::max(worst, s.edgeBend.maxAbs);
-    return worst;
-}
-
 /// What small pieces at the sheer are worth, in mm of shift, both sides of the boat counted once.
 double worthOfSmall(const Plan& plan) {
     double worth = 0;
@@ -107,7 +100,7 @@ void aimShutter(const Widths& widths, const LayingContext& context, const Plan& 
 
 void clearTop(const Widths& widths, const LayingContext& context, const Plan& empty, Plan& plan) {
     double least = worthOfSmall(plan);
-    const double mostBend = worstBend(plan) + mayBend;
+    const double mostBend = worstEdgeBend(plan) + mayBend;
     std::optional<Plan> best;
     double bestShift = 0.0;
     for (const double shift : shifts()) {
@@ -118,7 +111,7 @@ void clearTop(const Widths& widths, const LayingContext& context, const Plan& em
         StartLine start = plan.start;
         start.girth += shift;
         auto trial = layFrom(start, widths, context, empty);
-        if (!trial || worstBend(*trial) > mostBend)
+        if (!trial || worstEdgeBend(*trial) > mostBend)
             continue;
         const double cost = worthOfSmall(*trial) + std::abs(shift);
         if (cost < least) {

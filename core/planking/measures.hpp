@@ -5,6 +5,8 @@
 #include "core/planking/row_cutter.hpp"
 #include "core/planking/strength.hpp"
 
+#include <stop_token>
+
 namespace sheerlay::core {
 
 /// What is the same for every strip of a plan.
@@ -14,6 +16,7 @@ struct LayingContext {
     const TrimmedSurface* part = nullptr; ///< what the rows are cut by: the laid hull, or its bottom alone
     const Strength* strength = nullptr;
     double bay = 305.0;   ///< mm, mould spacing that forces are reckoned over
+    std::stop_token stop{}; ///< asks to give up; what was laid so far is then of no use
     bool stealers = true; ///< may be let in where tapers alone do not keep the limit
 };
 

@@ -179,4 +179,12 @@ struct Plan {
     double milliseconds = 0.0;                  ///< time the planking took
 };
 
+/// 1/mm, the hardest edge bend of any strip.
+[[nodiscard]] inline double worstEdgeBend(const Plan& plan) noexcept {
+    double worst = 0.0;
+    for (const Strip& strip : plan.strips)
+        worst = std::max(worst, strip.edgeBend.maxAbs);
+    return worst;
+}
+
 } // namespace sheerlay::core

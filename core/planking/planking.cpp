@@ -68,7 +68,12 @@ Expected<Plan, PlanError> layWhole(const StartLine& start,
 
 } // namespace
 
-Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull, const MeasuredRow* measured) {
+Expected<Plan, PlanError> plank(const Project& project,
+                                const LoftedHull& hull,
+                                const MeasuredRow* measured,
+                                const PlankingWatch& watch) {
+    const auto stopped = [&] { return watch.stop.stop_requested(); };
+    const auto wasStopped = [] { return unexpected(PlanError{"the planking was stopped"}); };
     const auto begin = std::chrono::steady_clock::now();
     const Wood* wood = findWood(project.strips.wood);
     if (!wood)
@@ -77,11 +82,14 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull, 
     Plan empty;
     empty.mouldBay = medianBay(hull);
     empty.edgeBendLimit = 1 / project.planking.edgeBendRadius.value_or(strength.edgeBendRadius());
-    const LayingContext context{&project, &hull, &hull.laid, &strength, empty.mouldBay};
+    LayingContext context{&project, &hull, &hull.laid, &strength, empty.mouldBay};
+    context.stop = watch.stop;
 
     StartLine start = project.planking.start;
     if (start.kind == StartLine::Kind::Easiest) {
-        StartSearch search = searchStart(hull, project.strips.coverWidth);
+        StartSearch search = searchStart(hull, project.strips.coverWidth, 2, watch.progress, watch.stop);
+        if (stopped())
+            return wasStopped();
         if (search.candidates.empty())
             return unexpected(PlanError{"no start line could be found on this hull"});
         start = search.candidates[search.best].line;
@@ -92,6 +100,8 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull, 
         start = aimAtAccent(project, hull, start);
     empty.accentRows = accentRows(project, hull, start, empty.findings);
     auto laid = layWhole(start, context, empty, measured);
+    if (stopped())
+        return wasStopped();
     if (laid)
         if (const auto fault = stealerFault(*laid)) {
             LayingContext without = context;
@@ -102,6 +112,8 @@ Expected<Plan, PlanError> plank(const Project& project, const LoftedHull& hull, 
         }
     if (!laid)
         return unexpected(laid.error());
+    if (stopped())
+        return wasStopped();
     Plan plan = std::move(*laid);
     std::stable_sort(plan.strips.begin(), plan.strips.end(), [](const Strip& a, const Strip& b) {
         return a.row != b.row ? a.row < b.row : a.side == Side::Starboard && b.side == Side::Port;

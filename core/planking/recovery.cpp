@@ -12,13 +12,6 @@
 namespace sheerlay::core {
 namespace {
 
-double worstBend(const Plan& plan) {
-    double worst = 0.0;
-    for (const Strip& s : plan.strips)
-        worst = std::max(worst, s.edgeBend.maxAbs);
-    return worst;
-}
-
 bool covers(const Plan& plan) {
     return std::ranges::none_of(plan.findings, [](const Finding& f) {
         return f.level == Level::Stop && (f.code == "rows-fold" || f.code == "uncovered");
@@ -42,7 +35,7 @@ std::optional<RemedyTried> lay(Remedy remedy, Project project, const LoftedHull&
     const auto plan = plank(project, hull);
     if (!plan)
         return std::nullopt;
-    t.worst = worstBend(*plan);
+    t.worst = worstEdgeBend(*plan);
     t.touched = plan->tapers ? plan->tapers->touched : 0;
     t.covers = covers(*plan);
     return t;
@@ -73,7 +66,7 @@ std::string tapersText(const RemedyTried& t) {
 } // namespace
 
 bool breaksDown(const Plan& plan) {
-    return !covers(plan) || worstBend(plan) > std::max(1.02 * plan.edgeBendLimit, hardEdgeBend);
+    return !covers(plan) || worstEdgeBend(plan) > std::max(1.02 * plan.edgeBendLimit, hardEdgeBend);
 }
 
 std::vector<RemedyTried>

@@ -124,13 +124,6 @@ geometry::EvenMaster alongKeel(const TrimmedSurface& hull, const TrimmedSurface&
     return master;
 }
 
-double worstBend(const Plan& plan) {
-    double worst = 0;
-    for (const Strip& s : plan.strips)
-        worst = std::max(worst, s.edgeBend.maxAbs);
-    return worst;
-}
-
 /// Bottom strips come numbered from the centreline upward; in the boat they go on from row m.
 void renumber(Plan& bottom, int m) {
     const int top = -bottom.firstRow; // rows of the bottom
@@ -184,7 +177,7 @@ std::optional<SplitChoice> laySplit(const geometry::EvenMaster& master,
         under.finish();
         if (bottom.strips.empty())
             continue;
-        const SplitChoice choice{m, worstBend(topsides), worstBend(bottom)};
+        const SplitChoice choice{m, worstEdgeBend(topsides), worstEdgeBend(bottom)};
         const bool good = choice.bottom <= std::min(plan.edgeBendLimit, choice.topsides);
         if (!best || good || choice.bottom < best->bottom) {
             best = choice;

@@ -249,7 +249,8 @@ StartSearch searchStart(const LoftedHull& hull,
     if (curved && (!best || search.candidates[*curved].worst < search.candidates[*best].worst - bentMustGain))
         best = curved;
     search.sheerWillDo =
-        sheer && (!best || search.candidates[*sheer].worst <= search.candidates[*best].worst + sheerMayLose);
+        sheer && (!best || search.candidates[*sheer].worst <= freeEdgeBend ||
+                  search.candidates[*sheer].worst <= search.candidates[*best].worst + sheerMayLose);
     if (search.sheerWillDo)
         best = sheer;
     search.best = best.value_or(0);

@@ -22,14 +22,15 @@ struct StartSearch {
     std::vector<StartCandidate>
         candidates;           ///< sheer first, then geodesics by girth, then bent lines; all judged alike
     std::size_t best = 0;     ///< the one to take
-    bool sheerWillDo = false; ///< the plain sheer is within 0.03 /m of the best
+    bool sheerWillDo = false; ///< the plain sheer is within 0.03 /m of the best, or hands bend all its rows
     bool cancelled = false;
 };
 
 /// Searches the easiest start line: geodesics by girth first, then the edge-bend profile k0, k2, k4 from
 /// several starts (simplex on a high norm of the edge bend, then the true maximum). A bent line is taken only
 /// if it gains more than 0.02 /m over the best geodesic, and anything else than the sheer only if it gains
-/// more than 0.03 /m over the sheer. Deterministic for any number of threads.
+/// more than 0.03 /m over the sheer and the sheer's rows need more than hands. Deterministic for any number
+/// of threads.
 /// @param progress  called from worker threads with the part done, 0 to 1; may be empty
 /// @source closing.md section 8, planking.md section 4
 [[nodiscard]] StartSearch searchStart(const LoftedHull& hull,

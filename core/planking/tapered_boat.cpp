@@ -57,7 +57,8 @@ Expected<Widths, PlanError> solveTapers(
         const std::optional<TaperedField>* last = !before ? nullptr
                                                   : below ? &before->fieldBelow
                                                           : &before->fieldAbove;
-        auto field = taperField(context.hull->laid, *master, wish, {}, last && *last ? &**last : nullptr);
+        auto field =
+            taperField(context.hull->laid, *master, wish, context.stop, last && *last ? &**last : nullptr);
         if (!field) { // a boat without tapers is still a boat
             allFound = false;
             tellNoTapers(below ? "below" : "above", field.error(), plan);
@@ -120,7 +121,8 @@ Below layMeasured(const geometry::EvenMaster& even,
     if (rest.project.planking.taper != Taper::None)
         if (auto field = taperField(context.hull->laid,
                                     geometry::masterAlong(edge, taperSpacing).nodes,
-                                    taperWish(restContext, plan, FanSide::TowardKeel))) {
+                                    taperWish(restContext, plan, FanSide::TowardKeel),
+                                    context.stop)) {
             rest.widths = std::move(field->rows);
             rest.bands = std::move(field->bands);
         }
@@ -227,7 +229,7 @@ Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
             bestScore = score;
             best = LaidBoat{std::move(base), *widths, std::move(*laid)};
         }
-        if (over <= letPass)
+        if (over <= letPass || context.stop.stop_requested())
             break;
         tighter /= over;
         last = *widths;

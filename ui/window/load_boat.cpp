@@ -7,6 +7,7 @@
 #include "ui/scene/words.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace sheerlay::ui {
 
@@ -58,14 +59,19 @@ LoadedBoat planBoat(const core::Project& project,
     if (stop.stop_requested())
         return loaded;
     progress(QStringLiteral("Laying the strips…"));
-    auto plan = core::plankAsLaid(project, *hull);
+    core::PlankingWatch watch;
+    watch.stop = stop;
+    watch.progress = [&progress](double part) {
+        progress(QStringLiteral("Searching the easiest start… %1 %").arg(std::lround(100 * part)));
+    };
+    auto plan = core::plankAsLaid(project, *hull, watch);
+    if (stop.stop_requested())
+        return loaded;
     if (!plan) {
         loaded.stage = QStringLiteral("planned");
         loaded.failure = toQString(plan.error().text);
         return loaded;
     }
-    if (stop.stop_requested())
-        return loaded;
     // A boat that is only hard to plank is shown at once; the command line says what would do.
     if (std::ranges::any_of(plan->plan.findings,
                             [](const core::Finding& f) { return f.level == core::Level::Stop; })) {

@@ -46,7 +46,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
       m_desk(new ProjectDesk(this)), m_notice(new Notice), m_pages(new QStackedWidget),
       m_lines(new LoftPanel), m_planking(new PlankingBench(mode)), m_sheets(new SheetsBench(mode)),
       m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_benchButtons(new QButtonGroup(this)),
-      m_progress(new QLabel), m_unitsButton(new QToolButton), m_unsaved(new QLabel),
+      m_progress(new QLabel), m_stop(new QToolButton), m_unitsButton(new QToolButton), m_unsaved(new QLabel),
       m_recent(new QMenu(this)), m_edit(new QMenu(this)), m_saveAction(new QAction(this)),
       m_pictureAction(new QAction(this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
@@ -74,6 +74,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     connect(m_runner, &TaskRunner::busyChanged, this, [this](bool busy) {
         if (!busy)
             m_progress->clear();
+        m_stop->setVisible(busy && m_boat && m_desk->isOpen());
     });
     connect(m_watch, &FileWatch::changed, this, &MainWindow::fileChanged);
     connect(m_planking->controls(), &PlankingControls::changed, this, &MainWindow::askPlanking);
@@ -129,6 +130,14 @@ QWidget* MainWindow::makeBenchStrip() {
     });
     layout->addSpacing(14);
     layout->addWidget(m_progress);
+    m_stop->setObjectName(QStringLiteral("stopPlanning"));
+    m_stop->setText(QStringLiteral("Stop"));
+    m_stop->setToolTip(
+        QStringLiteral("Gives up this plan and takes back the change that asked for it (Esc)"));
+    m_stop->setFocusPolicy(Qt::NoFocus);
+    m_stop->setVisible(false);
+    connect(m_stop, &QToolButton::clicked, this, &MainWindow::stopPlanning);
+    layout->addWidget(m_stop);
     layout->addStretch(1);
 
     const auto action = [&](QToolButton* made, const QString& text, const QString& tip) {
@@ -200,7 +209,12 @@ void MainWindow::makeKeys() {
     atPlanking(Qt::Key_F, &PlankingBench::nextFinding);
     atPlanking(Qt::Key_M, &PlankingBench::mapAlone);
     atPlanking(Qt::Key_B, &PlankingBench::boatAlone);
-    key(Qt::Key_Escape, [this] { m_planking->select(std::string()); });
+    key(Qt::Key_Escape, [this] {
+        if (m_stop->isVisibleTo(this))
+            stopPlanning();
+        else
+            m_planking->select(std::string());
+    });
     key(Qt::Key_U, [this] { m_unitsButton->click(); });
     key(Qt::Key_1, [this] { showBench(Bench::Lines); });
     key(Qt::Key_2, [this] { showBench(Bench::Planking); });

@@ -71,6 +71,7 @@ private:
     void makeKeys();
     void load();
     void replan();
+    void stopPlanning();
     void showProject();
     void connectShop();
     void editJournal(const QString& name, const core::Journal& journal);
@@ -92,6 +93,7 @@ private:
     std::shared_ptr<const Boat> m_boat;
     QString m_path;
     bool m_staleBoat = false;
+    bool m_takingBack = false;  // edits whose plan was given up
     bool m_unitsChosen = false; // by hand; else the project's own
     core::Units m_units = core::Units::Millimetres;
 
@@ -105,6 +107,7 @@ private:
     ShopMode* m_shop;
     QButtonGroup* m_benchButtons;
     QLabel* m_progress;
+    QToolButton* m_stop; // gives up a plan that takes too long
     QToolButton* m_unitsButton;
     QLabel* m_unsaved;
     QMenu* m_recent;

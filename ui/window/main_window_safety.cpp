@@ -104,7 +104,22 @@ void MainWindow::showProject() {
     m_journal->setProject(m_desk->project());
 }
 
+void MainWindow::stopPlanning() {
+    m_runner->cancel();
+    if (!m_boat || !m_desk->isOpen())
+        return;
+    m_takingBack = true;
+    while (!core::plansAlike(m_boat->project, m_desk->project()) && m_desk->undoStack()->canUndo())
+        m_desk->undoStack()->undo();
+    m_takingBack = false;
+    showProject();
+    m_planking->setStale(m_staleBoat);
+    m_sheets->setStale(m_staleBoat);
+}
+
 void MainWindow::replan() {
+    if (m_takingBack)
+        return;
     showProject();
     if (m_boat && !m_runner->busy() && !m_staleBoat && core::plansAlike(m_boat->project, m_desk->project()))
         return;                 // a strip more is down: the plan is the same
