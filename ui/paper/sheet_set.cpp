@@ -1,5 +1,6 @@
 #include "ui/paper/sheet_set.hpp"
 
+#include "core/patterns/strongback_sheet.hpp"
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
@@ -27,6 +28,8 @@ Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project
     const core::StockPlan* scarfs = stock ? &*stock : nullptr;
     std::vector<Paper> papers{{"cut-sheets.pdf", core::cutSheets(project, hull, plan, units, page, scarfs)},
                               {"wall-map.pdf", {core::wallMap(project, hull, plan, units, scarfs)}}};
+    if (const auto moulds = core::mouldsOf(project, hull))
+        papers.push_back({"strongback.pdf", core::strongbackSheets(project, *moulds, units, page)});
     if (stock)
         papers.push_back({"stock.pdf", core::stockSheets(project, hull, plan, *stock, units, page)});
     std::erase_if(papers, [](const Paper& paper) { return paper.sheets.empty(); });

@@ -33,9 +33,10 @@ TEST_CASE("the example's whole set is written within three seconds, searchable a
 #if defined(NDEBUG)
     CHECK(taken < 3.0);
 #endif
-    REQUIRE(first->size() == 3);
+    REQUIRE(first->size() == 4);
     CHECK(first->front() == folder.file("shop/set one/cut-sheets.pdf"));
     CHECK((*first)[1] == folder.file("shop/set one/wall-map.pdf"));
+    CHECK((*first)[2] == folder.file("shop/set one/strongback.pdf"));
     CHECK(first->back() == folder.file("shop/set one/stock.pdf"));
 
     const std::string text =
