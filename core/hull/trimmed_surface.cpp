@@ -41,6 +41,11 @@ SectionWalk walkSection(const TrimmedSurface& h, double x, double step) {
         u = uAtX(h.surface, x, u, v);
         return Vector2d(u, v);
     };
+    // past a blunt end the plane misses the surface at this v, and the search for it runs away
+    const auto holds = [&](const Vector2d& uv) {
+        const Vector3d p = h.surface.point(uv.x(), uv.y());
+        return std::abs(p.x() - x) < 1e-6 && inside(h, uv, p);
+    };
     const auto push = [&](const Vector2d& uv) {
         const Vector3d p = h.surface.point(uv.x(), uv.y());
         walk.girth.push_back(walk.points.empty() ? 0.0 : walk.girth.back() + (p - walk.points.back()).norm());
@@ -52,32 +57,37 @@ SectionWalk walkSection(const TrimmedSurface& h, double x, double step) {
     bool in = false;
     for (; v <= vEnd && !in; v += step) {
         const Vector2d uv = at(v);
-        in = inside(h, uv, h.surface.point(uv.x(), uv.y())) &&
-             h.outline.region.contains(uv.x(), uv.y() + 1e-6);
+        in = holds(uv) && h.outline.region.contains(uv.x(), uv.y() + 1e-6);
         if (in)
             break;
+        if (!std::isfinite(u) || std::abs(u - x) > h.length)
+            u = x;
     }
     if (!in)
         return walk;
-    const auto boundary = [&](double good, double bad) {
+    const auto boundary = [&](Vector2d good, double bad) {
         for (int i = 0; i < 40; ++i) {
-            const double m = 0.5 * (good + bad);
-            const Vector2d uv = at(m);
-            (inside(h, uv, h.surface.point(uv.x(), uv.y())) ? good : bad) = m;
+            const double m = 0.5 * (good.y() + bad);
+            u = good.x();
+            if (const Vector2d uv = at(m); holds(uv))
+                good = uv;
+            else
+                bad = m;
         }
+        u = good.x();
         return good;
     };
     if (v > 0)
-        push(at(boundary(v, v - step)));
-    double last = v;
+        push(boundary({u, v}, v - step));
+    Vector2d last(u, v);
     for (; v <= vEnd; v += step) {
         const Vector2d uv = at(v);
-        if (!inside(h, uv, h.surface.point(uv.x(), uv.y()))) {
-            push(at(boundary(last, v)));
+        if (!holds(uv)) {
+            push(boundary(last, v));
             break;
         }
         push(uv);
-        last = v;
+        last = uv;
     }
     return walk;
 }

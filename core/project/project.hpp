@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/project/afloat_choices.hpp"
+#include "core/project/covering_choices.hpp"
 #include "core/project/fitout_choices.hpp"
 #include "core/project/journal.hpp"
 #include "core/project/mould_choices.hpp"
@@ -156,8 +158,10 @@ struct Project {
     StripStock strips;
     Planking planking;
     MouldChoices moulds;
-    std::optional<Stock> stock;          ///< none where no boards are described
-    std::optional<FitoutChoices> fitout; ///< none where no part of it is asked for
+    std::optional<Stock> stock;              ///< none where no boards are described
+    std::optional<FitoutChoices> fitout;     ///< none where no part of it is asked for
+    std::optional<CoveringChoices> covering; ///< none where the file says nothing of cloth
+    std::optional<AfloatChoices> afloat;     ///< none where it asks nothing of her afloat
     Journal journal; ///< what was really laid; never changes the drawn hull or the plan it was laid by
 
     friend bool operator==(const Project&, const Project&) = default;

@@ -1,5 +1,7 @@
 #include "core/project/project_file.hpp"
 
+#include "core/project/read_afloat.hpp"
+#include "core/project/read_covering.hpp"
 #include "core/project/read_fitout.hpp"
 #include "core/project/read_hull.hpp"
 #include "core/project/read_journal.hpp"
@@ -98,9 +100,10 @@ readTables(const toml::table& root, const SourceText& source, const std::string&
     read.project.moulds = readMoulds(file, reading);
     read.project.stock = readStock(file, read.project.strips, reading);
     read.project.fitout = readFitout(file, reading);
+    read.project.covering = readCovering(file, reading);
+    read.project.afloat = readAfloat(file, reading);
     read.project.journal = readJournal(file, reading);
-    for (const char* later : {"covering", "load"})
-        (void)file.find(later, Need::Optional); // read by the parts they belong to
+    (void)file.find("load", Need::Optional); // read by the part it belongs to
     file.reportUnknown();
     if (messages.anyError())
         return unexpected(messages.inOrder());

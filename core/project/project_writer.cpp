@@ -1,5 +1,7 @@
 #include "core/project/project_writer.hpp"
 
+#include "core/project/write_afloat.hpp"
+#include "core/project/write_covering.hpp"
 #include "core/project/write_fitout.hpp"
 #include "core/project/written_value.hpp"
 #include "core/units/length.hpp"
@@ -267,6 +269,10 @@ std::string writeProject(const Project& project) {
         out.stock(*project.stock);
     if (project.fitout)
         out.add(fitoutText(*project.fitout, project.units));
+    if (project.covering)
+        out.add(coveringText(*project.covering, project.units));
+    if (project.afloat)
+        out.add(afloatText(*project.afloat, project.units));
     out.journal(project.journal);
     return std::move(out).text();
 }

@@ -38,4 +38,18 @@ namespace sheerlay::test {
     return read->project;
 }
 
+/// The one message for which a small project with more tables behind it is refused.
+[[nodiscard]] inline std::string refusalOf(const std::string& tables) {
+    const auto read = core::parseProject(smallProject() + tables, "trial.sheerlay");
+    REQUIRE_FALSE(read.has_value());
+    REQUIRE(read.error().size() == 1);
+    return core::toText(read.error().front());
+}
+
+/// Whether a text says this; shown where the check fails.
+[[nodiscard]] inline bool says(const std::string& text, const std::string& part) {
+    UNSCOPED_INFO(text);
+    return text.find(part) != std::string::npos;
+}
+
 } // namespace sheerlay::test

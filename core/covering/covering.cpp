@@ -1,0 +1,187 @@
+#include "core/covering/covering.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr double squareMm = 1e6; // in a square metre
+constexpr double degree = std::numbers::pi / 180;
+
+/// Pieces side by side that span `need` from rolls of one width.
+int piecesAcross(double need, double roll, double overlap) {
+    return need <= roll || roll <= overlap
+               ? 1
+               : static_cast<int>(std::ceil((need - overlap) / (roll - overlap) - 1e-9));
+}
+
+class FacePlanner {
+public:
+    FacePlanner(const CoveringChoices& choices, std::vector<Finding>& findings)
+        : m_choices(choices), m_findings(findings) {}
+
+    FaceCovering plan(const std::string& name, const ClothFace& cloth, const CoveredFace& face) {
+        FaceCovering f;
+        f.name = name;
+        f.choices = cloth;
+        f.face = face;
+        layOut(f);
+        slit(f);
+        coats(f);
+        weigh(f);
+        return f;
+    }
+
+private:
+    void tell(Level level, const char* code, std::string text) {
+        m_findings.push_back({level, code, std::nullopt, std::nullopt, std::move(text)});
+    }
+
+    void layOut(FaceCovering& f) {
+        const ClothFace& c = f.choices;
+        const double length = f.face.length + 2 * c.overhang;
+        const double whole = 2 * (f.face.halfGirth + c.overhang);
+        const double side = f.face.halfGirth + c.overhang + c.overlap / 2;
+        const bool drapes = whole <= c.roll;
+        f.lay = c.lay == ClothLay::CentreOverlap || !drapes ? ClothLay::CentreOverlap : ClothLay::Drape;
+        if (c.lay == ClothLay::Drape && !drapes)
+            tell(Level::Caution,
+                 "cloth-too-narrow",
+                 "The roll is too narrow to drape the " + f.name +
+                     " in one piece; it is laid out a piece to a side with an overlap along the keel.");
+        if (f.lay == ClothLay::Drape) {
+            f.pieces.push_back({"over the keel, sheer to sheer", 1, whole, length});
+        } else {
+            const int across = piecesAcross(side, c.roll, c.overlap);
+            const double width = (side + (across - 1) * c.overlap) / across;
+            f.pieces.push_back({across == 1 ? "one to a side, sheer to keel"
+                                            : std::to_string(across) + " to a side, one below the other",
+                                2 * across,
+                                width,
+                                length});
+            f.overlaps = c.overlap * (f.face.keelLength + 2 * (across - 1) * f.face.length);
+        }
+        for (const ClothPiece& piece : f.pieces)
+            f.fromRoll += piece.count * piece.length * (1 + m_choices.clothSpare);
+    }
+
+    /// Where the weave would have to slide farther than it can, the cloth is slit.
+    void slit(FaceCovering& f) {
+        const double give = m_choices.give * degree;
+        for (const End end : {End::Bow, End::Stern}) {
+            const auto& turns = f.face.turns[end == End::Bow ? 0 : 1];
+            if (turns.empty())
+                continue;
+            const bool drape = f.lay == ClothLay::Drape;
+            const auto total = [&](const WeaveTurn& t) { return t.surface + (drape ? t.keel : 0.0); };
+            const auto first = std::find_if(
+                turns.begin(), turns.end(), [&](const WeaveTurn& t) { return std::abs(total(t)) > give; });
+            if (first == turns.end())
+                continue;
+            const WeaveTurn& last = turns.back();
+            const double rest = total(last);
+            ClothSlit slit;
+            slit.end = end;
+            slit.fromX = first->x;
+            slit.alongStem = drape && std::abs(last.keel) >= std::abs(last.surface);
+            const double over = std::max(0.0, std::abs(rest) - give);
+            slit.angle = std::copysign(slit.alongStem ? 2 * over : over, rest);
+            f.slits.push_back(slit);
+        }
+    }
+
+    void add(FaceCovering& f, std::string name, double litres) {
+        ResinCoat coat{std::move(name), litres, std::nullopt, 0.0};
+        if (m_choices.potLife && litres > 0.0) {
+            const double perSquareM = litres / (f.covered() / squareMm);
+            const double most = m_choices.pace * *m_choices.potLife * perSquareM;
+            coat.batches = std::max(1, static_cast<int>(std::ceil(litres / most - 1e-9)));
+            coat.batch = litres / *coat.batches;
+        }
+        f.litres += litres;
+        f.coats.push_back(std::move(coat));
+    }
+
+    void coats(FaceCovering& f) {
+        const double area = f.covered() / squareMm, waste = 1 + m_choices.waste;
+        if (m_choices.seal)
+            add(f, "seal", area * m_choices.sealCoat);
+        add(f, "wet-out", area * f.choices.cloth / 1000 * m_choices.wetOut * waste);
+        for (int i = 1; i <= f.choices.coats; ++i)
+            add(f, "coat " + std::to_string(i), area * m_choices.fillCoat * waste);
+        f.varnish = m_choices.varnishCoats * f.face.area / squareMm / m_choices.varnishSpread;
+    }
+
+    void weigh(FaceCovering& f) const {
+        const double area = f.covered() / squareMm;
+        f.glassMass = area * f.choices.cloth / 1000;
+        const double litres = f.glassMass * m_choices.wetOut +
+                              area * m_choices.fillCoat * f.choices.coats * (1 - m_choices.sanded) +
+                              (m_choices.seal ? area * m_choices.sealCoat : 0.0);
+        f.resinMass = litres * m_choices.curedDensity;
+        f.varnishMass = m_choices.varnishCoats * f.face.area / squareMm * m_choices.varnishFilm / 1000;
+    }
+
+    const CoveringChoices& m_choices;
+    std::vector<Finding>& m_findings;
+};
+
+} // namespace
+
+std::optional<CoveringPlan::Parts> CoveringPlan::litresOf(double mixed) const {
+    if (!mix || mix->byWeight)
+        return std::nullopt;
+    const double all = mix->resin + mix->hardener;
+    return Parts{mixed * mix->resin / all, mixed * mix->hardener / all};
+}
+
+std::optional<CoveringPlan::Parts> CoveringPlan::kilogramsOf(double mixed, double liquidDensity) const {
+    if (!mix || !mix->byWeight)
+        return std::nullopt;
+    const double all = mix->resin + mix->hardener, kilograms = mixed * liquidDensity;
+    return Parts{kilograms * mix->resin / all, kilograms * mix->hardener / all};
+}
+
+CoveringPlan
+coverFaces(const CoveringChoices& choices, const CoveredFace& outside, const CoveredFace& inside) {
+    CoveringPlan plan;
+    plan.mix = choices.mix;
+    FacePlanner planner(choices, plan.findings);
+    if (choices.outside)
+        plan.faces.push_back(planner.plan("outside", *choices.outside, outside));
+    if (choices.inside)
+        plan.faces.push_back(planner.plan("inside", *choices.inside, inside));
+    for (const FaceCovering& f : plan.faces) {
+        plan.litres += f.litres;
+        plan.varnish += f.varnish;
+        plan.mass += f.glassMass + f.resinMass + f.varnishMass;
+    }
+    plan.liquidMass = plan.litres * choices.liquidDensity;
+    const auto ask = [&](const char* code, const char* text) {
+        plan.findings.push_back({Level::Note, code, std::nullopt, std::nullopt, text});
+    };
+    if (!plan.faces.empty() && !choices.mix)
+        ask("mix-not-told",
+            "How resin and hardener are mixed is not told; give mix under [covering] as the maker prints "
+            "it.");
+    if (!plan.faces.empty() && !choices.potLife)
+        ask("pot-life-not-told",
+            "The pot life is not told, so no batches are reckoned; give pot-life under [covering] in "
+            "minutes.");
+    return plan;
+}
+
+std::optional<CoveringPlan>
+planCovering(const Project& project, const LoftedHull& hull, const TrimmedSurface& outside) {
+    if (!project.covering)
+        return std::nullopt;
+    const CoveringChoices& c = *project.covering;
+    return coverFaces(c,
+                      c.outside ? measureFace(outside) : CoveredFace{},
+                      c.inside ? measureFace(hull.moulds) : CoveredFace{});
+}
+
+} // namespace sheerlay::core
