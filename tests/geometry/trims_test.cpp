@@ -1,5 +1,6 @@
 #include "geometry/trims.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/spheroid_hull.hpp"
 #include "tests/support/surfaces.hpp"
 
 #include <cmath>
@@ -14,24 +15,6 @@ using Eigen::Vector3d;
 namespace {
 
 constexpr double pi = std::numbers::pi;
-
-/// Half of a half spheroid as a hull: sheer in the plane z = 0, circular sections below it. The ellipsoid's
-/// image of d = (sin u, cos u - v, -v), shrunk to unit length: d, d_u and d_v have determinant 1 everywhere,
-/// so there is no pole; the sheer is v = 0 and the centreplane v = cos u. Parameters scaled to about mm.
-struct Spheroid {
-    double a = 2500, b = 400;
-    [[nodiscard]] TensorSurface surface() const {
-        const double ua = a * pi / 2; // u at the ends
-        return splineOf(
-            [&](double u, double v) {
-                const double c = std::cos(u / a), q = v / b;
-                const Vector3d d = Vector3d(std::sin(u / a), c - q, -q).normalized();
-                return Vector3d(a * d.x(), b * d.y(), b * d.z());
-            },
-            {-1.04 * ua, 2.08 * ua / 60, 60},
-            {-60, 560.0 / 24, 24});
-    }
-};
 
 /// Wall-sided parabolic hull cut by planes: y = (B/2) (1 - (2x/L)^2) (1 - (z/T)^2), v downward, u aft.
 TensorSurface parabolic(double L, double B, double T) {
@@ -104,7 +87,7 @@ TEST_CASE("trims are positive inside and name what is violated most") {
 }
 
 TEST_CASE("a half spheroid closes at its poles and has its closed-form area") {
-    const Spheroid s;
+    const SpheroidHull s;
     const TensorSurface surface = s.surface();
     const auto outline = traceOutline(surface, Trims());
     REQUIRE(outline.has_value());
