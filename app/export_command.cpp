@@ -2,6 +2,8 @@
 
 #include "app/file_output.hpp"
 #include "app/staging.hpp"
+#include "core/lines_drawing/lines_sheet.hpp"
+#include "core/sheets/sheet_svg.hpp"
 #include "core/solids/boat_shapes.hpp"
 #include "core/stock/stock_plan.hpp"
 #include "core/tables/hull_tables.hpp"
@@ -91,6 +93,7 @@ Expected<std::vector<std::string>, std::string> writeExports(const Request& requ
         return geometry::writeStl(geometry::closedAcrossCentre(*half, onCentre), path);
     });
     files.add("strips.stl", [&](const std::string& path) { return geometry::writeStl(allStrips, path); });
+    files.table("lines.svg", core::toSvg(core::linesSheet(project, hull, project.units)));
     files.table("strips.csv", core::stripTable(plan, project.units));
     files.table("offsets.csv", core::offsetTable(project, hull, project.units));
     files.table("moulds.csv", core::mouldTable(project, hull, project.units));

@@ -1,5 +1,6 @@
 #include "core/patterns/pattern_files.hpp"
 
+#include "core/sheets/sheet_svg.hpp"
 #include "core/units/number_text.hpp"
 
 #include <array>
@@ -35,13 +36,6 @@ std::string dxfText(const std::string& text) {
         }
     }
     return plain;
-}
-
-std::string svgText(const std::string& text) {
-    std::string safe;
-    for (const char c : text)
-        safe += c == '&' ? "&amp;" : c == '<' ? "&lt;" : c == '>' ? "&gt;" : std::string(1, c);
-    return safe;
 }
 
 class Dxf {
@@ -154,7 +148,7 @@ std::string toSvg(const Pattern& pattern) {
     std::string svg =
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
         number(width) + "mm\" height=\"" + number(height) + "mm\" viewBox=\"0 0 " + number(width) + " " +
-        number(height) + "\">\n<title>" + svgText(pattern.title) + ", millimetres</title>\n";
+        number(height) + "\">\n<title>" + xmlText(pattern.title) + ", millimetres</title>\n";
     for (const Layer layer : {Layer::Cut, Layer::Mark}) {
         svg += std::string("<g id=\"") + nameOf(layer) + "\" fill=\"none\" stroke-width=\"0.2\" stroke=\"" +
                (layer == Layer::Cut ? "#c4532f" : "#2f5d8a") + "\">\n";
@@ -171,7 +165,7 @@ std::string toSvg(const Pattern& pattern) {
     svg += "<g id=\"text\" font-family=\"sans-serif\" text-anchor=\"middle\">\n";
     for (const PatternText& text : pattern.texts)
         svg += "<text x=\"" + x(text.at.x()) + "\" y=\"" + y(text.at.y()) + "\" font-size=\"" +
-               number(text.size) + "\">" + svgText(text.text) + "</text>\n";
+               number(text.size) + "\">" + xmlText(text.text) + "</text>\n";
     return svg + "</g>\n</svg>\n";
 }
 

@@ -396,7 +396,7 @@ class Export(Case):
             self.assertEqual(done.stderr, "")
             written = [pathlib.Path(line) for line in done.stdout.splitlines()]
             self.assertEqual(sorted(path.name for path in written), sorted(path.name for path in folder.iterdir()))
-        self.assertEqual({path.suffix for path in written}, {".step", ".glb", ".stl", ".csv"})
+        self.assertEqual({path.suffix for path in written}, {".step", ".glb", ".stl", ".csv", ".svg"})
         for path in written:
             self.assertTrue(path.read_bytes() == (out[0] / path.name).read_bytes(), path.name + " differs from call to call")
 

@@ -1,5 +1,6 @@
 #include "ui/paper/sheet_set.hpp"
 
+#include "core/lines_drawing/lines_sheet.hpp"
 #include "core/patterns/strongback_sheet.hpp"
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/stock_sheets.hpp"
@@ -30,6 +31,7 @@ Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project
                               {"wall-map.pdf", {core::wallMap(project, hull, plan, units, scarfs)}}};
     if (const auto moulds = core::mouldsOf(project, hull))
         papers.push_back({"strongback.pdf", core::strongbackSheets(project, *moulds, units, page)});
+    papers.push_back({"lines.pdf", {core::linesSheet(project, hull, units)}});
     if (stock)
         papers.push_back({"stock.pdf", core::stockSheets(project, hull, plan, *stock, units, page)});
     std::erase_if(papers, [](const Paper& paper) { return paper.sheets.empty(); });

@@ -33,10 +33,11 @@ TEST_CASE("the example's whole set is written within three seconds, searchable a
 #if defined(NDEBUG)
     CHECK(taken < 3.0);
 #endif
-    REQUIRE(first->size() == 4);
+    REQUIRE(first->size() == 5);
     CHECK(first->front() == folder.file("shop/set one/cut-sheets.pdf"));
     CHECK((*first)[1] == folder.file("shop/set one/wall-map.pdf"));
     CHECK((*first)[2] == folder.file("shop/set one/strongback.pdf"));
+    CHECK((*first)[3] == folder.file("shop/set one/lines.pdf"));
     CHECK(first->back() == folder.file("shop/set one/stock.pdf"));
 
     const std::string text =
@@ -61,6 +62,11 @@ TEST_CASE("the example's whole set is written within three seconds, searchable a
         "pdftotext", {QStringLiteral("-layout"), QString::fromStdString(first->back()), QStringLiteral("-")});
     for (const char* words : {"boards to buy", "from boards to strips", "scarfs", "Labels for the pieces"})
         CHECK(stock.find(words) != std::string::npos);
+
+    const std::string lines =
+        test::run("pdftotext", {QString::fromStdString((*first)[3]), QStringLiteral("-")});
+    for (const char* words : {"Lines, 1:", "base line", "diagonal A"})
+        CHECK(lines.find(words) != std::string::npos);
 
     const auto second = ui::writeSheetSet(
         read->project, *hull, *plan, core::Units::Inches, core::PageSize::Letter, folder.file("again"));

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/sheets/compose.hpp"
+#include "core/sheets/drawing.hpp"
+
+#include <Eigen/Core>
+
+#include <string>
+#include <vector>
+
+namespace sheerlay::core {
+
+using PaperLine = std::vector<Eigen::Vector2d>; ///< mm on paper
+
+/// A part of the drawing: (a, b) in the boat, mm, b up, onto paper.
+struct LinesView {
+    Eigen::Vector2d origin = Eigen::Vector2d::Zero(); ///< mm on paper of (0, 0)
+    double scale = 1.0;
+    double up = 1.0; ///< -1 where b runs down the paper
+    [[nodiscard]] Eigen::Vector2d at(double a, double b) const {
+        return origin + scale * Eigen::Vector2d(a, -up * b);
+    }
+};
+
+/// Items of a drawing whose labels keep out of one another's way.
+class LinesPen {
+public:
+    explicit LinesPen(std::vector<Item>& items) : m_items(&items) {}
+
+    void line(const PaperLine& points, LineKind kind, Colour colour = colours::ink);
+    /// A label where there is room for it, else none. @return whether it stands
+    bool label(const Eigen::Vector2d& at, const std::string& text, const Lettering& lettering);
+    /// A label on a white plate upon the line, as near to part `wanted` (0 to 1) of it as there is room.
+    void labelOn(const PaperLine& points, const std::string& text, double wanted, Colour colour);
+
+private:
+    [[nodiscard]] bool taken(const Box& box) const;
+
+    std::vector<Item>* m_items;
+    std::vector<Box> m_taken;
+};
+
+} // namespace sheerlay::core
