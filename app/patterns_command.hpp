@@ -11,7 +11,8 @@
 
 namespace sheerlay::app {
 
-/// Writes moulds and stem forms at true scale into the folder `request.out`: tiled and roll PDF, DXF, SVG.
+/// Writes moulds, stem forms and pointed strips at true scale into the folder `request.out`: tiled and roll
+/// PDF, DXF, SVG.
 /// @return  the files written, or one sentence about what stood in the way
 [[nodiscard]] Expected<std::vector<std::string>, std::string> writePatterns(const Request& request,
                                                                             const core::Project& project,

@@ -91,6 +91,10 @@ public:
         line(Layer::Cut, form.outline, true, LineKind::Visible);
         if (form.bevelLine.size() > 1)
             line(Layer::Mark, form.bevelLine, false, LineKind::Hidden);
+        stemLevel(form, form.edge.front().at.y(), "head, at the sheer");
+        for (const double z : waterlinesOf(m_project))
+            if (z < form.edge.front().at.y() - 5)
+                stemLevel(form, z, "waterline " + formatLength(z, m_units, 16, 0));
         bevels(form.edge);
         const double z = form.foot - 25;
         const double centre = 0.5 * (form.edge.front().at.x() + form.endsAt);
@@ -107,7 +111,7 @@ private:
         m_pattern.title = std::move(title);
     }
     void line(Layer layer, std::vector<Vector2d> points, bool closed, LineKind kind) {
-        m_pattern.lines.push_back({layer, std::move(points), closed, kind});
+        m_pattern.lines.push_back({layer, std::move(points), closed, kind, {}});
     }
     void text(const Vector2d& at, std::string words, double size) {
         m_pattern.texts.push_back({at, std::move(words), size});
@@ -134,8 +138,27 @@ private:
             return;
         m_levels.push_back(z);
         line(Layer::Mark, {{left, z}, {right, z}}, false, LineKind::Thin);
+        m_pattern.lines.back().name = name;
         if (right - left > 40)
             text({m_mirrors ? 0.5 * right : 0.5 * (left + right), z + 1}, name, 3.0);
+    }
+    /// A level across a stem form, from its edge to the mould it stands against.
+    void stemLevel(const StemForm& form, double z, const std::string& name) {
+        for (std::size_t i = 1; i < form.edge.size(); ++i) {
+            const Vector2d& a = form.edge[i - 1].at;
+            const Vector2d& b = form.edge[i].at;
+            if ((a.y() - z) * (b.y() - z) > 0.0 || a.y() == b.y())
+                continue;
+            const Vector2d at = a + (z - a.y()) / (b.y() - a.y()) * (b - a);
+            if (std::abs(at.x() - form.endsAt) < 3)
+                return;
+            m_levels.push_back(z);
+            line(Layer::Mark, {at, {form.endsAt, z}}, false, LineKind::Thin);
+            m_pattern.lines.back().name = name;
+            if (std::abs(at.x() - form.endsAt) > 60)
+                text({form.endsAt + 0.35 * (at.x() - form.endsAt), z + 1}, name, 3.0);
+            return;
+        }
     }
     /// Room for words inside a mould: free of levels, and clear of the bevels told along the edge.
     struct Room {

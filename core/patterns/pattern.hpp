@@ -19,6 +19,7 @@ struct PatternLine {
     std::vector<Eigen::Vector2d> points;
     bool closed = false;
     LineKind kind = LineKind::Visible;
+    std::string name; ///< written beside the line on every page that shows much of it; none: empty
 };
 
 /// One line of text; `at` is the middle of its baseline.

@@ -109,10 +109,7 @@ private:
         page.sheet.width = m_page.width;
         page.sheet.height = m_page.height;
         page.sheet.title = m_boat + ", " + m_pattern.title;
-        const double stepX = m_window.right - m_window.left - pageOverlap;
-        const double stepY = m_window.bottom - m_window.top - pageOverlap;
-        page.origin = {m_window.left + edge - m_extent.left - column * stepX,
-                       m_window.top + edge + m_extent.top - row * stepY};
+        page.origin = originOf(row, column);
         const auto onPaper = [&](const Vector2d& p) {
             return Vector2d(page.origin.x() + p.x(), page.origin.y() - p.y());
         };
@@ -131,15 +128,81 @@ private:
         }
         if (page.sheet.items.empty())
             return std::nullopt;
+        std::vector<Text> texts;
         for (const PatternText& text : m_pattern.texts) {
-            const Text set =
-                makeText(onPaper(text.at), text.text, {.size = text.size, .anchor = Anchor::Middle});
-            const Box box = inkBox(set);
-            if (box.left >= m_window.left && box.right <= m_window.right && box.top >= m_window.top &&
-                box.bottom <= m_window.bottom)
-                page.sheet.items.emplace_back(set);
+            if (const Text set = textAt(text, page.origin); holds(inkBox(set)))
+                texts.push_back(set);
+            else if (!isWholeSomewhere(text) && holds({set.at.x(), set.at.y(), set.at.x(), set.at.y()}))
+                texts.push_back(movedInside(set));
         }
+        for (const PatternLine& line : m_pattern.lines)
+            if (!line.name.empty() && line.points.size() == 2)
+                if (const auto name = nameOn(line, page.origin, texts))
+                    texts.push_back(*name);
+        for (const Text& text : texts)
+            page.sheet.items.emplace_back(text);
         return page;
+    }
+
+    [[nodiscard]] Vector2d originOf(int row, int column) const {
+        const double stepX = m_window.right - m_window.left - pageOverlap;
+        const double stepY = m_window.bottom - m_window.top - pageOverlap;
+        return {m_window.left + edge - m_extent.left - column * stepX,
+                m_window.top + edge + m_extent.top - row * stepY};
+    }
+    [[nodiscard]] bool holds(const Box& box) const {
+        return box.left >= m_window.left && box.right <= m_window.right && box.top >= m_window.top &&
+               box.bottom <= m_window.bottom;
+    }
+    [[nodiscard]] static Text textAt(const PatternText& text, const Vector2d& origin) {
+        return makeText({origin.x() + text.at.x(), origin.y() - text.at.y()},
+                        text.text,
+                        {.size = text.size, .anchor = Anchor::Middle});
+    }
+    [[nodiscard]] bool isWholeSomewhere(const PatternText& text) const {
+        for (int row = 0; row < m_rows; ++row)
+            for (int column = 0; column < m_columns; ++column)
+                if (holds(inkBox(textAt(text, originOf(row, column)))))
+                    return true;
+        return false;
+    }
+    /// A text that reaches over the window's edge, moved back into it.
+    [[nodiscard]] Text movedInside(Text text) const {
+        constexpr double white = 0.5; // mm
+        const Box box = inkBox(text);
+        text.at.x() += std::max(0.0, m_window.left + white - box.left) -
+                       std::max(0.0, box.right - m_window.right + white);
+        text.at.y() += std::max(0.0, m_window.top + white - box.top) -
+                       std::max(0.0, box.bottom - m_window.bottom + white);
+        return text;
+    }
+    /// The name of a level line on a page where no text says it yet, where it covers no other words.
+    [[nodiscard]] std::optional<Text>
+    nameOn(const PatternLine& line, const Vector2d& origin, const std::vector<Text>& texts) const {
+        std::vector<Vector2d> points;
+        for (const Vector2d& p : line.points)
+            points.emplace_back(origin.x() + p.x(), origin.y() - p.y());
+        const auto parts = clipped(points, m_window);
+        if (parts.empty())
+            return std::nullopt;
+        const Vector2d &a = parts.front().front(), &b = parts.front().back();
+        constexpr double size = 3.0, white = 8.0; // mm
+        if ((b - a).norm() < textWidth(line.name, size) + white)
+            return std::nullopt;
+        for (const double part : {0.5, 0.3, 0.7}) {
+            const Text name = makeText(
+                a + part * (b - a) - Vector2d(0, 1), line.name, {.size = size, .anchor = Anchor::Middle});
+            const auto said = [&](const Text& text) {
+                return text.runs == name.runs && std::abs(text.at.y() - name.at.y()) < 2.0;
+            };
+            if (std::ranges::any_of(texts, said))
+                return std::nullopt;
+            const Box box = inkBox(name);
+            if (holds(box) &&
+                std::ranges::none_of(texts, [&](const Text& text) { return inkBox(text).overlaps(box); }))
+                return name;
+        }
+        return std::nullopt;
     }
 
     static void cross(Sheet& sheet, double x, double y) {

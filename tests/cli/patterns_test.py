@@ -34,21 +34,38 @@ def check_bars(lines, where):
             assert fits, f"{where}: no {name} bar of {length} mm"
 
 
-def dxf_outline(path):
-    """Points of the first polyline on layer cut."""
+def dxf_outlines(path):
+    """Points of every polyline, in the order of the file; the first is on layer cut."""
     pairs = path.read_text().split("\n")
     pairs = list(zip((p.strip() for p in pairs[0::2]), pairs[1::2]))
-    points, kind, x = [], "", 0.0
+    lines, points, kind, x = [], [], "", 0.0
     for code, value in pairs:
         if code == "0":
             if value == "SEQEND":
-                return points
+                lines.append(points)
+                points = []
             kind = value
         elif kind == "VERTEX" and code == "10":
             x = float(value)
         elif kind == "VERTEX" and code == "20":
             points.append((x, float(value)))
-    return points
+    return lines
+
+
+def check_strips(pdf, dxfs):
+    """The longest line of every page of strips: from tip to tip and across, in the PDF as in the DXF."""
+    worst = 0.0
+    for page, dxf in enumerate(dxfs, 1):
+        found, wanted = ((max(span(line) for line in lines)) for lines in (
+            [l for l in polylines(pdf, page) if len(l) > 5], [l for l in dxf_outlines(dxf) if len(l) > 5]))
+        worst = max(worst, abs(found[0] - wanted[0]), abs(found[1] - wanted[1]))
+    assert worst <= TOLERANCE, f"strips differ by {worst} mm"
+    return worst
+
+
+def span(line):
+    """How far a line reaches, along and across."""
+    return tuple(max(p[i] for p in line) - min(p[i] for p in line) for i in (0, 1))
 
 
 def main(program, project):
@@ -61,16 +78,19 @@ def main(program, project):
         dxfs = [p for p in written if p.suffix == ".dxf"]
         assert len(dxfs) > 5
         tiled, roll = out / "moulds-tiled.pdf", out / "moulds-roll.pdf"
-        for pdf in (tiled, roll):
+        strips = [p for p in dxfs if p.name.startswith("pointed-strips")]
+        moulds = [p for p in dxfs if p.name.startswith(("mould-", "stem-form-"))]
+        assert strips
+        for pdf in (tiled, roll, out / "strips-tiled.pdf", out / "strips-roll.pdf"):
             info = subprocess.run(["pdfinfo", pdf], check=True, capture_output=True, text=True).stdout
             pages = int(re.search(r"Pages: +([0-9]+)", info)[1])
-            step = 1 if pdf == roll else max(1, pages // 12)   # poppler takes its time
+            step = 1 if "roll" in pdf.name else max(1, pages // 12)   # poppler takes its time
             for page in range(1, pages + 1, step):
                 check_bars(polylines(pdf, page), f"{pdf.name} page {page}")
         # the roll's outline against the DXF's: where a point of it is nearest on paper, and three distances between
         worst = 0.0
-        for page, dxf in enumerate(dxfs, 1):
-            wanted = dxf_outline(dxf)
+        for page, dxf in enumerate(moulds, 1):
+            wanted = dxf_outlines(dxf)[0]
             found = max(polylines(roll, page), key=len)
             left, low = min(x for x, _ in wanted), max(y for _, y in wanted)
             atx, aty = min(x for x, _ in found), min(y for _, y in found)
@@ -80,6 +100,7 @@ def main(program, project):
             for i, j in ((0, n - 2), (0, n - 3), (n - 2, n - 4)):   # corners, which stay points on paper
                 worst = max(worst, abs(math.dist(wanted[i], wanted[j]) - math.dist(near(onpaper[i]), near(onpaper[j]))))
         assert worst <= TOLERANCE, f"outline distances differ by {worst} mm"
+        worst = max(worst, check_strips(out / "strips-roll.pdf", strips))
         try:
             import ezdxf
         except ImportError:

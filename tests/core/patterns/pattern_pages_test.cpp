@@ -23,7 +23,7 @@ Pattern longPattern() {
     PatternLine wave;
     for (int i = 0; i <= 2000; ++i)
         wave.points.emplace_back(i, 150 + 140 * std::sin(i * 0.007));
-    pattern.lines = {{Layer::Cut, {{0, 0}, {2000, 310}}, false, LineKind::Visible}, wave};
+    pattern.lines = {{Layer::Cut, {{0, 0}, {2000, 310}}, false, LineKind::Visible, {}}, wave};
     return pattern;
 }
 
@@ -148,4 +148,33 @@ TEST_CASE("a mould's DXF and SVG hold its outline to the ten-thousandth") {
     const std::size_t found = svg.find("width=\"") + 7;
     CHECK(std::stod(svg.substr(found)) == Approx(width).margin(1e-4));
     CHECK(svg.compare(svg.find_first_not_of("0123456789.", found), 3, "mm\"") == 0);
+}
+
+TEST_CASE(
+    "on the pages of a cut mould every long level is named wherever it shows, and covers no other word") {
+    const Project project = test::doubleEnder(test::formulaCanoe(), 0.1);
+    const auto hull = loft(project);
+    REQUIRE(hull);
+    const auto set = mouldsOf(project, *hull);
+    REQUIRE(set);
+    const double longEnough = 90.0; // mm, over half a page's window
+    int named = 0;
+    for (const Pattern& pattern : mouldPatterns(project, *set, Units::Millimetres))
+        for (const PatternPage& page : pagesOf(pattern, pageOf(PageSize::A4), "Trial"))
+            for (const PatternLine& line : pattern.lines) {
+                if (line.name.empty())
+                    continue;
+                const double y = page.origin.y() - line.points[0].y();
+                const double left = std::max(page.window.left, page.origin.x() + line.points[0].x());
+                const double right = std::min(page.window.right, page.origin.x() + line.points[1].x());
+                if (y < page.window.top + 6 || y > page.window.bottom - 6 || right - left < longEnough)
+                    continue;
+                INFO(pattern.title << ": " << line.name);
+                const std::vector<Text> texts = test::textsOf(page.sheet);
+                CHECK(std::ranges::any_of(texts, [&](const Text& text) {
+                    return test::lineOf(text) == line.name && std::abs(text.at.y() - y) < 2.0;
+                }));
+                ++named;
+            }
+    CHECK(named > 20);
 }
