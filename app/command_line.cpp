@@ -107,7 +107,10 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
         ->required()
         ->type_name("DIR");
     CLI::App* patterns =
-        addCommand(app, "patterns", "Writes moulds and stem forms at true scale as PDF, DXF and SVG", fields);
+        addCommand(app,
+                   "patterns",
+                   "Writes moulds, stem forms and pointed strips at true scale as PDF, DXF and SVG",
+                   fields);
     addProject(patterns, fields);
     patterns->add_option("--out", fields.out, "Folder for the patterns; made when it is not there")
         ->required()
