@@ -20,6 +20,14 @@ if(SHEERLAY_SANITIZE)
     add_link_options(-fsanitize=address,undefined)
 endif()
 
+if(SHEERLAY_FUZZ)
+    if(NOT CMAKE_CXX_COMPILER_ID STREQUAL "Clang")
+        message(FATAL_ERROR "SHEERLAY_FUZZ needs clang: cmake -D CMAKE_CXX_COMPILER=clang++ -D SHEERLAY_FUZZ=ON …")
+    endif()
+    add_compile_options(-fsanitize=fuzzer-no-link,address,undefined -fno-sanitize-recover=undefined -fno-omit-frame-pointer)
+    add_link_options(-fsanitize=address,undefined)
+endif()
+
 # sheerlay_library(core_units FOLDER core/units HEADERS a.hpp SOURCES a.cpp PUBLIC sheerlay::x PRIVATE spdlog::spdlog)
 # makes target core_units with alias sheerlay::core_units; headers are included as "core/units/a.hpp".
 function(sheerlay_library name)
