@@ -38,7 +38,7 @@ template <class T> CLI::Validator oneOf(const std::map<std::string, T>& names) {
 
 /// The values CLI11 writes into before they become a Request.
 struct Fields {
-    std::string project, json, out, name, units, page, table;
+    std::string project, json, out, name, units, page, table, sections;
     std::vector<std::string> takes;
     bool weighTapers = false;
 };
@@ -143,14 +143,22 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
                 fields.table,
                 "Start from a table of offsets: CSV, or cells copied from a spreadsheet into a text file")
             ->type_name("TABLE");
+    CLI::Option* sections =
+        starter
+            ->add_option(
+                "--sections",
+                fields.sections,
+                "Start from half sections drawn in DXF or SVG, a layer or group for each station, named "
+                "with its place")
+            ->type_name("DRAWING")
+            ->excludes(table);
     starter
-        ->add_option(
-            "--take",
-            fields.takes,
-            "How the table is to be read where it doesn't say or is read wrongly, as often as needed: "
-            "\"spacing = 12 in\", \"row 5 = waterline 6 in\"")
+        ->add_option("--take",
+                     fields.takes,
+                     "How the table or drawing is to be read where it doesn't say or is read wrongly, as "
+                     "often as needed: "
+                     "\"spacing = 12 in\", \"row 5 = waterline 6 in\"")
         ->type_name("\"KEY = VALUE\"")
-        ->needs(table)
         ->allow_extra_args(false);
 
     try {
@@ -167,6 +175,10 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
             return wrongUsage(noSuchThing(windowProject), help);
         return wrongUsage(problem.what(), help);
     }
+
+    if (!fields.takes.empty() && table->count() == 0 && sections->count() == 0)
+        return wrongUsage("--take says how a table or drawing is to be read; --table or --sections names it.",
+                          starter->help("sheerlay"));
 
     Request request;
     const auto given = app.get_subcommands();
@@ -192,6 +204,7 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     request.out = fields.out;
     request.name = fields.name;
     request.table = fields.table;
+    request.sections = fields.sections;
     request.takes = fields.takes;
     request.taperTrade = fields.weighTapers;
     if (!fields.json.empty())

@@ -275,7 +275,8 @@ int runCommand(const Request& request, const Console& console) {
     case Command::Export:
         return files(request, console, "Writing solids and tables", writeExports);
     case Command::New:
-        return request.table.empty() ? starter(request, console) : writeFromTable(request, console);
+        return request.table.empty() && request.sections.empty() ? starter(request, console)
+                                                                 : writeFromTable(request, console);
     case Command::Window:
         break;
     }

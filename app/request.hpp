@@ -21,7 +21,8 @@ struct Request {
     bool taperTrade = false;            ///< plan: what tapers cost at each limit, too
     std::string name;                   ///< of a new project
     std::string table;                  ///< new: a table of offsets to start from, as given; empty: none
-    std::vector<std::string> takes;     ///< new: how the table is to be read
+    std::string sections;               ///< new: a drawing of half sections to start from; empty: none
+    std::vector<std::string> takes;     ///< new: how the table or drawing is to be read
     std::optional<core::Units> units;   ///< of what is printed; none: the project's
     std::optional<core::PageSize> page; ///< none: Letter for inches, A4 for millimetres
 };

@@ -2,6 +2,7 @@
 
 #include "app/file_output.hpp"
 #include "core/offsets/table_project.hpp"
+#include "core/outlines/drawn_sections.hpp"
 #include "core/project/project_file.hpp"
 
 namespace sheerlay::app {
@@ -13,15 +14,19 @@ int writeFromTable(const Request& request, const Console& console) {
             console.err << "--take " << complaint << '\n';
         return exitWrongUsage;
     }
-    const auto text = core::readProjectText(request.table);
+    const bool drawn = !request.sections.empty();
+    const std::string& source = drawn ? request.sections : request.table;
+    const auto text = core::readProjectText(source);
     if (!text) {
         for (core::FileMessage message : text.error()) {
-            message.would = "a table of offsets as plain text, CSV say, that you may read";
+            message.would = drawn ? "a DXF or SVG file that you may read"
+                                  : "a table of offsets as plain text, CSV say, that you may read";
             console.err << toText(message) << '\n';
         }
         return exitUnusable;
     }
-    const auto read = core::readTable(*text, request.table, request.name, *corrections);
+    const auto read = drawn ? core::readSections(*text, source, request.name, *corrections)
+                            : core::readTable(*text, source, request.name, *corrections);
     if (!read) {
         for (const core::FileMessage& message : read.error())
             console.err << toText(message) << '\n';
@@ -38,9 +43,9 @@ int writeFromTable(const Request& request, const Console& console) {
     console.out.flush();
     for (const core::FileMessage& message : read->warnings)
         console.err << toText(message) << '\n';
-    console.err << "Look it over; what is wrong is put right with --take, such as --take \"row 5 = waterline "
-                   "6 in\".\n"
-                << "The project is in " << request.out << ".\n";
+    console.err << "Look it over; what is wrong is put right with --take, such as --take "
+                << (drawn ? "\"beam = 33 in\"" : "\"row 5 = waterline 6 in\"") << ".\nThe project is in "
+                << request.out << ".\n";
     return exitDone;
 }
 

@@ -4,6 +4,7 @@
 #include "core/units/length.hpp"
 
 #include <cstdlib>
+#include <utility>
 
 namespace sheerlay::core {
 
@@ -28,6 +29,23 @@ std::string inTableWords(const FileMessage& message, const Project& project) {
 
 } // namespace
 
+Expected<ReadTable, std::vector<FileMessage>>
+asProjectText(const TableProject& made, std::vector<std::string> reading, const std::string& file) {
+    ReadTable read{std::move(reading), made.notes, {}, writeProject(made.project)};
+    const auto back = parseProject(read.projectText, file);
+    const auto inWords = [&](std::vector<FileMessage> messages) {
+        for (FileMessage& message : messages) {
+            message.key = inTableWords(message, made.project);
+            message.line = 0;
+        }
+        return messages;
+    };
+    if (!back)
+        return unexpected(inWords(back.error()));
+    read.warnings = inWords(back->warnings);
+    return read;
+}
+
 Expected<ReadTable, std::vector<FileMessage>> readTable(std::string_view text,
                                                         const std::string& file,
                                                         const std::string& name,
@@ -38,25 +56,10 @@ Expected<ReadTable, std::vector<FileMessage>> readTable(std::string_view text,
     const auto reading = guessReading(*grid, corrections, file);
     if (!reading)
         return unexpected(reading.error());
-    ReadTable read;
-    read.reading = describeReading(*grid, *reading, corrections);
     const auto made = tableProject(*grid, *reading, corrections, name, file);
     if (!made)
         return unexpected(made.error());
-    read.notes = made->notes;
-    read.projectText = writeProject(made->project);
-    const auto back = parseProject(read.projectText, file);
-    const auto inWords = [&](std::vector<FileMessage> messages) {
-        for (FileMessage& message : messages) {
-            message.key = inTableWords(message, made->project);
-            message.line = 0;
-        }
-        return messages;
-    };
-    if (!back)
-        return unexpected(inWords(back.error()));
-    read.warnings = inWords(back->warnings);
-    return read;
+    return asProjectText(*made, describeReading(*grid, *reading, corrections), file);
 }
 
 } // namespace sheerlay::core

@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::string_view keys =
     "row N, column N, stations, labels, units, decimal, two-part, spacing, waterline-spacing, "
-    "buttock-spacing, half-siding, mirror, heights or drawn-to";
+    "buttock-spacing, half-siding, mirror, heights, drawn-to, beam, centre or base";
 
 std::string trimmed(std::string_view text) {
     constexpr std::string_view blank = " \t\r\n";
@@ -88,7 +88,10 @@ public:
                                          {"waterline-spacing", &m_read.waterlineSpacing},
                                          {"buttock-spacing", &m_read.buttockSpacing},
                                          {"half-siding", &m_read.halfSiding},
-                                         {"mirror", &m_read.mirror}})
+                                         {"mirror", &m_read.mirror},
+                                         {"beam", &m_read.beam},
+                                         {"centre", &m_read.centre},
+                                         {"base", &m_read.base}})
             if (m_key == key) {
                 *field = m_value;
                 return;

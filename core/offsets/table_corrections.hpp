@@ -34,6 +34,10 @@ struct TableCorrections {
     std::optional<std::string> mirror;
     std::optional<bool> heightsBelow; ///< heights are counted downward
     DrawnTo drawnTo = DrawnTo::Moulds;
+    std::optional<std::string>
+        beam; ///< of a drawing's widest section, both sides, a length: checks its scale
+    std::optional<std::string> centre; ///< x of the centreline in a drawing's own units
+    std::optional<std::string> base;   ///< height of the base line in a drawing's own units
     std::vector<LineAs> lines;
 };
 

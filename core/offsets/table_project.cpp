@@ -1,6 +1,7 @@
 #include "core/offsets/table_project.hpp"
 
 #include "core/offsets/station_places.hpp"
+#include "core/offsets/unfold.hpp"
 #include "core/project/diagonal.hpp"
 #include "core/units/length_text.hpp"
 
@@ -269,19 +270,9 @@ private:
 
     void unfold(double fold) {
         auto& stations = m_made.project.hull.stations;
-        const std::vector<Station> listed = stations;
-        for (const Station& station : listed) {
-            constexpr double atFold = 0.5; // mm
-            if (std::abs(station.x - fold) < atFold)
-                continue;
-            Station other = station;
-            other.x = 2 * fold - station.x;
-            other.printedX =
-                station.printedX.find('-') != std::string::npos ? toFeetInchesEighths(other.x) : "";
-            stations.push_back(std::move(other));
-        }
-        std::ranges::sort(stations, {}, &Station::x);
-        m_made.notes.push_back(std::to_string(listed.size()) +
+        const std::size_t listed = stations.size();
+        stations = unfolded(std::move(stations), fold);
+        m_made.notes.push_back(std::to_string(listed) +
                                " stations are listed for both ends; unfolded they are " +
                                std::to_string(stations.size()) + ".");
     }

@@ -29,13 +29,21 @@ tableProject(const CellGrid& grid,
              const std::string& name,
              const std::string& file);
 
-/// All of it: a table's text to the text of a project file, which readProject reads.
+/// The text of a project file, which readProject reads, with what there is to say about it.
 struct ReadTable {
     std::vector<std::string> reading;  ///< how the table was read, see describeReading
     std::vector<std::string> notes;    ///< see TableProject
     std::vector<FileMessage> warnings; ///< what the project's reader finds odd
     std::string projectText;
 };
+
+/// A project made here as the text of its file, read back by the project's own reader.
+/// @param made   what was made; `reading` is handed through
+/// @return  the text with what the reader finds odd, or why the reader refuses it, told by station
+[[nodiscard]] Expected<ReadTable, std::vector<FileMessage>>
+asProjectText(const TableProject& made, std::vector<std::string> reading, const std::string& file);
+
+/// All of it: from a table's text.
 [[nodiscard]] Expected<ReadTable, std::vector<FileMessage>> readTable(std::string_view text,
                                                                       const std::string& file,
                                                                       const std::string& name,

@@ -5,6 +5,7 @@ find_package(Threads REQUIRED)
 find_package(spdlog REQUIRED)
 find_package(nlohmann_json REQUIRED)
 find_package(tomlplusplus REQUIRED)
+find_package(pugixml 1.13 REQUIRED)
 
 # linear programs: Debian's coinor-libclp-dev, which comes with a pkg-config file only
 find_package(PkgConfig REQUIRED)

@@ -8,7 +8,7 @@ SHEERLAY_PACKAGES_BUILD=(
     libocct-foundation-dev libocct-modeling-data-dev libocct-modeling-algorithms-dev
     libocct-ocaf-dev libocct-visualization-dev libocct-data-exchange-dev
     libtbb-dev libfreetype-dev libfontconfig-dev
-    libeigen3-dev coinor-libclp-dev pkg-config libspdlog-dev nlohmann-json3-dev libtomlplusplus-dev libcli11-dev
+    libeigen3-dev coinor-libclp-dev pkg-config libspdlog-dev nlohmann-json3-dev libtomlplusplus-dev libpugixml-dev libcli11-dev
     fonts-inter fonts-dejavu-core
 )
 # shellcheck disable=SC2034

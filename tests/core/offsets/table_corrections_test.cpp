@@ -13,6 +13,9 @@ TEST_CASE("every key is read, one by one or many in a text") {
                                        "half-siding = 3/8 in",
                                        "mirror = 7",
                                        "heights = below",
+                                       "beam = 33 in",
+                                       "centre = 105",
+                                       "base = -12.5",
                                        "drawn-to = outside",
                                        "row 5 = waterline 6 in",
                                        "Column C = unused"});
@@ -27,6 +30,9 @@ TEST_CASE("every key is read, one by one or many in a text") {
     CHECK(read->buttockSpacing == "3 in");
     CHECK(read->halfSiding == "3/8 in");
     CHECK(read->mirror == "7");
+    CHECK(read->beam == "33 in");
+    CHECK(read->centre == "105");
+    CHECK(read->base == "-12.5");
     CHECK(read->heightsBelow == true);
     CHECK(read->drawnTo == DrawnTo::Outside);
     REQUIRE(read->lines.size() == 2);

@@ -1,0 +1,130 @@
+#include "core/outlines/dxf_drawing.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/dxf_text.hpp"
+
+#include <cmath>
+
+using namespace sheerlay::core;
+using namespace sheerlay::test;
+
+namespace {
+
+Drawing drawn(const std::string& text) {
+    const auto drawing = readDxf(text, "trial.dxf");
+    REQUIRE(drawing.has_value());
+    return *drawing;
+}
+
+DrawnCurve only(const DxfPairs& entity) {
+    const Drawing drawing = drawn(dxfFile(dxfText(entity)));
+    REQUIRE(drawing.curves.size() == 1);
+    return drawing.curves.front();
+}
+
+} // namespace
+
+TEST_CASE("lines and layers") {
+    const DrawnCurve line = only({{0, "LINE"}, {8, "X-300"}, {10, "1"}, {20, "2"}, {11, "3.5"}, {21, "-4"}});
+    CHECK(line.groups == std::vector<std::string>{"X-300"});
+    CHECK(line.points == std::vector<DrawnPoint>{{1, 2}, {3.5, -4}});
+}
+
+TEST_CASE("arcs run counter-clockwise from their first angle to their second") {
+    const DrawnCurve arc = only({{0, "ARC"}, {10, "5"}, {20, "6"}, {40, "2"}, {50, "270"}, {51, "0"}});
+    CHECK(arc.points.front().y == Approx(4));
+    CHECK(arc.points.back().x == Approx(7));
+    for (const DrawnPoint& p : arc.points) {
+        CHECK(std::hypot(p.x - 5, p.y - 6) == Approx(2));
+        CHECK(p.x >= 5 - 1e-9);
+        CHECK(p.y <= 6 + 1e-9);
+    }
+}
+
+TEST_CASE("a bulge of tan of a quarter of the angle makes that arc, in both kinds of polyline") {
+    const std::string eighth = std::to_string(std::tan(std::acos(-1.0) / 8)); // a quarter circle
+    const DrawnCurve light =
+        only({{0, "LWPOLYLINE"}, {70, "0"}, {10, "1"}, {20, "0"}, {42, eighth}, {10, "0"}, {20, "1"}});
+    const DrawnCurve heavy = [&] {
+        const Drawing drawing = drawn(dxfFile(dxfText({{0, "POLYLINE"},
+                                                       {8, "a"},
+                                                       {70, "0"},
+                                                       {0, "VERTEX"},
+                                                       {10, "1"},
+                                                       {20, "0"},
+                                                       {42, eighth},
+                                                       {0, "VERTEX"},
+                                                       {10, "0"},
+                                                       {20, "1"},
+                                                       {0, "SEQEND"}})));
+        REQUIRE(drawing.curves.size() == 1);
+        return drawing.curves.front();
+    }();
+    CHECK(heavy.groups == std::vector<std::string>{"a"});
+    CHECK(light.points.size() == heavy.points.size());
+    CHECK(light.points.size() > 80);
+    for (const DrawnPoint& p : light.points) {
+        CHECK(std::hypot(p.x, p.y) == Approx(1).epsilon(1e-5)); // the bulge is written with six decimals
+        CHECK(p.x >= -1e-9);
+    }
+    const DrawnCurve clockwise =
+        only({{0, "LWPOLYLINE"}, {10, "0"}, {20, "1"}, {42, "-1"}, {10, "0"}, {20, "-1"}});
+    for (const DrawnPoint& p : clockwise.points) {
+        CHECK(std::hypot(p.x, p.y) == Approx(1));
+        CHECK(p.x >= -1e-9); // over the right
+    }
+    const DrawnCurve closed = only(
+        {{0, "LWPOLYLINE"}, {70, "1"}, {10, "0"}, {20, "0"}, {10, "1"}, {20, "0"}, {10, "1"}, {20, "1"}});
+    CHECK(closed.points.size() == 4);
+    CHECK(closed.points.back() == closed.points.front());
+}
+
+TEST_CASE("splines by their poles, or by the points they were drawn through") {
+    const DrawnCurve poles = only({{0, "SPLINE"},
+                                   {71, "2"},
+                                   {40, "0"},
+                                   {40, "0"},
+                                   {40, "0"},
+                                   {40, "1"},
+                                   {40, "1"},
+                                   {40, "1"},
+                                   {10, "0"},
+                                   {20, "0"},
+                                   {10, "0.5"},
+                                   {20, "0"},
+                                   {10, "1"},
+                                   {20, "1"}});
+    for (const DrawnPoint& p : poles.points)
+        CHECK(p.y == Approx(p.x * p.x).margin(1e-12));
+    const DrawnCurve through = only({{0, "SPLINE"}, {71, "3"}, {11, "0"}, {21, "0"}, {11, "2"}, {21, "4"}});
+    CHECK(through.points == std::vector<DrawnPoint>{{0, 0}, {2, 4}});
+}
+
+TEST_CASE("the unit is the header's, and what is no curve is counted") {
+    const std::string text =
+        dxfText({{0, "TEXT"}, {1, "hello"}, {0, "TEXT"}, {0, "INSERT"}, {0, "SPLINE"}, {71, "3"}});
+    const Drawing inches = drawn(dxfFile(text, 1));
+    CHECK(inches.millimetres == 25.4);
+    CHECK(inches.curves.empty());
+    CHECK(inches.leftOut == std::vector<std::string>{"1 INSERT", "1 SPLINE", "2 TEXT"});
+    CHECK(drawn(dxfFile(text, 4)).millimetres == 1.0);
+    CHECK(drawn(dxfFile(text, 6)).millimetres == 1000.0);
+    CHECK_FALSE(drawn(dxfFile(text, 13)).millimetres.has_value());
+    CHECK_FALSE(drawn(dxfFile(text)).millimetres.has_value());
+}
+
+TEST_CASE("what stands outside the entities is not drawn") {
+    const std::string line = dxfText({{0, "LINE"}, {10, "1"}, {20, "2"}, {11, "3"}, {21, "4"}});
+    const std::string blocks = dxfText({{0, "SECTION"}, {2, "BLOCKS"}}) + line + dxfText({{0, "ENDSEC"}});
+    CHECK(drawn(blocks + dxfFile(line)).curves.size() == 1);
+}
+
+TEST_CASE("what is no flat DXF text is refused") {
+    CHECK_FALSE(readDxf("hello\nworld\n", "trial.dxf").has_value());
+    CHECK_FALSE(readDxf(std::string("0\nSEC\0TION", 9), "trial.dxf").has_value());
+    const auto solid = readDxf(
+        dxfFile(dxfText(
+            {{0, "LINE"}, {8, "bow"}, {10, "1"}, {20, "2"}, {30, "0"}, {11, "3"}, {21, "4"}, {31, "5"}})),
+        "trial.dxf");
+    REQUIRE_FALSE(solid.has_value());
+    CHECK(toText(solid.error()).find("leaves the plane") != std::string::npos);
+}
