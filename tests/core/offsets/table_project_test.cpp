@@ -1,6 +1,6 @@
 #include "core/offsets/table_project.hpp"
 #include "core/project/project_file.hpp"
-#include "tests/support/project_text.hpp"
+#include "tests/support/made_project.hpp"
 
 #include <cmath>
 #include <random>
@@ -12,29 +12,14 @@ using namespace sheerlay::test;
 
 namespace {
 
-Expected<ReadTable, std::vector<FileMessage>> tried(const std::string& text,
-                                                    const std::vector<std::string>& takes = {}) {
-    const auto corrections = readCorrections(takes);
-    REQUIRE(corrections.has_value());
-    return readTable(text, "trial.csv", "Trial", *corrections);
+MadeText tried(const std::string& text, const std::vector<std::string>& takes = {}) {
+    return readTable(text, "trial.csv", "Trial", corrected(takes));
 }
-
 Project made(const std::string& text, const std::vector<std::string>& takes = {}) {
-    const auto read = tried(text, takes);
-    if (!read)
-        for (const FileMessage& message : read.error())
-            UNSCOPED_INFO(toText(message));
-    REQUIRE(read.has_value());
-    return parsed(read->projectText);
+    return projectOf(tried(text, takes));
 }
-
 std::string refusedWith(const std::string& text, const std::vector<std::string>& takes = {}) {
-    const auto read = tried(text, takes);
-    REQUIRE_FALSE(read.has_value());
-    std::string all;
-    for (const FileMessage& message : read.error())
-        all += toText(message) + "\n";
-    return all;
+    return refusalOf(tried(text, takes));
 }
 
 /// Same lengths everywhere, within the last bit of a length times 25.4.

@@ -1,6 +1,6 @@
 #include "core/outlines/drawn_sections.hpp"
 #include "tests/support/dxf_text.hpp"
-#include "tests/support/project_text.hpp"
+#include "tests/support/made_project.hpp"
 
 #include <cmath>
 #include <random>
@@ -11,29 +11,14 @@ using namespace sheerlay::test;
 
 namespace {
 
-Expected<ReadTable, std::vector<FileMessage>> tried(const std::string& text,
-                                                    const std::vector<std::string>& takes = {}) {
-    const auto corrections = readCorrections(takes);
-    REQUIRE(corrections.has_value());
-    return readSections(text, "trial", "Trial", *corrections);
+MadeText tried(const std::string& text, const std::vector<std::string>& takes = {}) {
+    return readSections(text, "trial", "Trial", corrected(takes));
 }
-
 Project made(const std::string& text, const std::vector<std::string>& takes = {}) {
-    const auto read = tried(text, takes);
-    if (!read)
-        for (const FileMessage& message : read.error())
-            UNSCOPED_INFO(toText(message));
-    REQUIRE(read.has_value());
-    return parsed(read->projectText);
+    return projectOf(tried(text, takes));
 }
-
 std::string refusedWith(const std::string& text, const std::vector<std::string>& takes = {}) {
-    const auto read = tried(text, takes);
-    REQUIRE_FALSE(read.has_value());
-    std::string all;
-    for (const FileMessage& message : read.error())
-        all += toText(message) + "\n";
-    return all;
+    return refusalOf(tried(text, takes));
 }
 
 // A boat of quarter circles: radii in mm at x = 0, 600, 1200; all sheers level with the circles' centres.
