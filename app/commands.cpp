@@ -6,6 +6,9 @@
 #include "app/sheets_command.hpp"
 #include "app/starter.hpp"
 #include "app/table_command.hpp"
+#include "core/afloat/afloat.hpp"
+#include "core/afloat/after_json.hpp"
+#include "core/afloat/after_text.hpp"
 #include "core/fairness/fairness_findings.hpp"
 #include "core/fairness/fairness_json.hpp"
 #include "core/hull/hull.hpp"
@@ -160,6 +163,7 @@ struct Planned {
     LoftedHull hull;
     Plan plan;
     std::optional<core::StockPlan> stock; ///< none where no boards are described
+    core::AfterPlanking after;            ///< empty where the project asks for none of it
 };
 
 std::optional<Planned> planProject(const Request& request, const Console& console) {
@@ -186,7 +190,10 @@ std::optional<Planned> planProject(const Request& request, const Console& consol
     auto stock = core::planStock(read->project, *hull, plan);
     if (stock)
         plan.findings.insert(plan.findings.end(), stock->findings.begin(), stock->findings.end());
-    return Planned{std::move(read->project), std::move(*hull), std::move(plan), std::move(stock)};
+    core::AfterPlanking after = core::afterPlanking(read->project, *hull, plan);
+    plan.findings.insert(plan.findings.end(), after.findings.begin(), after.findings.end());
+    return Planned{
+        std::move(read->project), std::move(*hull), std::move(plan), std::move(stock), std::move(after)};
 }
 
 int plan(const Request& request, const Console& console) {
@@ -198,6 +205,7 @@ int plan(const Request& request, const Console& console) {
         console.out << core::toText(summary, planned->project.units);
         if (planned->stock)
             console.out << core::toText(*planned->stock, planned->project.units);
+        console.out << core::toText(planned->after, planned->project.units);
         if (!planned->plan.candidates.empty()) {
             progress(console, "Comparing start lines");
             const auto lines = core::bestOfEachKind(planned->plan.candidates);
@@ -223,6 +231,7 @@ int plan(const Request& request, const Console& console) {
     std::string json = core::planToJson(planned->project, planned->hull, planned->plan);
     if (planned->stock)
         json = core::withStockPlan(std::move(json), *planned->stock);
+    json = core::withAfterPlanking(std::move(json), planned->after);
     return writeJson(*request.json, json, console, "The plan is in");
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/lines_drawing/lines_sheet.hpp"
 #include "core/patterns/strongback_sheet.hpp"
+#include "core/sheets/boat_sheets.hpp"
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
@@ -34,6 +35,9 @@ Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project
     papers.push_back({"lines.pdf", {core::linesSheet(project, hull, units)}});
     if (stock)
         papers.push_back({"stock.pdf", core::stockSheets(project, hull, plan, *stock, units, page)});
+    const core::AfterPlanking after = core::afterPlanking(project, hull, plan);
+    papers.push_back({"covering.pdf", core::coveringSheets(project, after, units, page)});
+    papers.push_back({"afloat.pdf", core::afloatSheets(project, after, units, page)});
     std::erase_if(papers, [](const Paper& paper) { return paper.sheets.empty(); });
     std::vector<std::string> written;
     for (const Paper& paper : papers) {

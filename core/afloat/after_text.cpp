@@ -1,0 +1,139 @@
+#include "core/afloat/after_text.hpp"
+
+#include "core/stock/stock_words.hpp"
+#include "core/units/length.hpp"
+#include "core/units/number_text.hpp"
+#include "core/units/weight.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr double ouncesPerGallon = 128;
+
+std::string fluidOunces(double litres) {
+    const double ounces = litres / litresPerGallon * ouncesPerGallon;
+    return numberText(ounces, ounces < 9.95 ? 1 : 0);
+}
+
+/// Lines under one label, as the plan's summary sets them.
+class Lines {
+public:
+    void add(const std::string& label, const std::string& text) {
+        const std::string shown = label == m_label ? "" : label;
+        m_label = label;
+        m_text += "  " + shown + std::string(11 - std::min<std::size_t>(10, shown.size()), ' ') + text + "\n";
+    }
+    [[nodiscard]] std::string text() && { return std::move(m_text); }
+
+private:
+    std::string m_text, m_label;
+};
+
+void tell(Lines& lines, const CoveringPlan& covering, Units units) {
+    for (const FaceCovering& f : covering.faces)
+        for (const ClothPiece& piece : f.pieces)
+            lines.add("cloth",
+                      f.name + ": " + std::to_string(piece.count) +
+                          (piece.count == 1 ? " piece, " : " pieces, ") + piece.what + ", " +
+                          formatLength(std::ceil(piece.length / 10) * 10, units, 1) + " by " +
+                          formatLength(std::ceil(piece.width / 5) * 5, units, 2) + "; " +
+                          formatLength(std::ceil(f.fromRoll / 100) * 100, units, 1) + " off the roll");
+    for (const FaceCovering& f : covering.faces)
+        lines.add("resin",
+                  f.name + ": " + litresText(f.litres, units) + " in " + std::to_string(f.coats.size()) +
+                      " coats, varnish " + litresText(f.varnish, units));
+    if (const auto parts = covering.litresOf(covering.litres))
+        lines.add("resin",
+                  "in all " + litresText(parts->resin, units) + " of resin and " +
+                      litresText(parts->hardener, units) + " of hardener, waste included");
+    else
+        lines.add("resin", "in all " + litresText(covering.litres, units) + " mixed, waste included");
+}
+
+void tell(Lines& lines, const WeightSheet& weights, Units units) {
+    lines.add("weight",
+              "she weighs about " + weightText(weights.mass, units) +
+                  (weights.weighed ? ", as you weighed her"
+                                   : ", give or take " + weightText(weights.plusMinus, units)) +
+                  "; she balances " + formatLength(weights.centre.x(), units, 1) + " from the bow");
+}
+
+void tell(Lines& lines, const AfloatReport& afloat, Units units) {
+    if (afloat.rest) {
+        const Rest& rest = *afloat.rest;
+        const auto length = [units](double mm) { return formatLength(mm, units, 8); };
+        lines.add("afloat",
+                  "with " + weightText(afloat.load.mass, units) + " in her she draws " +
+                      length(rest.draught) + "; least freeboard " + length(rest.freeboard));
+        lines.add("afloat",
+                  "water line " + formatLength(rest.under.length, units, 1) + " long, " +
+                      formatLength(rest.under.beam, units, 4) + " wide; " +
+                      areaText(rest.under.wettedSkin, units) + " wetted; block " +
+                      numberText(afloat.form.block, 2) + ", prismatic " +
+                      numberText(afloat.form.prismatic, 2));
+        lines.add("afloat",
+                  "the " + std::string(afloat.form.trimByEnds >= 0 ? "stern" : "bow") + " is " +
+                      length(std::abs(afloat.form.trimByEnds)) + " deeper; heel " +
+                      numberText(std::abs(rest.water.heel) * 180 / std::numbers::pi, 1) + " degrees");
+        if (afloat.toStarboard) {
+            const RightingCurve& curve = *afloat.toStarboard;
+            lines.add("heeling",
+                      "metacentre " + length(std::abs(rest.gm)) + (rest.gm < 0 ? " below" : " above") +
+                          " her weight; righting arm at most " + length(curve.largest.arm) + ", at " +
+                          degreesText(curve.largest.heel));
+            if (curve.floods && !curve.arms.empty())
+                lines.add("heeling",
+                          "water comes over the sheer at " + degreesText(curve.arms.back().heel) +
+                              ", in still water with nobody moving");
+        }
+    }
+    lines.add("carries",
+              weightText(afloat.largestLoad, units) + " beside herself, level, with " +
+                  formatLength(afloat.freeboard, units, 4) +
+                  " of freeboard; no approval, and local rules go first");
+}
+
+} // namespace
+
+std::string litresText(double litres, Units units) {
+    const double step = litres < 0.195 ? 5.0 : 10.0; // mL; no cup is read finer
+    const std::string metric = litres < 0.995 ? numberText(std::round(1000 * litres / step) * step, 0) + " mL"
+                                              : numberText(litres, 1) + " L";
+    if (units == Units::Millimetres)
+        return metric;
+    return fluidOunces(litres) + " fl oz (" + metric + ")";
+}
+
+std::string twoLitresText(double one, double other, Units units) {
+    if (units == Units::Inches)
+        return fluidOunces(one) + " and " + fluidOunces(other) + " fl oz";
+    return litresText(one, units) + " and " + litresText(other, units);
+}
+
+std::string degreesText(double radians) {
+    return numberText(std::abs(radians) * 180 / std::numbers::pi, 0) + " degrees";
+}
+
+std::string areaText(double squareMillimetres, Units units) {
+    const double squareM = squareMillimetres / 1e6;
+    return units == Units::Inches ? numberText(squareM / squareMPerSquareFoot, 0) + " sq ft"
+                                  : numberText(squareM, 1) + " m2";
+}
+
+std::string toText(const AfterPlanking& after, Units units) {
+    Lines lines;
+    if (after.covering)
+        tell(lines, *after.covering, units);
+    if (after.weights)
+        tell(lines, *after.weights, units);
+    if (after.afloat)
+        tell(lines, *after.afloat, units);
+    return std::move(lines).text();
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,175 @@
+#include "core/afloat/after_text.hpp"
+#include "core/sheets/boat_sheets.hpp"
+#include "core/sheets/list_pages.hpp"
+#include "core/sheets/page_frame.hpp"
+#include "core/sheets/words.hpp"
+#include "core/stock/stock_words.hpp"
+#include "core/units/number_text.hpp"
+#include "core/units/weight.hpp"
+
+#include <cmath>
+#include <numbers>
+#include <string>
+
+namespace sheerlay::core {
+
+namespace {
+
+std::string clothText(double gsm, Units units) {
+    const std::string metric = numberText(gsm, 0) + " g to the square metre",
+                      imperial = numberText(gsm / gsmPerOunce, 1) + " oz to the square yard";
+    return units == Units::Inches ? imperial + " (" + metric + ")" : metric + " (" + imperial + ")";
+}
+
+/// What of resin and hardener goes into one batch, in the way the maker prints the mix.
+std::string mixText(const CoveringPlan& plan, const CoveringChoices& choices, double litres, Units units) {
+    if (const auto parts = plan.litresOf(litres))
+        return twoLitresText(parts->resin, parts->hardener, units);
+    if (const auto parts = plan.kilogramsOf(litres, choices.liquidDensity))
+        return numberText(1000 * parts->resin, 0) + " g and " + numberText(1000 * parts->hardener, 0) + " g";
+    return "as the maker prints it";
+}
+
+std::string slitText(const ClothSlit& slit, Units units) {
+    const bool bow = slit.end == End::Bow;
+    const std::string angle = numberText(std::abs(slit.angle) * 180 / std::numbers::pi, 0) + " degrees";
+    const std::string at = bow ? "At the bow" : "At the stern",
+                      from = "from about " + placeText(slit.fromX, units) + " aft of the bow to the end";
+    if (slit.alongStem)
+        return at + " slit the cloth along the stem, " + from + "; its edges close over " + angle +
+               " there, so lap or trim them.";
+    return at + " the hull is rounded two ways: slit each side's cloth " + from +
+           (slit.angle > 0 ? " and lap its edges over " : " and let in a gusset of ") + angle + ".";
+}
+
+/// The roll seen from above with the pieces of one face on it, to scale across and along.
+std::vector<Item> rollDrawing(const FaceCovering& f, double width, double type, double& height) {
+    std::vector<Item> items;
+    const ClothPiece& piece = f.pieces.front();
+    const double scale = (width - 4 * type) / piece.length;
+    const double across = piece.width * scale, roll = f.choices.roll * scale;
+    height = roll + 2.2 * type;
+    items.emplace_back(makeBox({0.2, type, width - 0.2, type + roll}, LineKind::Thin));
+    items.emplace_back(
+        makeBox({0.2, type, 0.2 + piece.length * scale, type + across}, LineKind::Visible, colours::bench));
+    const double hang = f.choices.overhang * scale;
+    for (const double x : {0.2 + hang, 0.2 + piece.length * scale - hang})
+        items.emplace_back(makeLine({x, type}, {x, type + across}, LineKind::Hidden));
+    items.emplace_back(
+        makeLine({0.2, type + hang}, {0.2 + piece.length * scale, type + hang}, LineKind::Hidden));
+    const bool drape = f.lay == ClothLay::Drape;
+    const double keel = type + (drape ? across / 2 : across - f.choices.overlap / 2 * scale);
+    if (drape)
+        items.emplace_back(makeLine({0.2, type + across - hang},
+                                    {0.2 + piece.length * scale, type + across - hang},
+                                    LineKind::Hidden));
+    if (f.pieces.front().count <= 2) {
+        items.emplace_back(makeLine({0.2, keel}, {0.2 + piece.length * scale, keel}, LineKind::Centre));
+        items.emplace_back(makeText({0.2 + piece.length * scale / 2, keel - 0.5 * type},
+                                    "keel",
+                                    {.size = type, .anchor = Anchor::Middle}));
+    }
+    items.emplace_back(makeText({0.2 + piece.length * scale / 2, type + hang + 1.1 * type},
+                                "sheer, " + f.name,
+                                {.size = type, .anchor = Anchor::Middle}));
+    return items;
+}
+
+void face(ListPages& pages,
+          const CoveringPlan& plan,
+          const CoveringChoices& choices,
+          const FaceCovering& f,
+          Units units) {
+    pages.heading("Cloth, " + f.name);
+    std::vector<ListRow> cut;
+    for (const ClothPiece& p : f.pieces)
+        cut.push_back(
+            {{std::to_string(p.count), p.what, cutLengthText(p.length, units), cutLengthText(p.width, units)},
+             true});
+    pages.list({{"Pieces", 0.8, Anchor::Left, Weight::Bold},
+                {"Where", 3.4},
+                {"Length to cut", 1.6, Anchor::Right},
+                {"Width that is used", 1.6, Anchor::Right}},
+               cut);
+    double height = 0.0;
+    const std::vector<Item> roll = rollDrawing(f, pages.width(), pages.size(3.6), height);
+    pages.drawing(roll, height);
+    pages.text(
+        "Cloth of " + clothText(f.choices.cloth, units) + ", off a roll " + stockText(f.choices.roll, units) +
+        " wide: buy " + runText(f.fromRoll, units) + ", " + numberText(100 * choices.clothSpare, 0) +
+        " percent spare included. Overhang " + stockText(f.choices.overhang, units) + " at sheer and stems" +
+        (f.lay == ClothLay::Drape ? "." : "; the pieces lap " + stockText(f.choices.overlap, units) + "."));
+    for (const ClothSlit& slit : f.slits)
+        pages.text(slitText(slit, units));
+    if (f.slits.empty())
+        pages.text(
+            "The weave gives enough to lie without slits; work it out from amidships toward the ends.");
+
+    pages.heading("Resin, " + f.name);
+    std::vector<ListRow> rows;
+    for (const ResinCoat& coat : f.coats)
+        rows.push_back({{coat.name,
+                         litresText(coat.litres, units),
+                         coat.batches ? std::to_string(*coat.batches) : "",
+                         coat.batches ? litresText(coat.batch, units) : "",
+                         coat.batches ? mixText(plan, choices, coat.batch, units) : ""},
+                        true});
+    rows.push_back({{"all", litresText(f.litres, units), "", "", ""}, false});
+    pages.list({{"Coat", 1.2, Anchor::Left, Weight::SemiBold},
+                {"Mixed", 1.8, Anchor::Right},
+                {"Batches", 1.1, Anchor::Right},
+                {"Each", 1.8, Anchor::Right},
+                {"Resin and hardener of each", 3.0, Anchor::Right}},
+               rows);
+}
+
+} // namespace
+
+std::vector<Sheet>
+coveringSheets(const Project& project, const AfterPlanking& after, Units units, PageSize size) {
+    if (!after.covering || !project.covering || after.covering->faces.empty())
+        return {};
+    const CoveringPlan& plan = *after.covering;
+    const CoveringChoices& choices = *project.covering;
+    ListPages pages(pageOf(size), project.name + ", cloth and resin");
+    pages.text(
+        "Epoxy can bring on an allergy of the skin that stays: gloves, long sleeves, fresh air, and no dust "
+        "of "
+        "half-cured resin. Mixed resin left in a pot heats by itself and can burn or catch fire: pour it out "
+        "into a shallow tray at once. Keep to the maker's mix; never change it to change the speed. Rags "
+        "with "
+        "varnish or oil can catch fire by themselves: lay them flat out of doors or under water.");
+    for (const FaceCovering& f : plan.faces)
+        face(pages, plan, choices, f, units);
+    pages.heading("To buy");
+    std::vector<ListRow> rows;
+    if (const auto litres = plan.litresOf(plan.litres)) {
+        rows.push_back({{"resin", litresText(litres->resin, units)}, true});
+        rows.push_back({{"hardener", litresText(litres->hardener, units)}, true});
+    } else if (const auto kilograms = plan.kilogramsOf(plan.litres, choices.liquidDensity)) {
+        rows.push_back({{"resin", weightText(kilograms->resin, units)}, true});
+        rows.push_back({{"hardener", weightText(kilograms->hardener, units)}, true});
+    } else {
+        rows.push_back({{"resin and hardener together", litresText(plan.litres, units)}, true});
+    }
+    if (plan.varnish > 0.0)
+        rows.push_back(
+            {{"varnish, " + countText(static_cast<std::size_t>(choices.varnishCoats), "coat", "coats"),
+              litresText(plan.varnish, units)},
+             true});
+    pages.list({{"What", 3.0, Anchor::Left, Weight::SemiBold}, {"How much", 3.0}}, rows);
+    pages.text(
+        "Resin holds " + numberText(100 * choices.waste, 0) +
+        " percent of waste; fillets, thickened glue and bulkheads come on top. It adds about " +
+        weightText(plan.mass, units) +
+        " to the boat with cloth and varnish. Amounts follow a published "
+        "estimate for cloth on wood strips (Epoxyworks, B. Niederer); your own hand counts for more, so note "
+        "what the first coat really took.");
+    for (const Finding& finding : plan.findings)
+        pages.text(finding.text);
+    std::vector<Sheet> sheets = pages.take();
+    addFeet(sheets, project, units, pageOf(size));
+    return sheets;
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,36 @@
+#include "core/afloat/after_text.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/loaded_boat.hpp"
+
+#include <algorithm>
+
+using namespace sheerlay;
+using namespace sheerlay::core;
+
+TEST_CASE("the text tells cloth, resin, weight and how she floats, in either unit, line by line") {
+    const auto& [bare, hull, plan] = test::canoeToLoad();
+    const AfterPlanking after = afterPlanking(test::loaded(bare), hull, plan);
+    for (const Units units : {Units::Inches, Units::Millimetres}) {
+        const std::string text = toText(after, units);
+        INFO(text);
+        for (const char* label :
+             {"  cloth ", "  resin ", "  weight ", "  afloat ", "  heeling ", "  carries "})
+            CHECK(text.find(label) != std::string::npos);
+        CHECK(text.find("no approval") != std::string::npos);
+        CHECK(text.back() == '\n');
+        CHECK(text.find("nan") == std::string::npos);
+    }
+    CHECK(toText(AfterPlanking{}, Units::Inches).empty());
+}
+
+TEST_CASE("figures are printed as far as they hold") {
+    CHECK(litresText(2.44, Units::Millimetres) == "2.4 L");
+    CHECK(litresText(0.244, Units::Millimetres) == "240 mL");
+    CHECK(litresText(0.0626, Units::Millimetres) == "65 mL");
+    CHECK(twoLitresText(0.24, 0.08, Units::Millimetres) == "240 mL and 80 mL");
+    CHECK(twoLitresText(0.24, 0.08, Units::Inches) == "8.1 and 2.7 fl oz");
+    CHECK(litresText(3.785411784, Units::Inches) == "128 fl oz (3.8 L)"); // a US gallon
+    CHECK(areaText(3.12e6, Units::Millimetres) == "3.1 m2");
+    CHECK(areaText(100 * 0.09290304e6, Units::Inches) == "100 sq ft");
+    CHECK(degreesText(-0.6) == "34 degrees");
+}
