@@ -4,14 +4,34 @@
 #include "app/offscreen.hpp"
 #include "app/staging.hpp"
 #include "core/patterns/mould_pattern.hpp"
+#include "core/patterns/nest_sheets.hpp"
 #include "core/patterns/pattern_files.hpp"
 #include "core/patterns/pattern_pages.hpp"
 #include "core/patterns/strip_pattern.hpp"
 #include "ui/paper/pdf_writer.hpp"
 
+#include <optional>
 #include <utility>
 
 namespace sheerlay::app {
+
+namespace {
+
+/// Patterns as DXF and SVG, added to what is staged. @return a sentence where one can't be written
+std::optional<std::string> writeFiles(const std::vector<core::Pattern>& patterns,
+                                      const Staging& staging,
+                                      std::vector<std::string>& staged) {
+    for (const core::Pattern& pattern : patterns)
+        for (const auto& [ending, text] :
+             {std::pair{"-mm.dxf", core::toDxf(pattern)}, std::pair{"-mm.svg", core::toSvg(pattern)}}) {
+            staged.push_back(staging.folder() + "/" + pattern.file + ending);
+            if (const auto problem = writeFile(staged.back(), text))
+                return staging.inBuildersWords(*problem);
+        }
+    return std::nullopt;
+}
+
+} // namespace
 
 Expected<std::vector<std::string>, std::string> writePatterns(const Request& request,
                                                               const core::Project& project,
@@ -25,8 +45,9 @@ Expected<std::vector<std::string>, std::string> writePatterns(const Request& req
         return unexpected(staging.problemText());
     const Offscreen painting;
 
-    const core::Page page = core::pageOf(request.page.value_or(
-        project.units == core::Units::Inches ? core::PageSize::Letter : core::PageSize::A4));
+    const core::PageSize size = request.page.value_or(
+        project.units == core::Units::Inches ? core::PageSize::Letter : core::PageSize::A4);
+    const core::Page page = core::pageOf(size);
     struct Group {
         std::string name;
         std::vector<core::Pattern> patterns;
@@ -49,14 +70,16 @@ Expected<std::vector<std::string>, std::string> writePatterns(const Request& req
             if (const auto written = ui::writePdf(*sheets, staged.back()); !written)
                 return unexpected(staging.inBuildersWords(written.error().text));
         }
-        for (const core::Pattern& pattern : group.patterns)
-            for (const auto& [ending, text] :
-                 {std::pair{"-mm.dxf", core::toDxf(pattern)}, std::pair{"-mm.svg", core::toSvg(pattern)}}) {
-                staged.push_back(staging.folder() + "/" + pattern.file + ending);
-                if (const auto problem = writeFile(staged.back(), text))
-                    return unexpected(staging.inBuildersWords(*problem));
-            }
+        if (const auto problem = writeFiles(group.patterns, staging, staged))
+            return unexpected(*problem);
     }
+    const core::NestedBoards boards = core::nestMoulds(*set);
+    staged.push_back(staging.folder() + "/moulds-on-sheets.pdf");
+    const auto pages = core::nestedPages(project, boards, project.units, size);
+    if (const auto written = ui::writePdf(pages, staged.back()); !written)
+        return unexpected(staging.inBuildersWords(written.error().text));
+    if (const auto problem = writeFiles(core::nestedPatterns(boards), staging, staged))
+        return unexpected(*problem);
     return staging.moveOut(staged);
 }
 
