@@ -40,7 +40,8 @@ std::size_t namedLines(const TurnedGrid& grid) {
     return count;
 }
 
-/// Whether the place is blank on the line that heads the stations.
+/// Whether a cell beside the head of the stations' line heads more cells that name lines, such as their
+/// heights.
 bool isLabelWord(const std::string& cell) {
     return cell.empty() ||
            labelWords(cell).has({"height", "line", "lines", "name", "half", "above", "from", "offset"});
@@ -59,6 +60,11 @@ Header findHeader(const TurnedGrid& grid) {
         for (std::size_t place = 0; place < mostLabels; ++place)
             if (headerKind(grid.at(line, place))) {
                 header = {line, place + 1, true};
+                if (!labelWords(grid.at(line, place)).lengths.empty()) { // "St 0": the first station itself
+                    header.labels = std::max<std::size_t>(place, 1);
+                    header.named = false;
+                    return header;
+                }
                 while (header.labels < mostLabels && header.labels + 1 < grid.places() &&
                        isLabelWord(grid.at(line, header.labels)))
                     ++header.labels;
@@ -173,7 +179,9 @@ private:
         }
         const auto read = readLabel(label, m_group, m_reading.notation);
         if (!read) {
-            error(line, read.error().found, "--take \"" + asLine(line, read.error().would) + "\"");
+            error(line,
+                  read.error().found,
+                  "what it is, such as --take \"" + asLine(line, read.error().would) + "\"");
             return unused;
         }
         return read->value_or(unused);
@@ -207,7 +215,9 @@ private:
             const std::size_t line = *found;
             const auto read = readLabel(correction.as, "", m_reading.notation);
             if (!read)
-                error(line, read.error().found, "--take \"" + asLine(line, read.error().would) + "\"");
+                error(line,
+                      read.error().found,
+                      "what it is, such as --take \"" + asLine(line, read.error().would) + "\"");
             else if (!*read)
                 error(line,
                       quoted(correction.as) + ", which names no line of a table",

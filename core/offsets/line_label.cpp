@@ -110,18 +110,18 @@ using Result = Expected<std::optional<TableLine>, LengthError>;
 /// Where a waterline or buttock lies: the last length of the label, so that "WL 2 | 4 in" is at 4 in.
 std::optional<LengthError> place(TableLine& line, const LabelWords& own, const Notation& notation) {
     const bool waterline = line.kind == LineKind::Waterline;
+    const std::string sample = waterline ? "waterline 6 in" : "buttock 6 in";
     if (own.lengths.empty()) {
         if (waterline && own.has({"lwl", "dwl", "cwl"}) && own.has({"above", "below"})) {
             line.printedAt.assign(1, '0'); // heights are reckoned from this very line
             return std::nullopt;
         }
         return LengthError{quoted(line.label) + " without its " + (waterline ? "height" : "half-breadth"),
-                           waterline ? "waterline and its height, such as waterline 6 in"
-                                     : "buttock and its half-breadth, such as buttock 6 in"};
+                           sample};
     }
     const auto at = readCell(own.lengths.back(), notation);
     if (!at)
-        return at.error();
+        return LengthError{at.error().found, sample};
     line.at = at->millimetres;
     line.printedAt = at->printed;
     if (waterline && line.below && line.at > 0.0) {
@@ -133,9 +133,8 @@ std::optional<LengthError> place(TableLine& line, const LabelWords& own, const N
 
 std::optional<LengthError> slope(TableLine& line, const LabelWords& own, const Notation& notation) {
     const std::size_t wanted = own.degrees ? 1 : 2;
-    const LengthError tooLittle{
-        quoted(line.label) + " without its height on the centreline and its slope",
-        "diagonal 14 in at 40 degrees, or diagonal 14 in through 12 in (its half-breadth on the base line)"};
+    const LengthError tooLittle{quoted(line.label) + " without its height on the centreline and its slope",
+                                "diagonal 14 in at 40 degrees"};
     if (own.lengths.size() < wanted)
         return tooLittle;
     // A number in front of what is needed is the diagonal's own name: "Diagonal 2, 14 in at 40 degrees".
@@ -148,7 +147,7 @@ std::optional<LengthError> slope(TableLine& line, const LabelWords& own, const N
     for (std::size_t i = first; i < own.lengths.size(); ++i) {
         const auto length = readCell(own.lengths[i], notation);
         if (!length)
-            return length.error();
+            return LengthError{length.error().found, tooLittle.would};
         lengths.push_back(*length);
     }
     line.diagonal.height = lengths[0].millimetres;
@@ -209,8 +208,8 @@ Result readLabel(std::string_view label, std::string_view group, const Notation&
     line.below = m.below;
     line.unit = own.unit;
     if (m.named == Named::Sheer && m.height == m.breadth)
-        return unexpected(LengthError{quoted(label) + " without heights or half-breadths being said",
-                                      "sheer heights, or sheer half-breadths"});
+        return unexpected(
+            LengthError{quoted(label) + " without heights or half-breadths being said", "sheer heights"});
     std::optional<LengthError> problem;
     Notation inLabels = notation;
     inLabels.feetInchesEighths = false; // "WL 4" is at 4 inches in such a table too

@@ -57,7 +57,7 @@ struct LabelWords {
 /// @param group     the heading it stands under, which says what the label leaves out; may be empty
 /// @param notation  how plain numbers in labels count
 /// @return  none where it means no line of a table; an error where it means one and says too little, such as
-///          a waterline without its height
+///          a waterline without its height: `would` is a label that would do
 [[nodiscard]] Expected<std::optional<TableLine>, LengthError>
 readLabel(std::string_view label, std::string_view group, const Notation& notation);
 

@@ -111,6 +111,18 @@ TEST_CASE("heights are counted downward where it is said, or where the keel has 
     CHECK(below("50;60;60;50", "Keel below LWL") == std::pair{true, 200.0});
 }
 
+TEST_CASE("stations and the heights of lines may stand in a heading without the word station of its own") {
+    const auto reading =
+        readingOf("Line,Height,St 0,St 1,St 2\nPosition,,0,4.5,9\nDeck half-breadth (ft),,0.02,1.1,0.03\n"
+                  "Deck height,,1.5,1.1,1.4\nKeel height,,0.4,0,0.3\nWL1,0.25,,0.6,\n");
+    REQUIRE(reading.has_value());
+    CHECK(reading->labels == 2);
+    CHECK(reading->lines[0].kind == LineKind::StationNames);
+    CHECK(reading->lines[2].kind == LineKind::SheerBreadth);
+    CHECK(reading->lines[5].kind == LineKind::Waterline);
+    CHECK(reading->lines[5].at == Approx(0.25 * 304.8));
+}
+
 TEST_CASE("a list of points is known by its columns") {
     const auto reading = readingOf("x;half-breadth;height\n0;10;20\n0;11;30\n600;12;40\n", {"units = in"});
     REQUIRE(reading.has_value());
