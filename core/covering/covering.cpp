@@ -64,8 +64,11 @@ private:
                                 length});
             f.overlaps = c.overlap * (f.face.keelLength + 2 * (across - 1) * f.face.length);
         }
-        for (const ClothPiece& piece : f.pieces)
-            f.fromRoll += piece.count * piece.length * (1 + m_choices.clothSpare);
+        for (const ClothPiece& piece : f.pieces) { // narrow ones lie side by side on the roll
+            const int beside = std::max(1, static_cast<int>(std::floor(c.roll / piece.width + 1e-9)));
+            const int lengths = (piece.count + beside - 1) / beside;
+            f.fromRoll += lengths * piece.length * (1 + m_choices.clothSpare);
+        }
     }
 
     /// Where the weave would have to slide farther than it can, the cloth is slit.

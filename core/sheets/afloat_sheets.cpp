@@ -57,6 +57,13 @@ std::vector<Item> profileAt(const AfloatReport& a, double width, double type, do
             path.points.push_back(at(p.x(), p.z()));
         items.emplace_back(std::move(path));
     }
+    const auto transom = [&](const Vector3d& sheer,
+                             const Vector3d& keel) { // none where a stem closes the end
+        if ((sheer - keel).norm() > 1.0)
+            items.emplace_back(makeLine(at(sheer.x(), sheer.z()), at(keel.x(), keel.z()), LineKind::Visible));
+    };
+    transom(a.sheer.front(), a.profile.front());
+    transom(a.sheer.back(), a.profile.back());
     if (a.rest) { // heights above the base line where the water meets the centreplane
         const Vector3d up = a.rest->water.up();
         const auto water = [&](double x) { return at(x, (a.rest->water.level - up.x() * x) / up.z()); };

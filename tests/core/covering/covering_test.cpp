@@ -105,6 +105,11 @@ TEST_CASE("one drape where the roll allows it, else a piece to a side, else more
     CHECK_THAT(halves.fromRoll, WithinAbs(1.05 * 2 * (4900 + 2 * overhang), 1e-6));
     CHECK_THAT(halves.covered(), WithinRel(flatFace(60).area + overlap * 4600, 1e-12));
 
+    CoveringChoices wide = outsideOnly(6, 60); // both halves lie side by side on a roll so wide
+    wide.outside->lay = ClothLay::CentreOverlap;
+    CHECK_THAT(coverFaces(wide, flatFace(60), {}).faces[0].fromRoll,
+               WithinAbs(1.05 * (4900 + 2 * overhang), 1e-6));
+
     const FaceCovering bands = coverFaces(outsideOnly(6, 20), flatFace(60), {}).faces[0];
     CHECK(bands.pieces[0].count == 4);
     CHECK(bands.pieces[0].width <= 20 * 25.4);
