@@ -3,7 +3,10 @@
 #include "core/project/project_writer.hpp"
 #include "core/units/length.hpp"
 
+#include <algorithm>
 #include <cstdlib>
+#include <limits>
+#include <optional>
 #include <utility>
 
 namespace sheerlay::core {
@@ -27,10 +30,43 @@ std::string inTableWords(const FileMessage& message, const Project& project) {
            (dot == std::string::npos ? "" : ", " + message.key.substr(dot + 1));
 }
 
+/// A boat too wide, too narrow or too deep to be one: a unit was mistaken.
+std::optional<FileMessage> impossibleSize(const Project& project, const std::string& file) {
+    constexpr double widest = 3000.0;  // mm of half-breadth; far beyond what is strip-planked
+    constexpr double narrowest = 50.0; // mm; a model
+    constexpr double deepest = 5000.0; // mm
+    double breadth = 0.0;
+    double low = std::numeric_limits<double>::infinity();
+    double high = -low;
+    const auto look = [&](const TablePoint& p) {
+        breadth = std::max(breadth, p.halfBreadth);
+        low = std::min(low, p.height);
+        high = std::max(high, p.height);
+    };
+    for (const Station& station : project.hull.stations) {
+        look(station.sheer);
+        if (station.keel)
+            look(*station.keel);
+        for (const TablePoint& point : station.points)
+            look(point);
+    }
+    if (breadth >= narrowest && breadth <= widest && high - low <= deepest)
+        return std::nullopt;
+    return FileMessage{
+        file,
+        0,
+        "the boat's size",
+        "half-breadths up to " + formatLength(breadth, project.units) + " and heights over " +
+            formatLength(high - low, project.units),
+        "lengths of a boat; the unit may be mistaken, --take \"units = mm\" or another says it"};
+}
+
 } // namespace
 
 Expected<ReadTable, std::vector<FileMessage>>
 asProjectText(const TableProject& made, std::vector<std::string> reading, const std::string& file) {
+    if (const auto problem = impossibleSize(made.project, file))
+        return unexpected(std::vector{*problem});
     ReadTable read{std::move(reading), made.notes, {}, writeProject(made.project)};
     const auto back = parseProject(read.projectText, file);
     const auto inWords = [&](std::vector<FileMessage> messages) {

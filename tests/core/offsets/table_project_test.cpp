@@ -229,6 +229,16 @@ TEST_CASE("every cell that can't be read is named by row and column") {
               .find("station 3") != std::string::npos);
 }
 
+TEST_CASE("a boat of a size no boat has is refused, as its unit is mistaken") {
+    CHECK(refusedWith(small, {"units = in"}).find("the boat's size") !=
+          std::string::npos);                                  // 400 in of half-breadth
+    const std::string metres = replaced(small, "(mm)", "(m)"); // the positions' unit, taken for all
+    CHECK(refusedWith(metres).find("units = mm") != std::string::npos);
+    const std::string inches =
+        replaced(replaced(small, "10;400;10", "0.1;1.5;0.1"), "8;380;8", "0.1;1.4;0.1");
+    CHECK(refusedWith(inches).find("the boat's size") != std::string::npos); // 1.5 mm
+}
+
 TEST_CASE("cut and spoilt tables never harm the reader") {
     constexpr unsigned seed = 20261125;
     INFO("seed " << seed);
