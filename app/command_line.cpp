@@ -1,5 +1,7 @@
 #include "app/command_line.hpp"
 
+#include "core/tables/offset_lines.hpp"
+
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
@@ -36,11 +38,22 @@ template <class T> CLI::Validator oneOf(const std::map<std::string, T>& names) {
         "");
 }
 
+/// Places of lines, readable under one unit of plain numbers at least.
+const CLI::Validator linePlaces(
+    [](std::string& text) {
+        const auto read = core::parseLevels(text, core::Units::Inches);
+        if (read || core::parseLevels(text, core::Units::Millimetres))
+            return std::string();
+        return read.error().found + "; " + read.error().would + " would do";
+    },
+    "");
+
 /// The values CLI11 writes into before they become a Request.
 struct Fields {
     std::string project, json, out, name, units, page, table, sections;
     std::vector<std::string> takes;
-    bool weighTapers = false;
+    std::string stations, waterlines, buttocks;
+    bool weighTapers = false, battens = false;
 };
 
 CLI::App* addCommand(CLI::App& app, const std::string& name, const std::string& text, Fields& fields) {
@@ -93,6 +106,9 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
         addCommand(app, "check", "Says what was found on the file, the table and the loft", fields);
     addProject(check, fields);
     addJson(check, "Write the findings as JSON", fields);
+    check->add_flag("--battens",
+                    fields.battens,
+                    "Also say how far every station stands out, and how every line bends at it");
 
     CLI::App* plan = addCommand(app, "plan", "Lays the strips; prints a summary and the findings", fields);
     addProject(plan, fields);
@@ -129,6 +145,19 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     solids->add_option("--out", fields.out, "Folder for the files; made when it is not there")
         ->required()
         ->type_name("DIR");
+
+    const auto addPlaces = [&](const char* name, std::string& into, const char* what) {
+        solids
+            ->add_option(name,
+                         into,
+                         std::string("Offsets at these ") + what +
+                             ": \"every 6 in\", or lengths with commas between")
+            ->check(linePlaces)
+            ->type_name("PLACES");
+    };
+    addPlaces("--stations", fields.stations, "stations");
+    addPlaces("--waterlines", fields.waterlines, "waterlines");
+    addPlaces("--buttocks", fields.buttocks, "buttocks");
 
     CLI::App* starter =
         addCommand(app, "new", "Writes a starter project to edit, which plans as it is", fields);
@@ -207,6 +236,10 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     request.sections = fields.sections;
     request.takes = fields.takes;
     request.taperTrade = fields.weighTapers;
+    request.battens = fields.battens;
+    request.stations = fields.stations;
+    request.waterlines = fields.waterlines;
+    request.buttocks = fields.buttocks;
     if (!fields.json.empty())
         request.json = fields.json;
     if (!fields.units.empty())

@@ -9,6 +9,7 @@
 #include "core/afloat/afloat.hpp"
 #include "core/afloat/after_json.hpp"
 #include "core/afloat/after_text.hpp"
+#include "core/fairness/battens_text.hpp"
 #include "core/fairness/fairness_findings.hpp"
 #include "core/fairness/fairness_json.hpp"
 #include "core/hull/hull.hpp"
@@ -19,6 +20,7 @@
 #include "core/planking/taper_trade.hpp"
 #include "core/planking/uncertainty.hpp"
 #include "core/project/project_file.hpp"
+#include "core/questions/table_questions.hpp"
 #include "core/stock/stock_json.hpp"
 #include "core/stock/stock_plan.hpp"
 #include "core/summary/plan_summary.hpp"
@@ -136,6 +138,8 @@ int check(const Request& request, const Console& console) {
     }
     for (Finding& finding : core::fairnessFindings(*bumps))
         findings.push_back(std::move(finding));
+    for (Finding& finding : core::tableQuestions(read->project, *hull))
+        findings.push_back(std::move(finding));
     if (request.json == "-")
         progress(console, loftText(*hull, read->project.units));
     else {
@@ -143,6 +147,8 @@ int check(const Request& request, const Console& console) {
         if (findings.empty())
             console.err << "Nothing was found on the table and the loft.\n";
         print(core::heaviestFirst(findings), console);
+        if (request.battens)
+            console.out << core::battensText(read->project, *hull, *bumps, read->project.units);
         if (const int code = finishOutput(console); code != exitDone)
             return code;
     }

@@ -7,6 +7,7 @@
 #include "core/solids/boat_shapes.hpp"
 #include "core/stock/stock_plan.hpp"
 #include "core/tables/hull_tables.hpp"
+#include "core/tables/offset_lines.hpp"
 #include "core/tables/stock_table.hpp"
 #include "core/tables/strip_table.hpp"
 #include "geometry/occt/mesh_files.hpp"
@@ -65,6 +66,18 @@ Expected<std::vector<std::string>, std::string> writeExports(const Request& requ
                                                              const core::Project& project,
                                                              const core::LoftedHull& hull,
                                                              const core::Plan& plan) {
+    core::OffsetLines lines;
+    for (const auto& [given, levels] : {std::pair{&request.stations, &lines.stations},
+                                        std::pair{&request.waterlines, &lines.waterlines},
+                                        std::pair{&request.buttocks, &lines.buttocks}}) {
+        if (given->empty())
+            continue;
+        const auto read = core::parseLevels(*given, project.units);
+        if (!read)
+            return unexpected("Lines for the offsets: " + read.error().found + "; " + read.error().would +
+                              " would do.");
+        *levels = *read;
+    }
     const Staging staging(request.out);
     if (staging.problem())
         return unexpected(staging.problemText());
@@ -95,7 +108,7 @@ Expected<std::vector<std::string>, std::string> writeExports(const Request& requ
     files.add("strips.stl", [&](const std::string& path) { return geometry::writeStl(allStrips, path); });
     files.table("lines.svg", core::toSvg(core::linesSheet(project, hull, project.units)));
     files.table("strips.csv", core::stripTable(plan, project.units));
-    files.table("offsets.csv", core::offsetTable(project, hull, project.units));
+    files.table("offsets.csv", core::offsetTable(project, hull, project.units, lines));
     files.table("moulds.csv", core::mouldTable(project, hull, project.units));
     if (const auto stock = core::planStock(project, hull, plan)) {
         files.table("boards.csv", core::boardTable(*stock, project.units));

@@ -15,10 +15,13 @@ enum class Command { Window, Check, Plan, Sheets, Patterns, Export, New };
 /// One call of the program, as read from its command line.
 struct Request {
     Command command = Command::Window;
-    std::string project;                ///< path as given; empty: none (window only)
-    std::optional<std::string> json;    ///< path as given; "-" is standard output
-    std::string out;                    ///< folder (sheets, patterns, export) or file (new), as given
-    bool taperTrade = false;            ///< plan: what tapers cost at each limit, too
+    std::string project;             ///< path as given; empty: none (window only)
+    std::optional<std::string> json; ///< path as given; "-" is standard output
+    std::string out;                 ///< folder (sheets, patterns, export) or file (new), as given
+    bool taperTrade = false;         ///< plan: what tapers cost at each limit, too
+    bool battens = false;            ///< check: the battens in numbers, too
+    /// export: where offsets are re-read, as given; empty: where the table or a round figure has them
+    std::string stations, waterlines, buttocks;
     std::string name;                   ///< of a new project
     std::string table;                  ///< new: a table of offsets to start from, as given; empty: none
     std::string sections;               ///< new: a drawing of half sections to start from; empty: none

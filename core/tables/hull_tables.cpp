@@ -17,6 +17,7 @@ using Line = std::vector<Eigen::Vector3d>;
 
 constexpr int finePoints = 400; // of an offset section
 constexpr int mouldPoints = 60;
+constexpr double sameStation = 0.05; // mm
 
 /// What `other` is where `along` crosses the level, of all crossings the one `better` prefers.
 std::optional<double> crossing(const Line& section,
@@ -38,23 +39,39 @@ std::optional<double> crossing(const Line& section,
     return best;
 }
 
-/// Whole multiples of `step` strictly between two values.
-std::vector<double> levels(double low, double high, double step) {
-    std::vector<double> list;
-    for (double level = step * (std::floor(low / step) + 1.0); level < high; level += step)
-        list.push_back(level);
-    return list;
-}
-
 } // namespace
 
-std::string offsetTable(const Project& project, const LoftedHull& hull, Units units) {
-    const std::vector<std::string> names = stationNames(project, hull);
+std::string
+offsetTable(const Project& project, const LoftedHull& hull, Units units, const OffsetLines& lines) {
+    const bool chosen = lines.stations || lines.waterlines || lines.buttocks;
+    const auto text = [&](double value) {
+        return chosen ? roundedLength(value, project.hull.roundedTo, units) : plainLength(value, units);
+    };
+    // places are told finer than what is read off there
+    const auto place = [&](double value) {
+        return chosen ? roundedLength(value, units == Units::Inches ? mmPerInch / 16 : 0.1, units)
+                      : plainLength(value, units);
+    };
+    std::vector<std::string> names = stationNames(project, hull);
+    std::vector<double> xs = hull.stationX;
+    if (lines.stations) {
+        const std::vector<std::string> own = names;
+        xs = lines.stations->between(hull.drawn.sheer.front().x(), hull.drawn.sheer.back().x());
+        names.clear();
+        for (const double x : xs) {
+            const auto same = std::find_if(hull.stationX.begin(), hull.stationX.end(), [&](double station) {
+                return std::abs(station - x) < sameStation;
+            });
+            names.push_back(same == hull.stationX.end()
+                                ? place(x)
+                                : own[static_cast<std::size_t>(same - hull.stationX.begin())]);
+        }
+    }
     std::vector<Line> sections;
     double low = 1e300;
     double high = -1e300;
     double broad = 0.0;
-    for (const double x : hull.stationX) {
+    for (const double x : xs) {
         sections.push_back(sectionAt(hull.drawn, x, finePoints));
         for (const Eigen::Vector3d& p : sections.back()) {
             low = std::min(low, p.z());
@@ -63,8 +80,10 @@ std::string offsetTable(const Project& project, const LoftedHull& hull, Units un
         }
     }
     const bool inches = units == Units::Inches;
-    const std::vector<double> waterlines = levels(low, high, inches ? 2.0 * mmPerInch : 50.0);
-    const std::vector<double> buttocks = levels(0.0, broad, inches ? 4.0 * mmPerInch : 100.0);
+    const Levels usualWaterlines{{}, inches ? 2.0 * mmPerInch : 50.0};
+    const Levels usualButtocks{{}, inches ? 4.0 * mmPerInch : 100.0};
+    const std::vector<double> waterlines = lines.waterlines.value_or(usualWaterlines).between(low, high);
+    const std::vector<double> buttocks = lines.buttocks.value_or(usualButtocks).between(0.0, broad);
 
     std::vector<std::string> head{"station",
                                   inUnits("x", units),
@@ -73,23 +92,23 @@ std::string offsetTable(const Project& project, const LoftedHull& hull, Units un
                                   inUnits("keel height", units),
                                   inUnits("keel half-breadth", units)};
     for (const double level : waterlines)
-        head.push_back("half-breadth at height " + inUnits(plainLength(level, units), units));
+        head.push_back("half-breadth at height " + inUnits(place(level), units));
     for (const double level : buttocks)
-        head.push_back("height at half-breadth " + inUnits(plainLength(level, units), units));
+        head.push_back("height at half-breadth " + inUnits(place(level), units));
     std::vector<std::vector<std::string>> rows{std::move(head)};
-    const auto cell = [units](const std::optional<double>& value) {
-        return value ? plainLength(*value, units) : std::string();
+    const auto cell = [&](const std::optional<double>& value) {
+        return value ? text(*value) : std::string();
     };
     for (std::size_t i = 0; i < sections.size(); ++i) {
         const Line& section = sections[i];
         if (section.size() < 2)
             continue;
         std::vector<std::string> row{names[i],
-                                     plainLength(hull.stationX[i], units),
-                                     plainLength(section.front().z(), units),
-                                     plainLength(section.front().y(), units),
-                                     plainLength(section.back().z(), units),
-                                     plainLength(section.back().y(), units)};
+                                     place(xs[i]),
+                                     text(section.front().z()),
+                                     text(section.front().y()),
+                                     text(section.back().z()),
+                                     text(section.back().y())};
         for (const double level : waterlines)
             row.push_back(cell(crossing(section, 2, level, 1, std::greater<>())));
         for (const double level : buttocks)

@@ -156,6 +156,13 @@ class Check(Case):
         self.assertEqual([s for s in stations if s["unfair"]], [])
         self.assertGreater(len([s for s in stations if s["judged"]]), 5)
 
+    def test_battens_on_request(self):
+        plain, battens = self.call("check", EXAMPLE).stdout, self.call("check", EXAMPLE, "--battens").stdout
+        self.assertNotIn("Waterlines", plain)
+        self.assertTrue(battens.startswith(plain))
+        for block in ("How far each station", "Sheer and keel", "Waterlines", "Buttocks", "Diagonals", "equal girth"):
+            self.assertIn(block, battens)
+
     def test_a_station_too_full_is_named(self):
         def moved(match, eighths):
             feet, inches, rest = (int(part) for part in match.group(1).split("-"))
@@ -389,6 +396,21 @@ class Sheets(Case):
 
 
 class Export(Case):
+    def test_offsets_are_read_where_they_are_asked_for(self):
+        out = self.folder / "out"
+        self.call("export", EXAMPLE, "--out", out, "--stations", "18 in, 7-9-0", "--waterlines", "every 3 in", "--units", "in")
+        with open(out / "offsets.csv", encoding="utf-8", newline="") as file:
+            rows = list(csv.DictReader(file))
+        self.assertEqual([float(row["x in"]) for row in rows], [18.0, 93.0])
+        self.assertIn("half-breadth at height 9.0000 in", rows[0])
+        for row in rows:
+            for name, cell in row.items():
+                if cell and name.startswith("half-breadth"):   # the table is in sixteenths
+                    self.assertEqual(float(cell) * 16, round(float(cell) * 16), name)
+        wrong = self.call("export", EXAMPLE, "--out", self.folder / "none", "--buttocks", "every so often", code=2)
+        self.assertIn("--buttocks", wrong.stderr)
+        self.assertFalse((self.folder / "none").exists())
+
     def test_files_are_written_whole_and_the_same_each_time(self):
         out = [self.folder / "first ü", self.folder / "second"]
         for folder in out:

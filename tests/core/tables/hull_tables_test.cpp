@@ -30,6 +30,33 @@ TEST_CASE("offsets re-read from a pipe are a circle's") {
     }
 }
 
+TEST_CASE("asked for at other lines, offsets stand there, to the table's own digit") {
+    core::Project project;
+    project.hull.roundedTo = 2.0;
+    const double radius = 437.0;
+    core::OffsetLines lines;
+    lines.stations = core::Levels{{250.0, 1333.0}, 0.0};
+    lines.waterlines = core::Levels{{-325.0, -125.0}, 0.0};
+    lines.buttocks = core::Levels{{}, 150.0};
+    const CsvTable table =
+        readCsv(core::offsetTable(project, quarterPipe(radius, 2000.0), core::Units::Millimetres, lines));
+    REQUIRE(table.rows.size() == 3);
+    CHECK(table.cell(2, "station") == "1333.0");
+    CHECK(table.cell(2, "x mm") == "1333.0");
+    CHECK(table.cell(1, "sheer half-breadth mm").find('.') == std::string::npos);
+    for (const double z : {-325.0, -125.0}) {
+        const double read =
+            table.number(1, "half-breadth at height " + std::to_string(static_cast<int>(z)) + ".0 mm");
+        CHECK_THAT(std::fmod(read, 2.0), WithinAbs(0, 1e-9));
+        CHECK_THAT(read, WithinAbs(std::sqrt(radius * radius - z * z), 1.05));
+    }
+    for (const int y : {150, 300})
+        CHECK_THAT(table.number(1, "height at half-breadth " + std::to_string(y) + ".0 mm"),
+                   WithinAbs(-std::sqrt(radius * radius - y * y), 1.05));
+    CHECK(std::find(table.rows[0].begin(), table.rows[0].end(), "height at half-breadth 450.0 mm") ==
+          table.rows[0].end()); // past the pipe
+}
+
 TEST_CASE("a boat lofted from its own re-read offsets is the same boat") {
     core::Project project = projectAt(SHEERLAY_EXAMPLES "/sedgewren/sedgewren.sheerlay");
     const auto hull = core::loft(project);

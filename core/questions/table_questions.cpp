@@ -1,0 +1,209 @@
+#include "core/questions/table_questions.hpp"
+
+#include "core/hull/station_names.hpp"
+#include "core/questions/hard_turn.hpp"
+#include "core/questions/open_bottom.hpp"
+#include "core/questions/siding_scan.hpp"
+#include "core/units/both_units.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <numbers>
+#include <optional>
+#include <string>
+
+namespace sheerlay::core {
+namespace {
+
+constexpr double muchBetter = 0.85; // residual with the best siding over that without any
+constexpr std::size_t enoughOfStem = 3;
+constexpr double mayHang = 0.8;     // mm: less is the fit's own
+constexpr double sameHeight = 12.0; // mm: nearer points of a stem tell one thing
+
+std::string rounded(double value, int decimals = 0) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.*f", decimals, value);
+    return text;
+}
+
+Finding finding(Level level, const char* code, std::optional<double> x, std::string text) {
+    return {level, code, std::nullopt, x, std::move(text)};
+}
+
+class Asker {
+public:
+    Asker(const Project& project, const LoftedHull& hull)
+        : m_project(project), m_table(project.hull), m_hull(hull), m_names(stationNames(project, hull)) {}
+
+    std::vector<Finding> ask() {
+        const std::vector<OpenBottom> open = openBottoms(m_table);
+        bottom(open);
+        const bool bow = stem(End::Bow);
+        const bool stern = stem(End::Stern);
+        if (sidingUntold(m_table) && (!open.empty() || bow || stern))
+            siding();
+        belowKeel();
+        knuckle();
+        return std::move(m_findings);
+    }
+
+private:
+    void bottom(const std::vector<OpenBottom>& open) {
+        if (open.empty())
+            return;
+        const OpenBottom& most =
+            *std::max_element(open.begin(), open.end(), [](const OpenBottom& a, const OpenBottom& b) {
+                return a.girth < b.girth;
+            });
+        const double rows = most.girth / std::max(1.0, m_project.strips.coverWidth);
+        const std::string where = open.size() == 1 ? "At x " + m_names[open[0].station]
+                                                   : "From x " + m_names[open.front().station] + " to " +
+                                                         m_names[open.back().station];
+        m_findings.push_back(finding(
+            Level::Caution,
+            "bottom-open",
+            m_hull.stationX[most.station],
+            where + " the table gives nothing between the lowest point and the keel, at x " +
+                m_names[most.station] + " over " + rounded(100 * most.part) +
+                " percent of the girth. A straight run there and the fullest round one differ by " +
+                bothUnits(most.girth) + " of girth, " + rounded(rows, 1) + " strips, and by " +
+                rounded(openVolume(m_table, open) / 1e6) +
+                " litres over the boat. One buttock height at these stations would settle it, or a "
+                "point for the deadrise or where a flat floor ends; until then take girths as good to "
+                "1 percent and displacement to 5."));
+    }
+
+    /// @return whether it had to be asked for
+    bool stem(End end) {
+        const bool bow = end == End::Bow;
+        if (std::any_of(m_table.transoms.begin(), m_table.transoms.end(), [&](const Transom& t) {
+                return t.end == end;
+            }))
+            return false;
+        const Station* inner = nullptr; // the outermost with a keel: forward of it the stem must be told
+        for (const Station& s : m_table.stations)
+            if (s.keel && (!inner || !bow))
+                inner = &s;
+        if (!inner)
+            return false; // the profile gives the keel, and with it the stem
+        std::vector<double> heights;
+        const auto take = [&](double x, double height) {
+            if (bow ? x < inner->x : x > inner->x)
+                heights.push_back(height);
+        };
+        for (const ProfilePoint& p : m_table.profile)
+            take(p.x, p.height);
+        for (const Station& s : m_table.stations)
+            if (!s.keel) {
+                take(s.x, s.sheer.height);
+                for (const TablePoint& p : s.points)
+                    take(s.x, p.height);
+            }
+        std::sort(heights.begin(), heights.end());
+        heights.erase(std::unique(heights.begin(),
+                                  heights.end(),
+                                  [](double a, double b) { return b - a < sameHeight; }),
+                      heights.end());
+        if (heights.size() >= enoughOfStem)
+            return false;
+        const double gap = heights.empty() ? 0.0 : heights.front() - inner->keel->height;
+        m_findings.push_back(finding(
+            Level::Caution,
+            "stem-sparse",
+            inner->x + m_hull.xShift,
+            std::string("The ") + (bow ? "bow" : "stern") + "'s stem is told by " +
+                (heights.empty()       ? "no point"
+                 : heights.size() == 1 ? "one point"
+                                       : "two points") +
+                " beyond the station at x " + inner->printedX +
+                (gap > 0 ? ", and nothing over the lowest " + bothUnits(gap) + " of its height" : "") +
+                ": the forefoot may be off by 24 mm (15/16\"). Give three points of the stem or more under "
+                "[hull.profile], one of them where it turns into the keel."));
+        return true;
+    }
+
+    void siding() {
+        const std::optional<SidingScan> scan = scanSiding(m_table);
+        if (!scan || scan->best < 1.5 || scan->bestResidual > muchBetter * scan->residualAtZero)
+            return;
+        m_findings.push_back(finding(Level::Caution,
+                                     "half-siding-untold",
+                                     std::nullopt,
+                                     "Nothing says how far off the centreline the planking ends on keel and "
+                                     "stem. The numbers agree best "
+                                     "with about " +
+                                         bothUnits(scan->best) + ": they miss the fair surface by " +
+                                         rounded(scan->bestResidual, 1) + " mm in the mean, by " +
+                                         rounded(scan->residualAtZero, 1) +
+                                         " mm with none. Measure it on the plan and give it as half-siding "
+                                         "under [hull.profile]; until "
+                                         "then the planking ends on the centreline."));
+    }
+
+    void knuckle() {
+        const std::vector<HardTurn> turns = hardTurns(m_table);
+        if (turns.empty())
+            return;
+        const HardTurn& most =
+            *std::max_element(turns.begin(), turns.end(), [](const HardTurn& a, const HardTurn& b) {
+                return a.angle < b.angle;
+            });
+        m_findings.push_back(finding(
+            Level::Caution,
+            "knuckle-rounded",
+            m_hull.stationX[most.station],
+            "From x " + m_names[turns.front().station] + " to " + m_names[turns.back().station] +
+                " the sections turn all at once, at x " + m_names[most.station] + " by " +
+                rounded(most.angle * 180 / std::numbers::pi) + " degrees at " + bothUnits(most.halfBreadth) +
+                " half-breadth: a chine, it seems. The loft knows only round sections and rounds it over, so "
+                "that moulds "
+                "and strips are wrong there. Sides and bottom would have to be lofted each for itself, which "
+                "this program does not do yet."));
+    }
+
+    void belowKeel() {
+        std::string names;
+        std::optional<double> x;
+        double most = 0;
+        for (std::size_t i = 0; i < m_table.stations.size(); ++i) {
+            if (!m_table.stations[i].keel)
+                continue;
+            const auto section = sectionAt(m_hull.drawn, m_hull.stationX[i], 120);
+            if (section.size() < 2)
+                continue;
+            double lowest = section.back().z();
+            for (const Eigen::Vector3d& p : section)
+                lowest = std::min(lowest, p.z());
+            const double hangs = section.back().z() - lowest;
+            if (hangs < mayHang)
+                continue;
+            names += (names.empty() ? "" : ", ") + m_names[i];
+            if (hangs > most) {
+                most = hangs;
+                x = m_hull.stationX[i];
+            }
+        }
+        if (x)
+            m_findings.push_back(finding(Level::Caution,
+                                         "section-below-keel",
+                                         x,
+                                         "The lofted section hangs below its own keel, by up to " +
+                                             bothUnits(most) + ", at x " + names +
+                                             ". A buttock height near the keel there would settle it."));
+    }
+
+    const Project& m_project;
+    const HullTable& m_table;
+    const LoftedHull& m_hull;
+    std::vector<std::string> m_names;
+    std::vector<Finding> m_findings;
+};
+
+} // namespace
+
+std::vector<Finding> tableQuestions(const Project& project, const LoftedHull& hull) {
+    return Asker(project, hull).ask();
+}
+
+} // namespace sheerlay::core

@@ -1,0 +1,87 @@
+#include "core/project/project_file.hpp"
+#include "core/questions/table_questions.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/formula_tables.hpp"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+using namespace sheerlay::core;
+using namespace sheerlay::test;
+
+namespace {
+
+std::vector<Finding> asked(const Project& p) {
+    const auto hull = loft(p);
+    REQUIRE(hull.has_value());
+    return tableQuestions(p, *hull);
+}
+
+const Finding* find(const std::vector<Finding>& findings, const std::string& code) {
+    const auto at =
+        std::find_if(findings.begin(), findings.end(), [&](const Finding& f) { return f.code == code; });
+    return at == findings.end() ? nullptr : &*at;
+}
+
+Project stephens() {
+    return readProject(SHEERLAY_REFERENCE "/stephens_1889_corrected.sheerlay").value().project;
+}
+
+} // namespace
+
+TEST_CASE("a table that tells enough is asked nothing") {
+    for (const char* path : {SHEERLAY_EXAMPLES "/brindlewick/brindlewick.sheerlay",
+                             SHEERLAY_EXAMPLES "/sedgewren/sedgewren.sheerlay",
+                             SHEERLAY_EXAMPLES "/marsh-hen/marsh-hen.sheerlay",
+                             SHEERLAY_REFERENCE "/formula_canoe.sheerlay",
+                             SHEERLAY_REFERENCE "/formula_skiff.sheerlay",
+                             SHEERLAY_REFERENCE "/formula_narrow.sheerlay"}) {
+        INFO(path);
+        for (const Finding& f : asked(readProject(path).value().project))
+            UNSCOPED_INFO(f.text);
+        CHECK(asked(readProject(path).value().project).empty());
+    }
+}
+
+TEST_CASE("the canoe of 1889 is asked for a buttock and for her stems") {
+    const auto findings = asked(stephens());
+    const Finding* bottom = find(findings, "bottom-open");
+    REQUIRE(bottom);
+    CHECK(bottom->level == Level::Caution);
+    CHECK(bottom->text.find("buttock") != std::string::npos);
+    CHECK(bottom->text.find("litres") != std::string::npos);
+    CHECK(bottom->text.find("displacement to 5") != std::string::npos);
+    CHECK(std::count_if(findings.begin(), findings.end(), [](const Finding& f) {
+              return f.code == "stem-sparse";
+          }) == 2);
+    // she gives her half siding, and her sections do not hang: neither is spoken of
+    CHECK_FALSE(find(findings, "half-siding-untold"));
+    CHECK_FALSE(find(findings, "section-below-keel"));
+}
+
+TEST_CASE("where the half siding is left out the one that fits best is offered, not taken") {
+    Project p = stephens();
+    p.hull.halfSiding = 0;
+    const auto findings = asked(p);
+    const Finding* siding = find(findings, "half-siding-untold");
+    REQUIRE(siding);
+    CHECK(siding->text.find("half-siding under [hull.profile]") != std::string::npos);
+    CHECK(loft(p)->drawn.trims.siding.at(2000) < 1.0); // the loft keeps to the file
+}
+
+TEST_CASE("points of a stem are counted beyond the last station with a keel") {
+    Project p = footStations(formulaCanoe(), sixteenth, 50.8);
+    CHECK_FALSE(find(asked(p), "stem-sparse"));
+    // leave the bow its head and one point more
+    std::vector<ProfilePoint> kept;
+    int forward = 0;
+    for (const ProfilePoint& q : p.hull.profile)
+        if (q.x > 0 || q.height > 480 || (q.x < p.hull.stations.front().x && forward++ == 0))
+            kept.push_back(q);
+    p.hull.profile = kept;
+    const auto findings = asked(p);
+    const Finding* stem = find(findings, "stem-sparse");
+    REQUIRE(stem);
+    CHECK(stem->text.find("The bow's stem is told by two points") != std::string::npos);
+}
