@@ -3,6 +3,7 @@
 #include "core/hull/station_names.hpp"
 #include "core/moulds/mould_outline.hpp"
 #include "core/moulds/stem_form.hpp"
+#include "core/moulds/transom_form.hpp"
 #include "core/units/length.hpp"
 
 #include <algorithm>
@@ -123,6 +124,10 @@ Expected<MouldSet, std::string> mouldsOf(const Project& project, const LoftedHul
     if (set.moulds.empty())
         return unexpected(
             std::string("the stem forms leave no room for a mould; a thinner board under [moulds] would do"));
+
+    for (const End end : {End::Bow, End::Stern})
+        if (auto form = transomForm(project, hull, end))
+            set.transoms.push_back(std::move(*form));
 
     double first = hull.moulds.profile.front().x();
     double last = hull.moulds.profile.back().x();

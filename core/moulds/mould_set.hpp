@@ -3,6 +3,7 @@
 #include "core/hull/hull.hpp"
 #include "core/moulds/mould.hpp"
 #include "core/moulds/strongback_plan.hpp"
+#include "core/moulds/transom_form.hpp"
 #include "geometry/expected.hpp"
 
 #include <string>
@@ -14,6 +15,7 @@ namespace sheerlay::core {
 struct MouldSet {
     std::vector<Mould> moulds;       ///< bow to stern, at least one
     std::vector<StemForm> stemForms; ///< bow, stern; none at a transom
+    std::vector<TransomForm> transoms;
     StrongbackPlan strongback;
     std::vector<std::string> leftOut; ///< stations where no mould stands, and why, in whole sentences
 };

@@ -103,6 +103,44 @@ public:
         return std::move(m_pattern);
     }
 
+    Pattern transom(const TransomForm& form) {
+        start(std::string("transom-") + toText(form.end), std::string("Transom, ") + toText(form.end));
+        m_mirrors = true;
+        std::vector<Vector2d> outer;
+        for (const EdgePoint& e : form.edge)
+            outer.push_back(e.at);
+        const bool wide = form.fullerInside();
+        const auto both = [](const std::vector<Vector2d>& half) {
+            std::vector<Vector2d> all = half;
+            for (std::size_t i = half.size(); i-- > 0;)
+                all.emplace_back(-half[i].x(), half[i].y());
+            return all;
+        };
+        line(Layer::Cut, both(wide ? form.inside : outer), true, LineKind::Visible);
+        line(Layer::Mark, both(wide ? outer : form.inside), true, LineKind::Hidden);
+        const double top = outer.front().y(), bottom = outer.back().y();
+        line(Layer::Mark, {{0, bottom}, {0, top}}, false, LineKind::Centre);
+        std::vector<EdgePoint> edge = form.edge;
+        for (EdgePoint& e : edge)
+            e.bevel = std::abs(e.bevel); // the words say which face is the fuller one
+        bevels(edge);
+        const double k = std::min(1.0, outer.front().x() / 150.0);
+        double z = top - 0.3 * (top - bottom);
+        const auto say = [&](const std::string& words, double size) {
+            text({0.45 * outer.front().x(), z}, words, size * k);
+            z -= 1.6 * size;
+        };
+        say(m_pattern.title + ", seen from outside the boat", 5.0);
+        say(wide ? "saw to the full line, the inner face; bevel to the dashed line, the outer face"
+                 : "saw to the full line, the outer face; bevel to the dashed line, the inner face",
+            3.0);
+        say("for a board " + formatLength(form.thickness, m_units, 16) +
+                " thick; the top as you like it, above the sheer",
+            3.0);
+        say("rake " + degreesText(std::abs(form.rake())) + " from plumb", 3.0);
+        return std::move(m_pattern);
+    }
+
 private:
     void start(std::string file, std::string title) {
         m_pattern = {};
@@ -265,6 +303,8 @@ std::vector<Pattern> mouldPatterns(const Project& project, const MouldSet& set, 
         patterns.push_back(drawer.mould(mould, patterns.size() + 1));
     for (const StemForm& form : set.stemForms)
         patterns.push_back(drawer.stem(form));
+    for (const TransomForm& form : set.transoms)
+        patterns.push_back(drawer.transom(form));
     return patterns;
 }
 

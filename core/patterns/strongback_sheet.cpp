@@ -167,6 +167,12 @@ std::vector<Sheet> strongbackSheets(const Project& project, const MouldSet& set,
                    form.mould + "; its head reaches " +
                    told(std::abs(form.edge.front().at.x() - form.endsAt), units) +
                    " beyond that mould's face.");
+    for (const TransomForm& form : set.transoms)
+        pages.text(std::string("The transom at the ") + toText(form.end) + " stands with its outer face " +
+                   told(form.xAtSheer - plan.from, units) +
+                   " from the forward end at the sheer, the sheer there " +
+                   told(plan.top - form.sheerHeight, units) + " above the strongback's top, raked " +
+                   angleText(std::abs(form.rake())) + " from plumb.");
     for (const std::string& sentence : set.leftOut)
         pages.text(sentence);
     pages.heading("Parts");

@@ -52,14 +52,14 @@ def dxf_outlines(path):
     return lines
 
 
-def check_strips(pdf, dxfs):
-    """The longest line of every page of strips: from tip to tip and across, in the PDF as in the DXF."""
+def check_spans(pdf, dxfs, first=1):
+    """The longest line of every page: from end to end and across, in the PDF as in the DXF."""
     worst = 0.0
-    for page, dxf in enumerate(dxfs, 1):
+    for page, dxf in enumerate(dxfs, first):
         found, wanted = ((max(span(line) for line in lines)) for lines in (
             [l for l in polylines(pdf, page) if len(l) > 5], [l for l in dxf_outlines(dxf) if len(l) > 5]))
         worst = max(worst, abs(found[0] - wanted[0]), abs(found[1] - wanted[1]))
-    assert worst <= TOLERANCE, f"strips differ by {worst} mm"
+    assert worst <= TOLERANCE, f"{pdf.name}: lines differ by {worst} mm"
     return worst
 
 
@@ -100,7 +100,9 @@ def main(program, project):
             for i, j in ((0, n - 2), (0, n - 3), (n - 2, n - 4)):   # corners, which stay points on paper
                 worst = max(worst, abs(math.dist(wanted[i], wanted[j]) - math.dist(near(onpaper[i]), near(onpaper[j]))))
         assert worst <= TOLERANCE, f"outline distances differ by {worst} mm"
-        worst = max(worst, check_strips(out / "strips-roll.pdf", strips))
+        worst = max(worst, check_spans(out / "strips-roll.pdf", strips))
+        transoms = [p for p in dxfs if p.name.startswith("transom-")]
+        worst = max(worst, check_spans(roll, transoms, len(moulds) + 1))
         try:
             import ezdxf
         except ImportError:
