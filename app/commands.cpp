@@ -12,6 +12,9 @@
 #include "core/fairness/battens_text.hpp"
 #include "core/fairness/fairness_findings.hpp"
 #include "core/fairness/fairness_json.hpp"
+#include "core/fitout/fitout.hpp"
+#include "core/fitout/fitout_json.hpp"
+#include "core/fitout/fitout_text.hpp"
 #include "core/hull/hull.hpp"
 #include "core/journal/replan.hpp"
 #include "core/planking/plan_json.hpp"
@@ -170,6 +173,7 @@ struct Planned {
     Plan plan;
     std::optional<core::StockPlan> stock; ///< none where no boards are described
     core::AfterPlanking after;            ///< empty where the project asks for none of it
+    std::optional<core::Fitout> fitout;   ///< none where the file asks for none
 };
 
 std::optional<Planned> planProject(const Request& request, const Console& console) {
@@ -198,8 +202,19 @@ std::optional<Planned> planProject(const Request& request, const Console& consol
         plan.findings.insert(plan.findings.end(), stock->findings.begin(), stock->findings.end());
     core::AfterPlanking after = core::afterPlanking(read->project, *hull, plan);
     plan.findings.insert(plan.findings.end(), after.findings.begin(), after.findings.end());
-    return Planned{
-        std::move(read->project), std::move(*hull), std::move(plan), std::move(stock), std::move(after)};
+    auto fitout = core::planFitout(read->project, *hull, plan);
+    if (!fitout) {
+        console.err << request.project << ": " << fitout.error() << '\n';
+        return std::nullopt;
+    }
+    if (*fitout)
+        plan.findings.insert(plan.findings.end(), (*fitout)->findings.begin(), (*fitout)->findings.end());
+    return Planned{std::move(read->project),
+                   std::move(*hull),
+                   std::move(plan),
+                   std::move(stock),
+                   std::move(after),
+                   std::move(*fitout)};
 }
 
 int plan(const Request& request, const Console& console) {
@@ -212,6 +227,8 @@ int plan(const Request& request, const Console& console) {
         if (planned->stock)
             console.out << core::toText(*planned->stock, planned->project.units);
         console.out << core::toText(planned->after, planned->project.units);
+        if (planned->fitout)
+            console.out << core::toText(*planned->fitout, planned->project.units);
         if (!planned->plan.candidates.empty()) {
             progress(console, "Comparing start lines");
             const auto lines = core::bestOfEachKind(planned->plan.candidates);
@@ -238,6 +255,8 @@ int plan(const Request& request, const Console& console) {
     if (planned->stock)
         json = core::withStockPlan(std::move(json), *planned->stock);
     json = core::withAfterPlanking(std::move(json), planned->after);
+    if (planned->fitout)
+        json = core::withFitout(std::move(json), *planned->fitout);
     return writeJson(*request.json, json, console, "The plan is in");
 }
 

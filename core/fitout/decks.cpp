@@ -1,5 +1,6 @@
 #include "core/fitout/decks.hpp"
 
+#include "core/fitout/rings.hpp"
 #include "core/units/both_units.hpp"
 
 #include <Eigen/Geometry>
@@ -54,15 +55,6 @@ std::vector<Vector2d> mirrored(const std::vector<Vector2d>& side) {
         if (side[i].y() > 1e-6)
             whole.emplace_back(side[i].x(), -side[i].y());
     return whole;
-}
-
-double areaOf(const std::vector<Vector2d>& ring) {
-    double twice = 0.0;
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-        const Vector2d &a = ring[i], &b = ring[(i + 1) % ring.size()];
-        twice += a.x() * b.y() - a.y() * b.x();
-    }
-    return std::abs(twice) / 2;
 }
 
 } // namespace
@@ -129,7 +121,7 @@ planDeck(const DeckChoice& choice, const HullFaces& faces, const std::optional<G
     deck.plan = mirrored(planSide);
     deck.flat = mirrored(flatSide);
     deck.misfit = edgeLength - flatLength;
-    deck.area = areaOf(deck.flat);
+    deck.area = ringArea(deck.flat);
     if (std::abs(deck.misfit) > worthAWord)
         plan.findings.push_back({Level::Note,
                                  "deck-not-flat",

@@ -18,7 +18,7 @@ std::string money(double value) {
 /// What is said below the boards of what the boat takes of each wood.
 std::vector<ListRow> woodRows(const StockPlan& stock, Units units) {
     std::vector<ListRow> rows;
-    for (const WoodUse& use : stock.woods)
+    for (const WoodCutting& use : stock.woods)
         rows.push_back({{spoken(use.wood),
                          std::to_string(use.strips),
                          std::to_string(use.pieces),

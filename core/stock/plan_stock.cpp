@@ -134,7 +134,7 @@ private:
                 unit.neighbours.clear();
             bound = boundCutting(problem, pieces);
         }
-        WoodUse& use = m_out.woods.back();
+        WoodCutting& use = m_out.woods.back();
         use.inMoney = inMoney;
         use.cost = cutting.cost;
         use.bound = bound.cost;
@@ -235,7 +235,7 @@ private:
               const std::vector<std::size_t>& able,
               const Cutting& cutting,
               const std::vector<std::size_t>& lotOfKind) {
-        WoodUse use;
+        WoodCutting use;
         use.wood = wood;
         for (std::size_t a = 0; a < able.size(); ++a) {
             StockJob& job = m_jobs[able[a]];
@@ -269,7 +269,7 @@ private:
         return std::ranges::any_of(a.bays(), [&](int bay) { return bays.contains(bay); });
     }
 
-    void takeStrip(const CuttingProblem& problem, const StockJob& job, std::size_t m, WoodUse& use) {
+    void takeStrip(const CuttingProblem& problem, const StockJob& job, std::size_t m, WoodCutting& use) {
         const CutUnit& unit = job.placed.unit;
         StockStrip& out = m_out.strips[m_indexOf.at(job.strips[m])];
         std::vector<std::size_t> nodes{0};

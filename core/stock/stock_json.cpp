@@ -42,7 +42,7 @@ Json lots(const StockPlan& stock) {
 
 Json woods(const StockPlan& stock) {
     Json list = Json::array();
-    for (const WoodUse& use : stock.woods)
+    for (const WoodCutting& use : stock.woods)
         list.push_back({{"wood", use.wood},
                         {"strips", use.strips},
                         {"pieces", use.pieces},

@@ -63,7 +63,7 @@ struct LotUse {
 };
 
 /// How well the strips of one wood are cut.
-struct WoodUse {
+struct WoodCutting {
     std::string wood;
     int strips = 0, pieces = 0, joints = 0;
     double needed = 0.0; ///< mm of strip in the boat, laps, trim and scarfs included
@@ -81,7 +81,7 @@ struct StockPlan {
     std::vector<StockStrip> strips; ///< in the order of Plan::strips; those that can't be cut have no pieces
     std::vector<Stick> sticks;      ///< by lot, board and number
     std::vector<LotUse> lots;       ///< every lot of the project
-    std::vector<WoodUse> woods;
+    std::vector<WoodCutting> woods;
     double weight = 0.0;           ///< kg, bare planking at 12 percent moisture
     double scarf = 0.0;            ///< mm, length of a scarf
     std::vector<Finding> findings; ///< heaviest first

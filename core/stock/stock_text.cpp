@@ -42,7 +42,7 @@ std::string toText(const StockPlan& stock, Units units) {
         priced = priced && use.cost.has_value();
         all += use.cost.value_or(0.0);
     }
-    for (const WoodUse& use : stock.woods)
+    for (const WoodCutting& use : stock.woods)
         text += line(
             "cutting",
             count(use.pieces, "piece", "pieces") + (stock.woods.size() > 1 ? " of " + spoken(use.wood) : "") +

@@ -59,7 +59,7 @@ TEST_CASE(
     CHECK(all(brokenRules(project, boat.hull, boat.plan, *stock)) == "");
     CHECK(stock->findings.empty());
     REQUIRE(stock->woods.size() == 1);
-    const WoodUse& use = stock->woods[0];
+    const WoodCutting& use = stock->woods[0];
     UNSCOPED_INFO("gap " << use.gap() << ", " << use.pieces << " pieces, " << seconds << " s");
     CHECK(use.gap() >= 0.0);
     CHECK(use.gap() <= 0.05);
@@ -135,7 +135,7 @@ TEST_CASE("a hundred random plans break no rule of scarfs") {
         REQUIRE(made);
         INFO("trial " << trial);
         CHECK(all(brokenRules(boat.project, boat.hull, boat.plan, *made)) == "");
-        for (const WoodUse& use : made->woods) {
+        for (const WoodCutting& use : made->woods) {
             CHECK(use.bound <= use.cost * (1 + 1e-9));
             joined += use.joints;
         }

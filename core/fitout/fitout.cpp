@@ -1,0 +1,95 @@
+#include "core/fitout/fitout.hpp"
+
+#include <algorithm>
+#include <chrono>
+
+namespace sheerlay::core {
+
+namespace {
+
+void gather(std::vector<Finding>& all, std::vector<Finding> more) {
+    all.insert(all.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+/// Takes a part out of its plan, and what was found with it.
+template <class Part>
+void take(std::vector<Part>& parts,
+          std::optional<Part> part,
+          std::vector<Finding> found,
+          std::vector<Finding>& all) {
+    if (part)
+        parts.push_back(std::move(*part));
+    gather(all, std::move(found));
+}
+
+Finding needsGunwales(const std::string& name) {
+    return {Level::Caution,
+            "no-gunwales",
+            std::nullopt,
+            std::nullopt,
+            "The " + name +
+                " goes under gunwales that the file does not describe; a table [fitout.gunwales] would do."};
+}
+
+} // namespace
+
+Expected<std::optional<Fitout>, std::string>
+planFitout(const Project& project, const LoftedHull& hull, const Plan& plan) {
+    if (!project.fitout)
+        return std::optional<Fitout>{};
+    const auto begin = std::chrono::steady_clock::now();
+    const FitoutChoices& choices = *project.fitout;
+    auto faces = facesOf(project, hull);
+    if (!faces)
+        return unexpected(faces.error());
+    Fitout f;
+    f.sheerMarks = sheerMarks(project, hull, plan);
+    f.fairing = fairing(project, hull, plan);
+    gather(f.findings, f.fairing.findings);
+
+    std::optional<InnerGunwale> inner;
+    if (choices.gunwales) {
+        GunwalePlan made = planGunwales(project, hull, *faces);
+        f.gunwales = std::move(made.gunwales);
+        gather(f.findings, std::move(made.findings));
+        inner = InnerGunwale{choices.gunwales->inner, f.gunwales->innerLine};
+    }
+    for (const BulkheadChoice& choice : choices.bulkheads) {
+        BulkheadPlan made = planBulkhead(choice, *faces, choices.decks);
+        take(f.bulkheads, std::move(made.bulkhead), std::move(made.findings), f.findings);
+    }
+    for (const DeckChoice& choice : choices.decks) {
+        DeckPlan made = planDeck(choice, *faces, choices.gunwales);
+        take(f.decks, std::move(made.deck), std::move(made.findings), f.findings);
+    }
+    for (const SeatChoice& choice : choices.seats) {
+        SeatPlan made = planSeat(choice, *faces, hull.xShift, inner);
+        take(f.seats, std::move(made.seat), std::move(made.findings), f.findings);
+    }
+    for (const ThwartChoice& choice : choices.thwarts) {
+        if (!inner) {
+            f.findings.push_back(needsGunwales(choice.name));
+            continue;
+        }
+        ThwartPlan made = planThwart(choice, choice.x.value_or(0.0) + hull.xShift, *faces, *inner);
+        take(f.thwarts, std::move(made.thwart), std::move(made.findings), f.findings);
+    }
+    f.balance = balanceOf(
+        project, hull, {f.gunwales ? &*f.gunwales : nullptr, f.bulkheads, f.decks, f.seats, f.thwarts});
+    if (choices.yoke && !inner)
+        f.findings.push_back(needsGunwales(choices.yoke->name));
+    if (choices.yoke && inner) {
+        const double x = choices.yoke->x ? *choices.yoke->x + hull.xShift : f.balance.x;
+        ThwartPlan made = planThwart(*choices.yoke, x, *faces, *inner);
+        f.yoke = std::move(made.thwart);
+        gather(f.findings, std::move(made.findings));
+    }
+    std::stable_sort(f.findings.begin(), f.findings.end(), [](const Finding& a, const Finding& b) {
+        return a.level > b.level;
+    });
+    f.milliseconds =
+        std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();
+    return std::optional<Fitout>(std::move(f));
+}
+
+} // namespace sheerlay::core
