@@ -1,3 +1,4 @@
+#include "core/project/project_text.hpp"
 #include "core/project/project_writer.hpp"
 #include "core/units/weight.hpp"
 #include "tests/support/project_text.hpp"
@@ -95,4 +96,22 @@ TEST_CASE("an unknown key of [afloat] is told and left out") {
     REQUIRE(read.has_value());
     REQUIRE(read->warnings.size() == 1);
     CHECK(test::says(toText(read->warnings.front()), "afloat.crew"));
+}
+
+TEST_CASE("an edit of the planking leaves [afloat] and [covering] letter for letter") {
+    const std::string tables =
+        "\n[covering] # with a word behind\nseal = true\n[covering.outside]\ncloth = \"6 oz\"\n" + everything;
+    const std::string text = test::smallProject() + tables;
+    Project project = test::parsed(text);
+    project.planking.taper = Taper::Anywhere;
+    const std::string edited = updateProjectText(text, project);
+    CHECK(edited != text);
+    CHECK(edited.find(tables) != std::string::npos);
+    CHECK(writeProject(test::parsed(edited)) == writeProject(project));
+    project.afloat->loads[0].mass = 60; // no control changes this yet; written anew, nothing else lost
+    const Project again = test::parsed(updateProjectText(text, project));
+    CHECK(again.afloat->loads[0].mass == 60.0);
+    CHECK(again.covering->seal);
+    CHECK_THAT(again.covering->outside->cloth,
+               WithinAbs(project.covering->outside->cloth, 1e-8)); // twelve digits
 }
