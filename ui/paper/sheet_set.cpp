@@ -1,5 +1,6 @@
 #include "ui/paper/sheet_set.hpp"
 
+#include "core/lines_drawing/curvature_sheet.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
 #include "core/patterns/strongback_sheet.hpp"
 #include "core/sheets/boat_sheets.hpp"
@@ -32,7 +33,8 @@ Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project
                               {"wall-map.pdf", {core::wallMap(project, hull, plan, units, scarfs)}}};
     if (const auto moulds = core::mouldsOf(project, hull))
         papers.push_back({"strongback.pdf", core::strongbackSheets(project, *moulds, units, page)});
-    papers.push_back({"lines.pdf", {core::linesSheet(project, hull, units)}});
+    papers.push_back(
+        {"lines.pdf", {core::linesSheet(project, hull, units), core::curvatureSheet(project, hull, units)}});
     if (stock)
         papers.push_back({"stock.pdf", core::stockSheets(project, hull, plan, *stock, units, page)});
     const core::AfterPlanking after = core::afterPlanking(project, hull, plan);

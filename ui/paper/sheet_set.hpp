@@ -13,9 +13,9 @@ namespace sheerlay::ui {
 
 /// Writes the shop's set into a folder, which is made when it isn't there: cut-sheets.pdf (one sheet per
 /// strip, with a cover and the laying order), wall-map.pdf (all strips unrolled on one large sheet),
-/// strongback.pdf (how the moulds are set up), lines.pdf (the lines drawing) and, where the project describes
-/// boards, stock.pdf (what to buy, milling, scarfs, labels).
-/// Where it asks for them, covering.pdf (cloth and resin) and afloat.pdf (how she floats, what she weighs).
+/// strongback.pdf (how the moulds are set up), lines.pdf (the lines drawing, and how the lines bend) and,
+/// where the project describes boards, stock.pdf (what to buy, milling, scarfs, labels). Where it asks for
+/// them, covering.pdf (cloth and resin) and afloat.pdf (how she floats, what she weighs).
 /// @param outDir  UTF-8
 /// @return        the files written, or why there are none or not all
 [[nodiscard]] Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project& project,
