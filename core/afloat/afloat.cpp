@@ -3,6 +3,7 @@
 #include "core/hull/outside_surface.hpp"
 #include "core/stock/stock_words.hpp"
 #include "core/units/length.hpp"
+#include "core/weights/fitout_weights.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -153,7 +154,12 @@ AfterPlanking afterPlanking(const Project& project,
         return after;
     }
     after.covering = planCovering(project, hull, *outside);
-    after.weights = weighBoat(project, hull, plan, after.covering, more);
+    std::vector<WeightItem> parts = more;
+    if (const auto fitout = planFitout(project, hull, plan); fitout && *fitout) {
+        const std::vector<WeightItem> fitted = fitoutWeights(project, **fitout);
+        parts.insert(parts.end(), fitted.begin(), fitted.end());
+    }
+    after.weights = weighBoat(project, hull, plan, after.covering, parts);
     after.afloat = floatBoat(project, hull, *outside, *after.weights);
     const auto take = [&](const std::vector<Finding>& findings) {
         after.findings.insert(after.findings.end(), findings.begin(), findings.end());

@@ -61,8 +61,8 @@ struct AfterPlanking {
     [[nodiscard]] bool empty() const noexcept { return !weights; }
 };
 
-/// A pure function of what it is given.
-/// @param more  parts beyond those of the file: what the fit-out weighs
+/// A pure function of what it is given. The boat's weight counts the fit-out that the project asks for.
+/// @param more  parts beyond those of the file and the fit-out
 [[nodiscard]] AfterPlanking afterPlanking(const Project& project,
                                           const LoftedHull& hull,
                                           const Plan& plan,
