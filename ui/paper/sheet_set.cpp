@@ -5,6 +5,7 @@
 #include "core/patterns/strongback_sheet.hpp"
 #include "core/sheets/boat_sheets.hpp"
 #include "core/sheets/cut_sheets.hpp"
+#include "core/sheets/fitout_sheets.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
 
@@ -40,6 +41,8 @@ Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project
     const core::AfterPlanking after = core::afterPlanking(project, hull, plan);
     papers.push_back({"covering.pdf", core::coveringSheets(project, after, units, page)});
     papers.push_back({"afloat.pdf", core::afloatSheets(project, after, units, page)});
+    if (const auto fitout = core::planFitout(project, hull, plan); fitout && *fitout)
+        papers.push_back({"fitout.pdf", core::fitoutSheets(project, **fitout, units, page)});
     std::erase_if(papers, [](const Paper& paper) { return paper.sheets.empty(); });
     std::vector<std::string> written;
     for (const Paper& paper : papers) {

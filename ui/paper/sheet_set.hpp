@@ -16,6 +16,7 @@ namespace sheerlay::ui {
 /// strongback.pdf (how the moulds are set up), lines.pdf (the lines drawing, and how the lines bend) and,
 /// where the project describes boards, stock.pdf (what to buy, milling, scarfs, labels). Where it asks for
 /// them, covering.pdf (cloth and resin) and afloat.pdf (how she floats, what she weighs).
+/// Likewise fitout.pdf (gunwales, bulkheads, decks, seats, yoke).
 /// @param outDir  UTF-8
 /// @return        the files written, or why there are none or not all
 [[nodiscard]] Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project& project,
