@@ -17,7 +17,8 @@ Expected<std::vector<std::string>, std::string> writeSheets(const Request& reque
     const Offscreen painting;
     const core::PageSize page = request.page.value_or(
         project.units == core::Units::Inches ? core::PageSize::Letter : core::PageSize::A4);
-    const auto staged = ui::writeSheetSet(project, hull, plan, project.units, page, staging.folder());
+    const auto staged =
+        ui::writeSheetSet(project, hull, plan, project.units, page, staging.folder(), request.out);
     if (!staged)
         return unexpected(staging.inBuildersWords(staged.error().text));
     return staging.moveOut(*staged);

@@ -351,9 +351,25 @@ class Sheets(Case):
         done = self.call("sheets", EXAMPLE, "--out", out)
         written = [pathlib.Path(line) for line in done.stdout.splitlines()]
         self.assertIn("cut-sheets.pdf", [path.name for path in written])
+        self.assertEqual({path.name for path in written if path.suffix != ".pdf"}, {"cut-sheets-record.txt"})
         for path in written:
-            self.assertEqual(path.read_bytes()[:5], b"%PDF-")
+            if path.suffix == ".pdf":
+                self.assertEqual(path.read_bytes()[:5], b"%PDF-")
         self.assertEqual(sorted(path.name for path in written), sorted(path.name for path in out.iterdir()))
+
+    def test_only_what_a_new_plan_changed_comes_once_more(self):
+        out = self.folder / "shop"
+        boat = self.example()
+        self.call("sheets", boat, "--out", out)
+        self.assertFalse((out / "changed-sheets.pdf").exists())
+        first = (out / "cut-sheets.pdf").read_bytes()
+        self.call("sheets", boat, "--out", out)   # the same again: no revision
+        self.assertEqual((out / "cut-sheets.pdf").read_bytes(), first)
+        self.assertFalse((out / "changed-sheets.pdf").exists())
+        boat = self.example(change=lambda text: text.replace("scarf-slope = 8 ", "scarf-slope = 10 "))
+        self.call("sheets", boat, "--out", out)
+        self.assertTrue((out / "changed-sheets.pdf").exists())
+        self.assertTrue((out / "cut-sheets-record.txt").read_text().startswith("sheerlay-sheets 1 revision 2\n"))
 
     def test_page_sizes(self):
         if not shutil.which("pdfinfo"):

@@ -1,0 +1,80 @@
+#include "core/sheets/cut_sheets.hpp"
+#include "core/sheets/revision.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/fake_plan.hpp"
+#include "tests/support/sheet_reading.hpp"
+
+#include <stdexcept>
+
+using namespace sheerlay;
+using namespace sheerlay::core;
+
+namespace {
+
+std::vector<Sheet> sheetsOf(const test::FakeBoat& boat) {
+    return cutSheets(boat.project, boat.hull, boat.plan, Units::Millimetres, PageSize::A4);
+}
+
+bool marked(const Sheet& sheet, const std::string& words) {
+    return test::wordsOf(sheet).find(words) != std::string::npos;
+}
+
+} // namespace
+
+TEST_CASE("after a new plan only what changed is printed, with a mark, and the mark stays") {
+    test::FakeBoat boat = test::makeFakeBoat();
+    const SheetRecord first = recordOf(sheetsOf(boat), {});
+    CHECK(first.revision == 1);
+    CHECK(changedIn(first).empty()); // the first time all of them are printed
+    const SheetRecord again = recordOf(sheetsOf(boat), recordFrom(toText(first)));
+    CHECK(again.revision == 1);
+    CHECK(toText(again) == toText(first));
+
+    for (Strip& strip : boat.plan.strips)
+        if (strip.row == 7) {
+            strip.cutLength += 40.0;
+            strip.length += 40.0;
+        }
+    const std::vector<Sheet> sheets = sheetsOf(boat);
+    const SheetRecord second = recordOf(sheets, recordFrom(toText(first)));
+    CHECK(second.revision == 2);
+    const std::vector<std::size_t> changed = changedIn(second);
+    const std::vector<Sheet> printed = withRevisions(sheets, second, PageSize::A4);
+    bool row7 = false;
+    for (std::size_t i = 0; i < printed.size(); ++i) {
+        const bool among = std::find(changed.begin(), changed.end(), i) != changed.end();
+        INFO(printed[i].title);
+        CHECK(marked(printed[i], "revision 2") == among);
+        CHECK(test::overlapping(printed[i]) == "");
+        CHECK(test::outside(printed[i], 8.0) == "");
+        row7 = row7 || (among && printed[i].title == "S07 P07");
+        // strips that stayed as they were keep their sheets; the cover with its lengths is another one
+        if (printed[i].title == "S05 P05" || printed[i].title == "S09 P09")
+            CHECK_FALSE(among);
+    }
+    CHECK(row7);
+    CHECK(changed.size() < sheets.size() / 2);
+
+    const SheetRecord third = recordOf(sheets, recordFrom(toText(second)));
+    CHECK(third.revision == 2);
+    CHECK(changedIn(third) == changed);
+
+    boat.plan.strips.pop_back(); // a sheet gone is a revision too
+    const std::vector<Sheet> fewer = sheetsOf(boat);
+    const SheetRecord fourth = recordOf(fewer, third);
+    CHECK(fourth.revision == 3);
+    for (const Sheet& sheet : withRevisions(fewer, fourth, PageSize::A4))
+        if (sheet.title == "S07 P07")
+            CHECK(marked(sheet, "revision 2"));
+    CHECK_THROWS_AS(withRevisions(fewer, third, PageSize::A4), std::invalid_argument);
+}
+
+TEST_CASE("a text that is no record reads as none") {
+    for (const char* text : {"",
+                             "anything\n",
+                             "sheerlay-sheets 1 revision 0\n",
+                             "sheerlay-sheets 1 revision x\n",
+                             "sheerlay-sheets 1 revision 2\nonlyoneword\n",
+                             "sheerlay-sheets 1 revision 2\n0123 3 S01\n"})
+        CHECK(recordFrom(text).revision == 0);
+}
