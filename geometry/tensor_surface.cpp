@@ -53,55 +53,54 @@ QuinticBasis quinticBasis(const UniformKnots& knots, double t) noexcept {
 }
 
 TensorSurface::TensorSurface(UniformKnots u, UniformKnots v, std::vector<Eigen::Vector3d> poles)
-    : m_u(u), m_v(v), m_poles(std::move(poles)) {
+    : m_u(u), m_v(v) {
     if (m_u.spans < 1 || m_v.spans < 1 || !(m_u.step > 0) || !(m_v.step > 0) ||
-        m_poles.size() != static_cast<std::size_t>(m_u.poles()) * static_cast<std::size_t>(m_v.poles()))
-        throw std::invalid_argument("TensorSurface: " + std::to_string(m_poles.size()) +
+        poles.size() != static_cast<std::size_t>(m_u.poles()) * static_cast<std::size_t>(m_v.poles()))
+        throw std::invalid_argument("TensorSurface: " + std::to_string(poles.size()) +
                                     " poles do not fit the knots");
+    m_poles.reserve(poles.size());
+    for (const Eigen::Vector3d& p : poles)
+        m_poles.emplace_back(p.x(), p.y(), p.z(), 0.0);
 }
 
 SurfaceJet TensorSurface::jet(double u, double v) const {
+    using Eigen::Array4d;
     const QuinticBasis bu = quinticBasis(m_u, u);
     const QuinticBasis bv = quinticBasis(m_v, v);
-    double p[3] = {}, du[3] = {}, dv[3] = {}, duu[3] = {}, duv[3] = {}, dvv[3] = {};
+    Array4d p = Array4d::Zero(), du = p, dv = p, duu = p, duv = p, dvv = p;
     const auto stride = static_cast<std::size_t>(m_v.poles());
-    const Eigen::Vector3d* row = m_poles.data() + static_cast<std::size_t>(bu.span) * stride + bv.span;
+    const Array4d* row = m_poles.data() + static_cast<std::size_t>(bu.span) * stride + bv.span;
     for (std::size_t i = 0; i < 6; ++i, row += stride) {
-        double r0[3] = {}, r1[3] = {}, r2[3] = {};
-        for (std::size_t j = 0; j < 6; ++j) {
-            const double* pole = row[j].data();
-            for (int c = 0; c < 3; ++c) {
-                r0[c] += bv.value[j] * pole[c];
-                r1[c] += bv.first[j] * pole[c];
-                r2[c] += bv.second[j] * pole[c];
-            }
+        Array4d r0 = bv.value[0] * row[0], r1 = bv.first[0] * row[0], r2 = bv.second[0] * row[0];
+        for (std::size_t j = 1; j < 6; ++j) {
+            r0 += bv.value[j] * row[j];
+            r1 += bv.first[j] * row[j];
+            r2 += bv.second[j] * row[j];
         }
-        for (int c = 0; c < 3; ++c) {
-            p[c] += bu.value[i] * r0[c];
-            du[c] += bu.first[i] * r0[c];
-            duu[c] += bu.second[i] * r0[c];
-            dv[c] += bu.value[i] * r1[c];
-            duv[c] += bu.first[i] * r1[c];
-            dvv[c] += bu.value[i] * r2[c];
-        }
+        p += bu.value[i] * r0;
+        du += bu.first[i] * r0;
+        duu += bu.second[i] * r0;
+        dv += bu.value[i] * r1;
+        duv += bu.first[i] * r1;
+        dvv += bu.value[i] * r2;
     }
-    const auto vec = [](const double(&a)[3]) { return Eigen::Vector3d(a[0], a[1], a[2]); };
+    const auto vec = [](const Array4d& a) { return Eigen::Vector3d(a[0], a[1], a[2]); };
     return {vec(p), vec(du), vec(dv), vec(duu), vec(duv), vec(dvv)};
 }
 
 Eigen::Vector3d TensorSurface::point(double u, double v) const {
     const QuinticBasis bu = quinticBasis(m_u, u);
     const QuinticBasis bv = quinticBasis(m_v, v);
-    Eigen::Vector3d p = Eigen::Vector3d::Zero();
+    Eigen::Array4d p = Eigen::Array4d::Zero();
     const auto stride = static_cast<std::size_t>(m_v.poles());
-    const Eigen::Vector3d* row = m_poles.data() + static_cast<std::size_t>(bu.span) * stride + bv.span;
+    const Eigen::Array4d* row = m_poles.data() + static_cast<std::size_t>(bu.span) * stride + bv.span;
     for (std::size_t i = 0; i < 6; ++i, row += stride) {
-        Eigen::Vector3d r = Eigen::Vector3d::Zero();
-        for (std::size_t j = 0; j < 6; ++j)
+        Eigen::Array4d r = bv.value[0] * row[0];
+        for (std::size_t j = 1; j < 6; ++j)
             r += bv.value[j] * row[j];
         p += bu.value[i] * r;
     }
-    return p;
+    return {p[0], p[1], p[2]};
 }
 
 } // namespace sheerlay::geometry

@@ -46,14 +46,15 @@ public:
 
     [[nodiscard]] const UniformKnots& knotsU() const noexcept { return m_u; }
     [[nodiscard]] const UniformKnots& knotsV() const noexcept { return m_v; }
-    [[nodiscard]] const Eigen::Vector3d& pole(int i, int j) const {
+    [[nodiscard]] Eigen::Vector3d pole(int i, int j) const {
         return m_poles[static_cast<std::size_t>(i) * static_cast<std::size_t>(m_v.poles()) +
-                       static_cast<std::size_t>(j)];
+                       static_cast<std::size_t>(j)]
+            .head<3>();
     }
 
 private:
     UniformKnots m_u, m_v;
-    std::vector<Eigen::Vector3d> m_poles;
+    std::vector<Eigen::Array4d> m_poles; // the fourth is 0: two at a time go through the processor
 };
 
 } // namespace sheerlay::geometry
