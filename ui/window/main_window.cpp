@@ -44,11 +44,12 @@ QString droppedProject(const QMimeData* data) {
 MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     : QMainWindow(parent), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
       m_desk(new ProjectDesk(this)), m_notice(new Notice), m_pages(new QStackedWidget),
-      m_lines(new LoftPanel), m_planking(new PlankingBench(mode)), m_sheets(new SheetsBench(mode)),
-      m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_benchButtons(new QButtonGroup(this)),
-      m_progress(new QLabel), m_stop(new QToolButton), m_unitsButton(new QToolButton), m_unsaved(new QLabel),
-      m_recent(new QMenu(this)), m_edit(new QMenu(this)), m_saveAction(new QAction(this)),
-      m_pictureAction(new QAction(this)) {
+      m_lines(new LoftPanel), m_moulds(new SheetsBench(mode, mouldPages())),
+      m_stock(new SheetsBench(mode, stockPages())), m_sheets(new SheetsBench(mode, wallPages())),
+      m_planking(new PlankingBench(mode)), m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)),
+      m_benchButtons(new QButtonGroup(this)), m_progress(new QLabel), m_stop(new QToolButton),
+      m_unitsButton(new QToolButton), m_unsaved(new QLabel), m_recent(new QMenu(this)),
+      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
     resize(1360, 880);
@@ -56,7 +57,8 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     m_start = makeStartPage();
     m_pages->addWidget(m_lines);
     m_pages->addWidget(m_planking);
-    m_pages->addWidget(m_sheets);
+    for (QWidget* pages : {m_moulds, m_stock, m_sheets})
+        m_pages->addWidget(pages);
     m_pages->addWidget(m_journal);
     m_pages->addWidget(m_start);
     auto* middle = new QWidget(this);
@@ -122,9 +124,11 @@ QWidget* MainWindow::makeBenchStrip() {
         layout->addWidget(made);
     };
     bench(QStringLiteral("Lines"), Icon::Lines, Bench::Lines, QStringLiteral("1"));
-    bench(QStringLiteral("Planking"), Icon::Planking, Bench::Planking, QStringLiteral("2"));
-    bench(QStringLiteral("Sheets"), Icon::Sheets, Bench::Sheets, QStringLiteral("3"));
-    bench(QStringLiteral("Journal"), Icon::Journal, Bench::Journal, QStringLiteral("4"));
+    bench(QStringLiteral("Moulds"), Icon::Moulds, Bench::Moulds, QStringLiteral("2"));
+    bench(QStringLiteral("Planking"), Icon::Planking, Bench::Planking, QStringLiteral("3"));
+    bench(QStringLiteral("Stock"), Icon::Stock, Bench::Stock, QStringLiteral("4"));
+    bench(QStringLiteral("Sheets"), Icon::Sheets, Bench::Sheets, QStringLiteral("5"));
+    bench(QStringLiteral("Journal"), Icon::Journal, Bench::Journal, QStringLiteral("6"));
     connect(m_benchButtons, &QButtonGroup::idClicked, this, [this](int id) {
         showBench(static_cast<Bench>(id));
     });
@@ -216,11 +220,10 @@ void MainWindow::makeKeys() {
             m_planking->select(std::string());
     });
     key(Qt::Key_U, [this] { m_unitsButton->click(); });
-    key(Qt::Key_1, [this] { showBench(Bench::Lines); });
-    key(Qt::Key_2, [this] { showBench(Bench::Planking); });
-    key(Qt::Key_3, [this] { showBench(Bench::Sheets); });
+    for (const Bench bench :
+         {Bench::Lines, Bench::Moulds, Bench::Planking, Bench::Stock, Bench::Sheets, Bench::Journal})
+        key(Qt::Key_1 + static_cast<int>(bench), [this, bench] { showBench(bench); });
     key(Qt::Key_P, [this] { m_planking->showControls(!m_planking->controlsShown()); });
-    key(Qt::Key_4, [this] { showBench(Bench::Journal); });
     key(Qt::Key_F11, [this] { enterShop(); });
     key(QKeySequence::Open, [this] { askOpen(); });
 }
@@ -233,6 +236,12 @@ void MainWindow::showBench(Bench bench) {
         break;
     case Bench::Planking:
         m_pages->setCurrentWidget(m_boat || m_runner->busy() ? m_planking : m_start);
+        break;
+    case Bench::Moulds:
+        m_pages->setCurrentWidget(m_moulds);
+        break;
+    case Bench::Stock:
+        m_pages->setCurrentWidget(m_stock);
         break;
     case Bench::Sheets:
         m_pages->setCurrentWidget(m_sheets);
@@ -249,7 +258,8 @@ void MainWindow::setUnits(core::Units units) {
                                                         : QStringLiteral("millimetres"));
     m_lines->setUnits(units);
     m_planking->setUnits(units);
-    m_sheets->setUnits(units);
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+        pages->setUnits(units);
     m_shop->setUnits(units);
     m_journal->setUnits(units);
 }
@@ -266,11 +276,13 @@ void MainWindow::open(const QString& path) {
         m_boat.reset();
         m_staleBoat = false;
         m_planking->setStale(false);
-        m_sheets->setStale(false);
+        for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+            pages->setStale(false);
         m_planking->bar()->first();
         m_lines->setBoat(nullptr);
         m_planking->setBoat(nullptr);
-        m_sheets->setBoat(nullptr);
+        for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+            pages->setBoat(nullptr);
         m_shop->setBoat(nullptr);
         m_journal->setBoat(nullptr);
     }
@@ -306,7 +318,8 @@ void MainWindow::tellTrouble(const QStringList& lines) {
         said.front() += QStringLiteral(" The boat below is the one from before the change.");
     }
     m_planking->setStale(m_staleBoat);
-    m_sheets->setStale(m_staleBoat);
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+        pages->setStale(m_staleBoat);
     if (!m_boat)
         m_pages->setCurrentWidget(m_start); // nothing to show on a bench
     m_notice->say(said, Notice::Weight::Trouble);
@@ -344,10 +357,12 @@ void MainWindow::take(const LoadedBoat& result) {
         m_notice->say(lines, Notice::Weight::Remark);
     }
     m_planking->setStale(false);
-    m_sheets->setStale(false);
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+        pages->setStale(false);
     m_lines->setBoat(m_boat);
     m_planking->setBoat(m_boat);
-    m_sheets->setBoat(m_boat);
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+        pages->setBoat(m_boat);
     m_shop->setBoat(m_boat);
     m_journal->setBoat(m_boat);
     m_pictureAction->setEnabled(m_planking->boatView()->drawing());

@@ -68,6 +68,10 @@ private:
         const QByteArray bench = qgetenv("SHEERLAY_BENCH");
         if (bench == "lines")
             m_window.showBench(MainWindow::Bench::Lines);
+        if (bench == "moulds")
+            m_window.showBench(MainWindow::Bench::Moulds);
+        if (bench == "stock")
+            m_window.showBench(MainWindow::Bench::Stock);
         if (bench == "sheets")
             m_window.showBench(MainWindow::Bench::Sheets);
         if (bench == "journal")
@@ -93,7 +97,8 @@ private:
             return;
         m_settling = true;
         const qint64 boat = m_since.elapsed();
-        const int rest = qgetenv("SHEERLAY_BENCH") == "compare" ? 20 * restTime : restTime;
+        const QByteArray bench = qgetenv("SHEERLAY_BENCH");
+        const int rest = bench == "compare" ? 20 * restTime : bench == "stock" ? 10 * restTime : restTime;
         QTimer::singleShot(rest, this, [this, boat] {
             QWidget& shown =
                 m_window.shop()->isVisible() ? static_cast<QWidget&>(*m_window.shop()) : m_window;

@@ -1,10 +1,6 @@
 #include "ui/window/sheets_bench.hpp"
 
-#include "core/sheets/cut_sheets.hpp"
-#include "core/sheets/stock_sheets.hpp"
-#include "core/sheets/wall_map.hpp"
 #include "ui/paper/sheet_painter.hpp"
-#include "ui/paper/sheet_set.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QComboBox>
@@ -23,8 +19,7 @@
 
 #include <algorithm>
 #include <cmath>
-#include <iterator>
-#include <optional>
+#include <utility>
 
 namespace sheerlay::ui {
 namespace {
@@ -51,12 +46,12 @@ bool printSheets(QPrinter& printer, const std::vector<core::Sheet>& sheets) {
 
 } // namespace
 
-SheetsBench::SheetsBench(TaskRunner::Mode mode, QWidget* parent)
-    : QWidget(parent), m_layout(new TaskRunner(mode, this)), m_writer(new TaskRunner(mode, this)),
-      m_list(new QListWidget(this)), m_page(new QComboBox(this)),
+SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
+    : QWidget(parent), m_set(std::move(set)), m_layout(new TaskRunner(mode, this)),
+      m_writer(new TaskRunner(mode, this)), m_list(new QListWidget(this)), m_page(new QComboBox(this)),
       m_write(new QPushButton(QStringLiteral("Write PDFs…"), this)),
-      m_print(new QPushButton(QStringLiteral("Print cut sheets…"), this)), m_status(new QLabel(this)),
-      m_preview(new QLabel), m_scroll(new QScrollArea(this)) {
+      m_print(new QPushButton(m_set.print, this)), m_status(new QLabel(this)), m_preview(new QLabel),
+      m_scroll(new QScrollArea(this)) {
     for (const auto& [text, size] : {std::pair{"A4", core::PageSize::A4},
                                      std::pair{"Letter", core::PageSize::Letter},
                                      std::pair{"A3", core::PageSize::A3},
@@ -65,7 +60,8 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, QWidget* parent)
     m_page->setFocusPolicy(Qt::NoFocus);
     m_list->setFocusPolicy(Qt::ClickFocus);
     m_list->setFrameShape(QFrame::NoFrame);
-    m_list->setAccessibleName(QStringLiteral("Sheets"));
+    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_list->setAccessibleName(m_set.name);
     m_status->setWordWrap(true);
     m_status->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_preview->setAlignment(Qt::AlignCenter);
@@ -113,8 +109,7 @@ void SheetsBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_boat = std::move(boat);
     m_dirty = true;
     m_layout->cancel();
-    m_status->setText(
-        m_boat ? QString() : QStringLiteral("Open a project, and this bench holds its sheets for the wall."));
+    m_status->setText(m_boat ? QString() : m_set.invitation);
     if (!m_boat) {
         m_sheets.clear();
         m_list->clear();
@@ -135,7 +130,7 @@ void SheetsBench::setStale(bool stale) {
 }
 
 void SheetsBench::refreshButtons() {
-    m_write->setEnabled(m_boat != nullptr && !m_oldBoat);
+    m_write->setEnabled(m_boat != nullptr && !m_oldBoat && (m_dirty || !m_sheets.empty()));
     m_print->setEnabled(!m_sheets.empty() && !m_oldBoat);
 }
 
@@ -166,36 +161,31 @@ void SheetsBench::layOut() {
         return;
     m_dirty = false;
     m_status->setText(QStringLiteral("Laying out the sheets…"));
-    m_layout->run(
-        [boat = m_boat, units = m_units, size = page()](std::stop_token, const TaskRunner::Progress&) {
-            const std::optional<core::StockPlan> stock =
-                core::planStock(boat->project, boat->hull, boat->plan);
-            const core::StockPlan* scarfs = stock ? &*stock : nullptr;
-            std::vector<core::Sheet> sheets =
-                core::cutSheets(boat->project, boat->hull, boat->plan, units, size, scarfs);
-            if (stock)
-                std::ranges::move(
-                    core::stockSheets(boat->project, boat->hull, boat->plan, *stock, units, size),
-                    std::back_inserter(sheets));
-            sheets.push_back(core::wallMap(boat->project, boat->hull, boat->plan, units, scarfs));
-            return sheets;
-        },
-        [this](std::vector<core::Sheet> sheets) {
-            const int row = std::max(0, m_list->currentRow());
-            m_sheets = std::move(sheets);
-            m_list->clear();
-            for (std::size_t i = 0; i < m_sheets.size(); ++i) {
-                const bool goesOn = i > 0 && m_sheets[i].title == m_sheets[i - 1].title;
-                m_list->addItem(toQString(m_sheets[i].title) +
-                                (goesOn ? QStringLiteral(", continued") : QString()));
-            }
-            m_list->setCurrentRow(std::min(row, m_list->count() - 1));
-            m_status->setText(QStringLiteral("%1 sheets and the wall map").arg(m_sheets.size() - 1));
-            refreshButtons();
-        },
-        [this](const QString& text) {
-            m_status->setText(QStringLiteral("The sheets could not be laid out: %1").arg(text));
-        });
+    m_layout->run([boat = m_boat, units = m_units, size = page(), show = m_set.show](
+                      std::stop_token, const TaskRunner::Progress&) { return show(*boat, units, size); },
+                  [this](std::vector<core::Sheet> sheets) {
+                      const int row = std::max(0, m_list->currentRow());
+                      m_sheets = std::move(sheets);
+                      m_list->clear();
+                      const QString boatsName = toQString(m_boat->project.name) + QStringLiteral(", ");
+                      for (std::size_t i = 0; i < m_sheets.size(); ++i) {
+                          const bool goesOn = i > 0 && m_sheets[i].title == m_sheets[i - 1].title;
+                          QString title = toQString(m_sheets[i].title);
+                          if (title.startsWith(boatsName)) // the window's title says it already
+                              title = title.mid(boatsName.size());
+                          if (!title.isEmpty())
+                              title[0] = title[0].toUpper();
+                          m_list->addItem(title + (goesOn ? QStringLiteral(", continued") : QString()));
+                      }
+                      m_list->setCurrentRow(std::min(row, m_list->count() - 1));
+                      if (m_sheets.empty())
+                          m_preview->clear();
+                      m_status->setText(m_sheets.empty() ? m_set.nothing : m_set.status(m_sheets));
+                      refreshButtons();
+                  },
+                  [this](const QString& text) {
+                      m_status->setText(QStringLiteral("The sheets could not be laid out: %1").arg(text));
+                  });
 }
 
 void SheetsBench::showSheet() {
@@ -223,10 +213,8 @@ void SheetsBench::write(const QString& folder) {
         return;
     m_status->setText(QStringLiteral("Writing the sheets…"));
     m_writer->run(
-        [boat = m_boat, units = m_units, size = page(), out = folder.toStdString()](
-            std::stop_token, const TaskRunner::Progress&) {
-            return writeSheetSet(boat->project, boat->hull, boat->plan, units, size, out);
-        },
+        [boat = m_boat, units = m_units, size = page(), out = folder.toStdString(), write = m_set.write](
+            std::stop_token, const TaskRunner::Progress&) { return write(*boat, units, size, out); },
         [this](const Expected<std::vector<std::string>, PaperError>& written) {
             if (!written) {
                 m_status->setText(toQString(written.error().text));
@@ -243,20 +231,19 @@ void SheetsBench::write(const QString& folder) {
 }
 
 void SheetsBench::print() {
-    if (m_sheets.size() < 2)
+    if (!m_boat || m_sheets.empty())
         return;
     QPrinter printer(QPrinter::HighResolution);
     QPrintDialog dialog(&printer, this);
-    dialog.setWindowTitle(QStringLiteral("Print cut sheets at full size"));
+    dialog.setWindowTitle(QStringLiteral("Print at full size"));
     if (dialog.exec() != QDialog::Accepted)
         return;
-    // the last sheet is the wall map, far larger than a printer's paper: it goes out as a PDF only
-    const std::vector<core::Sheet> pages(m_sheets.begin(), m_sheets.end() - 1);
+    const std::vector<core::Sheet> pages = m_set.printed(*m_boat, m_units, page());
     m_status->setText(
         printSheets(printer, pages)
-            ? QStringLiteral("Sent %1 sheets to the printer. Check the bar on the first one with a rule.")
+            ? QStringLiteral("Sent %1 pages to the printer. Check the bar on the first one with a rule.")
                   .arg(pages.size())
-            : QStringLiteral("The printer did not take the sheets. Writing PDFs works without one."));
+            : QStringLiteral("The printer did not take the pages. Writing PDFs works without one."));
 }
 
 } // namespace sheerlay::ui

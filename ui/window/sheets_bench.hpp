@@ -4,6 +4,7 @@
 #include "core/sheets/drawing.hpp"
 #include "core/sheets/page.hpp"
 #include "ui/scene/boat.hpp"
+#include "ui/window/page_set.hpp"
 #include "ui/window/task_runner.hpp"
 
 #include <QWidget>
@@ -19,12 +20,12 @@ class QScrollArea;
 
 namespace sheerlay::ui {
 
-/// The Sheets bench: what hangs on the shop's wall, to look through, write as PDF and print. Sheets are laid
+/// A bench of pages: what goes to the shop on paper, to look through, write as PDF and print. Pages are laid
 /// out on a worker when the bench is first looked at.
 class SheetsBench : public QWidget {
     Q_OBJECT
 public:
-    explicit SheetsBench(TaskRunner::Mode mode, QWidget* parent = nullptr);
+    SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent = nullptr);
 
     void setBoat(std::shared_ptr<const Boat> boat);
     void setUnits(core::Units units);
@@ -47,6 +48,7 @@ private:
     void print();
     [[nodiscard]] core::PageSize page() const;
 
+    PageSet m_set;
     std::shared_ptr<const Boat> m_boat;
     core::Units m_units = core::Units::Millimetres;
     bool m_dirty = true; // sheets are to be laid out anew

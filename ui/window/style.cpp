@@ -92,6 +92,30 @@ QPainterPath plankingPath() {
     return path;
 }
 
+/// A mould upside down on its strongback.
+QPainterPath mouldsPath() {
+    QPainterPath path;
+    path.moveTo(3, 17);
+    path.cubicTo(4, 8, 8, 5, 12, 5);
+    path.cubicTo(16, 5, 20, 8, 21, 17);
+    path.closeSubpath();
+    path.moveTo(12, 5);
+    path.lineTo(12, 17);
+    path.addRect(8, 17, 8, 4);
+    return path;
+}
+
+/// A board with strips ripped off it.
+QPainterPath stockPath() {
+    QPainterPath path;
+    path.addRect(2, 4, 20, 8);
+    for (const double y : {15.0, 18.0, 21.0}) {
+        path.moveTo(2, y);
+        path.lineTo(22, y);
+    }
+    return path;
+}
+
 QPainterPath sheetsPath() {
     QPainterPath path;
     path.addRect(5, 3, 14, 18);
@@ -153,6 +177,12 @@ QIcon icon(Icon which) {
         break;
     case Icon::Planking:
         painter.drawPath(plankingPath());
+        break;
+    case Icon::Moulds:
+        painter.drawPath(mouldsPath());
+        break;
+    case Icon::Stock:
+        painter.drawPath(stockPath());
         break;
     case Icon::Sheets:
         painter.drawPath(sheetsPath());

@@ -1,0 +1,90 @@
+#include "core/moulds/mould_set.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/qt_app.hpp"
+#include "ui/window/main_window.hpp"
+#include "ui/window/sheets_bench.hpp"
+
+#include <QFile>
+#include <QListWidget>
+#include <QPushButton>
+#include <QTemporaryDir>
+
+#include <algorithm>
+#include <string>
+
+using namespace sheerlay;
+using namespace sheerlay::ui;
+
+namespace {
+
+struct App {
+    App() { test::qtApp(); }
+};
+
+QString project(const QTemporaryDir& folder, const QByteArray& added) {
+    QFile reference(QStringLiteral(SHEERLAY_REFERENCE "/formula_canoe.sheerlay"));
+    REQUIRE(reference.open(QIODevice::ReadOnly));
+    const QString path = folder.filePath(QStringLiteral("canoe.sheerlay"));
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::WriteOnly));
+    file.write(reference.readAll() + added);
+    return path;
+}
+
+qsizetype titled(const SheetsBench& bench, const std::string& word) {
+    return std::count_if(bench.sheets().begin(), bench.sheets().end(), [&](const core::Sheet& s) {
+        return s.title.find(word) != std::string::npos;
+    });
+}
+
+} // namespace
+
+TEST_CASE_METHOD(App, "the moulds bench shows every mould whole and writes strongback and patterns") {
+    QTemporaryDir folder;
+    MainWindow window(TaskRunner::Mode::SameThread);
+    window.open(project(folder, {}));
+    REQUIRE(window.boat() != nullptr);
+    window.show();
+    window.showBench(MainWindow::Bench::Moulds);
+    SheetsBench& bench = *window.moulds();
+    const auto set = core::mouldsOf(window.boat()->project, window.boat()->hull);
+    REQUIRE(set.has_value());
+    CHECK(bench.sheets().size() > set->moulds.size()); // set-out and stem forms besides
+    CHECK(titled(bench, "trongback") >= 1);
+    CHECK(bench.findChild<QListWidget*>()->count() == static_cast<int>(bench.sheets().size()));
+    bench.write(folder.filePath(QStringLiteral("out")));
+    for (const char* name : {"strongback.pdf", "moulds-tiled.pdf", "moulds-roll.pdf"}) {
+        INFO(name);
+        QFile pdf(folder.filePath(QStringLiteral("out/%1").arg(QString::fromUtf8(name))));
+        REQUIRE(pdf.open(QIODevice::ReadOnly));
+        CHECK(pdf.read(5) == "%PDF-");
+    }
+}
+
+TEST_CASE_METHOD(App, "without boards the stock bench says what would make it useful") {
+    QTemporaryDir folder;
+    MainWindow window(TaskRunner::Mode::SameThread);
+    window.open(project(folder, {}));
+    window.show();
+    window.showBench(MainWindow::Bench::Stock);
+    CHECK(window.stock()->sheets().empty());
+    CHECK(window.stock()->status().contains(QStringLiteral("[stock]")));
+    for (const QPushButton* button : window.stock()->findChildren<QPushButton*>())
+        CHECK_FALSE(button->isEnabled()); // nothing to write, nothing to print
+}
+
+TEST_CASE_METHOD(App, "with boards the stock bench holds what to buy and how to mill it") {
+    QTemporaryDir folder;
+    MainWindow window(TaskRunner::Mode::SameThread);
+    window.open(project(folder, "\n[stock]\n[[stock.lot]]\nnominal = \"1x6\"\nlength = \"12 ft\"\n"));
+    REQUIRE(window.boat() != nullptr);
+    window.show();
+    window.showBench(MainWindow::Bench::Stock);
+    CHECK(window.stock()->sheets().size() >= 4);
+    window.stock()->write(folder.filePath(QStringLiteral("out")));
+    CHECK(QFile::exists(folder.filePath(QStringLiteral("out/stock.pdf"))));
+    // the wall's set holds them, too, with the map last
+    window.showBench(MainWindow::Bench::Sheets);
+    CHECK(window.sheets()->sheets().size() > window.stock()->sheets().size());
+    CHECK(window.sheets()->sheets().back().width > 420);
+}

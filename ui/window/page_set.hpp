@@ -1,0 +1,40 @@
+#pragma once
+
+#include "core/sheets/drawing.hpp"
+#include "core/sheets/page.hpp"
+#include "geometry/expected.hpp"
+#include "ui/paper/pdf_writer.hpp"
+#include "ui/scene/boat.hpp"
+
+#include <QString>
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace sheerlay::ui {
+
+/// What a bench of pages shows, prints and writes. The functions are called on a worker.
+struct PageSet {
+    using Pages = std::vector<core::Sheet>;
+    QString name;       ///< of the bench
+    QString invitation; ///< said while no boat is open
+    QString nothing;    ///< said where a boat has no such pages
+    QString print;      ///< on the button
+    std::function<Pages(const Boat&, core::Units, core::PageSize)> show;
+    std::function<Pages(const Boat&, core::Units, core::PageSize)> printed; ///< that go through a printer
+    /// @param folder  UTF-8. @return the files written
+    std::function<Expected<std::vector<std::string>, PaperError>(
+        const Boat&, core::Units, core::PageSize, const std::string& folder)>
+        write;
+    std::function<QString(const Pages&)> status;
+};
+
+/// What hangs on the shop's wall: cut sheets, board lists, wall map.
+[[nodiscard]] PageSet wallPages();
+/// The building frame: set-out of the strongback, each mould and stem form whole; printed in tiles.
+[[nodiscard]] PageSet mouldPages();
+/// From boards to strips: what to buy, milling, scarfs, labels.
+[[nodiscard]] PageSet stockPages();
+
+} // namespace sheerlay::ui
