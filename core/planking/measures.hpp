@@ -15,9 +15,9 @@ struct LayingContext {
     const LoftedHull* hull = nullptr;
     const TrimmedSurface* part = nullptr; ///< what the rows are cut by: the laid hull, or its bottom alone
     const Strength* strength = nullptr;
-    double bay = 305.0;   ///< mm, mould spacing that forces are reckoned over
+    double bay = 305.0;     ///< mm, mould spacing that forces are reckoned over
     std::stop_token stop{}; ///< asks to give up; what was laid so far is then of no use
-    bool stealers = true; ///< may be let in where tapers alone do not keep the limit
+    bool stealers = true;   ///< may be let in where tapers alone do not keep the limit
 };
 
 /// Fills in the strip's middle, samples, length, widths, edge bend, twist, bend and strain.
