@@ -261,11 +261,16 @@ Expected<HullOutline, std::string> traceOutline(const TensorSurface& surface, co
     const Eigen::Vector2d foot(mid, bisect([&](double t) { return c.centre({mid, t}); }, v, v + marchStep));
     std::vector<Eigen::Vector2d> bow = march(c, foot, -1, trims.bow.has_value());
     const std::vector<Eigen::Vector2d> stern = march(c, foot, +1, trims.stern.has_value());
-    if (bow.empty() || stern.empty())
+    if (bow.empty() || stern.empty()) {
+        const bool sided = trims.siding.at(surface.point(foot.x(), foot.y()).x()) > 0;
         return unexpected(
             std::string("the planking does not close at the ") + (bow.empty() ? "bow" : "stern") +
-            ": the keel line never meets the sheer there. Where the two sides run together flat against "
-            "each other, give the half-siding of stem and keel, where the planking ends");
+            ": the keel line never meets the sheer there. " +
+            (sided ? "With the half-siding given the planking would end where the table says nothing of it: "
+                     "give a smaller one, or the half-breadths closer to the stem"
+                   : "Where the two sides run together flat against each other, give the half-siding of stem "
+                     "and keel, where the planking ends"));
+    }
     HullOutline o;
     o.bowClosed = !trims.bow;
     o.sternClosed = !trims.stern;

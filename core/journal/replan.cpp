@@ -6,6 +6,16 @@
 #include <iterator>
 
 namespace sheerlay::core {
+namespace {
+
+void heaviestFirst(Plan& plan) {
+    std::stable_sort(plan.findings.begin(), plan.findings.end(), [](const Finding& a, const Finding& b) {
+        return a.level > b.level;
+    });
+}
+
+} // namespace
+
 Expected<Plan, PlanError> replan(const Project& project,
                                  const LoftedHull& hull,
                                  const Plan& plan,
@@ -26,11 +36,27 @@ plankAsLaid(const Project& project, const LoftedHull& hull, const PlankingWatch&
     if (!plan)
         return unexpected(plan.error());
     PlanAsLaid result{std::move(*plan), std::nullopt};
+    const auto caution = [&result](const char* code, std::string text) {
+        result.plan.findings.push_back({Level::Caution, code, std::nullopt, std::nullopt, std::move(text)});
+    };
+    for (const LaidStrip& laid : project.journal.laid)
+        if (std::ranges::none_of(result.plan.strips, [&](const Strip& s) { return s.id == laid.strip; }))
+            caution("journal-unknown-strip",
+                    "The journal says that strip " + laid.strip +
+                        " is laid, but the plan has no strip of that name; look at line " +
+                        std::to_string(laid.line) + " of the project.");
+    heaviestFirst(result.plan);
     if (project.journal.readings.empty())
         return result;
     result.laid = whatWasLaid(project.journal, project, hull, result.plan);
-    if (!result.laid)
+    if (!result.laid) {
+        caution("journal-not-used",
+                "None of the journal's readings fits this plan, so nothing was planned anew: their rows are "
+                "not below the start and above the last plank, do not pass the stations given, or the girths "
+                "are further off than strips and moulds can be. Look at rows, stations and the tape.");
+        heaviestFirst(result.plan);
         return result;
+    }
     auto anew = replan(project,
                        hull,
                        result.plan,
@@ -45,9 +71,10 @@ plankAsLaid(const Project& project, const LoftedHull& hull, const PlankingWatch&
             anew->findings.push_back(std::move(f));
     const auto told = tellWhatWasLaid(*result.laid, hull, stationNames(project, hull));
     anew->findings.insert(anew->findings.end(), told.begin(), told.end());
-    std::stable_sort(anew->findings.begin(), anew->findings.end(), [](const Finding& a, const Finding& b) {
-        return a.level > b.level;
-    });
+    for (Finding& f : result.plan.findings)
+        if (f.code == "journal-unknown-strip")
+            anew->findings.push_back(std::move(f));
+    heaviestFirst(*anew);
     result.plan = std::move(*anew);
     return result;
 }

@@ -114,6 +114,11 @@ std::string leftOutText(const LeftOutReading& reading, const Stations& stations)
     if (reading.planned == 0.0)
         return what +
                " was left out, since the row does not pass there in the plan; look at its row and station.";
+    if (reading.farOff)
+        return what + " was left out, since " + bothUnits(reading.planned) +
+               " was planned there, and strips and moulds are not so far off; look at its row and station, "
+               "and "
+               "read it once more.";
     return what + " was left out, since " + bothUnits(reading.planned) +
            " was planned there and the other readings of that row bear this out; read it once more.";
 }

@@ -9,6 +9,8 @@ namespace sheerlay::core {
 namespace {
 
 constexpr double sameStation = 1.0; // mm
+constexpr double driftPerRow =
+    0.5; // mm that strips may cover more or less than planned: five times the usual
 
 /// A reading beside what the plan says.
 struct Compared {
@@ -77,9 +79,14 @@ private:
     compare(const RowReading& reading, const GirthLeft& girth, const LoftedHull& hull, const Plan& plan) {
         const double x = girth.x + hull.xShift;
         const auto& tape = m_tapes.try_emplace(x, hull, x).first->second;
-        const auto planned = plannedGirthLeft(plan, reading.row, tape);
+        const auto planned = reading.row < plan.lastRow ? plannedGirthLeft(plan, reading.row, tape)
+                                                        : std::nullopt; // the last plank leaves nothing
         if (!planned) {
             m_leftOut.push_back({reading.row, x, girth.girth, 0.0});
+            return;
+        }
+        if (std::abs(planned->left - girth.girth) > plan.coverWidth + driftPerRow * reading.row) {
+            m_leftOut.push_back({reading.row, x, girth.girth, planned->left, true});
             return;
         }
         m_rounds[reading.row].push_back(

@@ -15,12 +15,14 @@
 
 namespace sheerlay::core {
 
-/// A reading that the round it belongs to does not bear out, or that no edge passes by; it is left out.
+/// A reading that the round it belongs to does not bear out, that is further off than strips and moulds can
+/// be, or that no edge passes by; it is left out.
 struct LeftOutReading {
     int row = 0;
     double x = 0.0;       ///< mm from the bow
     double read = 0.0;    ///< mm
     double planned = 0.0; ///< mm; 0 where the edge does not pass
+    bool farOff = false;  ///< by more than strips and moulds can be, whatever the rest of its round says
 };
 
 /// What the journal says about the boat on the moulds.

@@ -1,5 +1,6 @@
 #include "core/planking/plan_findings.hpp"
 
+#include "core/planking/difficulty.hpp"
 #include "core/planking/strength.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/number_text.hpp"
@@ -148,7 +149,7 @@ void shutter(Plan& plan) {
              "The shutter (" + name + ") comes out about " + bothUnits(wide) + " wide, give or take " +
                  "what the real strips cover more or less than planned (a tenth of a millimetre on every "
                  "strip is " +
-                 bothUnits(0.1 * plan.lastRow) + " here)" +
+                 bothUnits(std::max(0.1 * plan.lastRow, 1.0)) + " here)" +
                  (thin ? "; so thin a plank can't be fitted well: shift the start line or the cover width a "
                          "little."
                        : "; measure before cutting it.")});
@@ -266,23 +267,27 @@ void stemPieces(const Project& project, Plan& plan) {
 
 } // namespace
 
-void tellStart(const StartSearch& search, Plan& plan) {
-    const StartCandidate& best = search.candidates[search.best];
-    const StartCandidate& sheer = search.candidates.front();
-    const std::string worst = "the worst edge bend of any row is then " + numberText(best.worst * 1e3, 2) +
-                              " per metre (radius " + numberText(1e-3 / best.worst, 1) + " m)";
+void tellStart(const std::vector<StartCandidate>& candidates, Plan& plan) {
+    const double hardest = worstEdgeBend(plan);
+    const StartCandidate& sheer = candidates.front();
+    const std::string worst = "the worst edge bend of any strip is then " + numberText(hardest * 1e3, 2) +
+                              " per metre" +
+                              (hardest > 0 ? " (radius " + numberText(1e-3 / hardest, 1) + " m)" : "");
     std::string text;
-    if (best.line.kind == StartLine::Kind::Sheer)
-        text = "The plain sheer is as good a start as any: " + worst + ".";
+    if (plan.start.kind == StartLine::Kind::Sheer)
+        text = sheer.worst <= freeEdgeBend
+                   ? "The plain sheer will do, since hands bend all its rows: " + worst + "."
+                   : "The plain sheer is about as good a start as any: " + worst + ".";
     else
-        text = "Start the planking " + bothUnits(best.line.girth) +
-               " below the sheer, measured around the widest section, " +
-               (best.line.kind == StartLine::Kind::Geodesic ? "with a strip that lies without edge bend"
-                                                            : "along a line bent a little in its own plane") +
-               "; " + worst +
-               (sheer.line.kind == StartLine::Kind::Sheer
-                    ? ", against " + numberText(sheer.worst * 1e3, 2) + " from the sheer."
-                    : ".");
+        text =
+            "Start the planking " + bothUnits(plan.start.girth) +
+            " below the sheer, measured around the widest section, " +
+            (plan.start.kind == StartLine::Kind::Geodesic ? "with a strip that lies without edge bend"
+                                                          : "along a line bent a little in its own plane") +
+            "; " + worst +
+            (sheer.line.kind == StartLine::Kind::Sheer
+                 ? ", against " + numberText(sheer.worst * 1e3, 2) + " from the sheer without tapers."
+                 : ".");
     plan.findings.push_back({Level::Note, "start-found", std::nullopt, std::nullopt, text});
 }
 

@@ -8,8 +8,9 @@
 
 namespace sheerlay::core {
 
-/// Says which start line the search chose, and what it gains over the plain sheer.
-void tellStart(const StartSearch& search, Plan& plan);
+/// Says which start line the planking goes from, as a search chose it and small moves left it, and what it
+/// gains over the plain sheer.
+void tellStart(const std::vector<StartCandidate>& candidates, Plan& plan);
 
 /// Says what was changed for the shutter's sake, and what became of the shutter.
 /// @param before, after  mm left on one side

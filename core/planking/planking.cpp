@@ -93,7 +93,6 @@ Expected<Plan, PlanError> plank(const Project& project,
         if (search.candidates.empty())
             return unexpected(PlanError{"no start line could be found on this hull"});
         start = search.candidates[search.best].line;
-        tellStart(search, empty);
         empty.candidates = std::move(search.candidates);
     }
     if (!project.planking.shutter && !measured) // the last plank's wish moves the start, too
@@ -125,6 +124,8 @@ Expected<Plan, PlanError> plank(const Project& project,
         layHerringbone(plan, project);
     orderStrips(plan, project.planking.closing);
     tellStealers(hull, plan);
+    if (!plan.candidates.empty())
+        tellStart(plan.candidates, plan);
     findInPlan(project, plan, measured ? std::nullopt : moveForTop(context, empty, plan));
     plan.milliseconds =
         std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();

@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <utility>
+#include <vector>
 
 using namespace sheerlay;
 using namespace sheerlay::core;
@@ -157,4 +159,63 @@ TEST_CASE("readings in the journal change the plan, and the findings say so") {
     const PlanAsLaid plain = plankAsLaid(c.project, c.hull).value();
     CHECK_FALSE(plain.laid.has_value());
     CHECK(plain.plan.strips.size() == c.plan.strips.size());
+}
+
+TEST_CASE("readings that can't be this boat's change nothing, and that is said") {
+    const Canoe& c = canoe();
+    const auto has = [](const Plan& plan, const char* code) {
+        return std::any_of(plan.findings.begin(), plan.findings.end(), [&](const Finding& f) {
+            return f.code == code && f.level == Level::Caution;
+        });
+    };
+    const auto planned = [&](int row, const std::vector<std::pair<double, double>>& girths) {
+        Project p = c.project;
+        RowReading reading;
+        reading.row = row;
+        for (const auto& [x, girth] : girths) {
+            GirthLeft left;
+            left.x = x - c.hull.xShift;
+            left.girth = girth;
+            reading.girthLeft.push_back(left);
+        }
+        p.journal.readings.push_back(reading);
+        return plankAsLaid(p, c.hull).value();
+    };
+    // girths that no strips leave, a row that is none, one that is the last plank, stations past the ends
+    for (const auto& boat : {planned(10, {{1000, 100}, {2438, 1440}, {3900, 5}}),
+                             planned(60, {{2438, 100}}),
+                             planned(c.plan.lastRow, {{2438, 3}}),
+                             planned(10, {{-500, 300}, {9000, 300}})}) {
+        CHECK_FALSE(boat.laid.has_value());
+        CHECK(has(boat.plan, "journal-not-used"));
+        CHECK(boat.plan.lastRow == c.plan.lastRow);
+        CHECK(starboard(boat.plan, 10).length == starboard(c.plan, 10).length);
+    }
+    Project p = c.project;
+    p.journal.laid.push_back({"S99", "2026-02-03", "", 412});
+    const Plan unknown = plankAsLaid(p, c.hull).value().plan;
+    REQUIRE(has(unknown, "journal-unknown-strip"));
+    for (const Finding& f : unknown.findings)
+        if (f.code == "journal-unknown-strip")
+            CHECK(f.text.find("412") != std::string::npos);
+}
+
+TEST_CASE("one reading far off is left out, and the others are believed") {
+    const Canoe& c = canoe();
+    Project p = c.project;
+    RowReading reading;
+    reading.row = 20;
+    for (const double x : c.hull.stationX)
+        if (const auto girth = plannedGirthLeft(c.plan, c.hull, 20, x)) {
+            GirthLeft left;
+            left.x = x - c.hull.xShift;
+            left.girth = girth->left - (reading.girthLeft.size() == 4 ? 60.0 : 1.0);
+            reading.girthLeft.push_back(left);
+        }
+    p.journal.readings.push_back(reading);
+    const PlanAsLaid boat = plankAsLaid(p, c.hull).value();
+    REQUIRE(boat.laid.has_value());
+    REQUIRE(boat.laid->leftOut.size() == 1);
+    CHECK(boat.laid->leftOut.front().farOff);
+    CHECK_THAT(boat.laid->offset.value, WithinAbs(1.0, 0.3));
 }
