@@ -44,12 +44,13 @@ QString droppedProject(const QMimeData* data) {
 MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     : QMainWindow(parent), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
       m_desk(new ProjectDesk(this)), m_notice(new Notice), m_pages(new QStackedWidget),
-      m_lines(new LoftPanel), m_moulds(new SheetsBench(mode, mouldPages())),
-      m_stock(new SheetsBench(mode, stockPages())), m_sheets(new SheetsBench(mode, wallPages())),
-      m_planking(new PlankingBench(mode)), m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)),
-      m_benchButtons(new QButtonGroup(this)), m_progress(new QLabel), m_stop(new QToolButton),
-      m_unitsButton(new QToolButton), m_unsaved(new QLabel), m_recent(new QMenu(this)),
-      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
+      m_lines(new LoftPanel), m_planking(new PlankingBench(mode)),
+      m_moulds(new SheetsBench(mode, mouldPages())), m_stock(new SheetsBench(mode, stockPages())),
+      m_sheets(new SheetsBench(mode, wallPages())), m_fittingOut(new SheetsBench(mode, fittingOutPages())),
+      m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_benchButtons(new QButtonGroup(this)),
+      m_progress(new QLabel), m_stop(new QToolButton), m_unitsButton(new QToolButton), m_unsaved(new QLabel),
+      m_recent(new QMenu(this)), m_edit(new QMenu(this)), m_saveAction(new QAction(this)),
+      m_pictureAction(new QAction(this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
     resize(1360, 880);
@@ -57,7 +58,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     m_start = makeStartPage();
     m_pages->addWidget(m_lines);
     m_pages->addWidget(m_planking);
-    for (QWidget* pages : {m_moulds, m_stock, m_sheets})
+    for (QWidget* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         m_pages->addWidget(pages);
     m_pages->addWidget(m_journal);
     m_pages->addWidget(m_start);
@@ -129,6 +130,7 @@ QWidget* MainWindow::makeBenchStrip() {
     bench(QStringLiteral("Stock"), Icon::Stock, Bench::Stock, QStringLiteral("4"));
     bench(QStringLiteral("Sheets"), Icon::Sheets, Bench::Sheets, QStringLiteral("5"));
     bench(QStringLiteral("Journal"), Icon::Journal, Bench::Journal, QStringLiteral("6"));
+    bench(QStringLiteral("Fitting out"), Icon::FittingOut, Bench::FittingOut, QStringLiteral("7"));
     connect(m_benchButtons, &QButtonGroup::idClicked, this, [this](int id) {
         showBench(static_cast<Bench>(id));
     });
@@ -220,8 +222,13 @@ void MainWindow::makeKeys() {
             m_planking->select(std::string());
     });
     key(Qt::Key_U, [this] { m_unitsButton->click(); });
-    for (const Bench bench :
-         {Bench::Lines, Bench::Moulds, Bench::Planking, Bench::Stock, Bench::Sheets, Bench::Journal})
+    for (const Bench bench : {Bench::Lines,
+                              Bench::Moulds,
+                              Bench::Planking,
+                              Bench::Stock,
+                              Bench::Sheets,
+                              Bench::Journal,
+                              Bench::FittingOut})
         key(Qt::Key_1 + static_cast<int>(bench), [this, bench] { showBench(bench); });
     key(Qt::Key_P, [this] { m_planking->showControls(!m_planking->controlsShown()); });
     key(Qt::Key_F11, [this] { enterShop(); });
@@ -239,6 +246,9 @@ void MainWindow::showBench(Bench bench) {
         break;
     case Bench::Moulds:
         m_pages->setCurrentWidget(m_moulds);
+        break;
+    case Bench::FittingOut:
+        m_pages->setCurrentWidget(m_fittingOut);
         break;
     case Bench::Stock:
         m_pages->setCurrentWidget(m_stock);
@@ -258,7 +268,7 @@ void MainWindow::setUnits(core::Units units) {
                                                         : QStringLiteral("millimetres"));
     m_lines->setUnits(units);
     m_planking->setUnits(units);
-    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setUnits(units);
     m_shop->setUnits(units);
     m_journal->setUnits(units);
@@ -276,12 +286,12 @@ void MainWindow::open(const QString& path) {
         m_boat.reset();
         m_staleBoat = false;
         m_planking->setStale(false);
-        for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+        for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
             pages->setStale(false);
         m_planking->bar()->first();
         m_lines->setBoat(nullptr);
         m_planking->setBoat(nullptr);
-        for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+        for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
             pages->setBoat(nullptr);
         m_shop->setBoat(nullptr);
         m_journal->setBoat(nullptr);
@@ -318,7 +328,7 @@ void MainWindow::tellTrouble(const QStringList& lines) {
         said.front() += QStringLiteral(" The boat below is the one from before the change.");
     }
     m_planking->setStale(m_staleBoat);
-    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setStale(m_staleBoat);
     if (!m_boat)
         m_pages->setCurrentWidget(m_start); // nothing to show on a bench
@@ -357,11 +367,11 @@ void MainWindow::take(const LoadedBoat& result) {
         m_notice->say(lines, Notice::Weight::Remark);
     }
     m_planking->setStale(false);
-    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setStale(false);
     m_lines->setBoat(m_boat);
     m_planking->setBoat(m_boat);
-    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setBoat(m_boat);
     m_shop->setBoat(m_boat);
     m_journal->setBoat(m_boat);

@@ -31,7 +31,7 @@ class SheetsBench;
 class MainWindow : public QMainWindow {
     Q_OBJECT
 public:
-    enum class Bench { Lines, Moulds, Planking, Stock, Sheets, Journal };
+    enum class Bench { Lines, Moulds, Planking, Stock, Sheets, Journal, FittingOut };
 
     explicit MainWindow(TaskRunner::Mode mode = TaskRunner::Mode::Thread, QWidget* parent = nullptr);
     ~MainWindow() override;
@@ -47,6 +47,7 @@ public:
     [[nodiscard]] SheetsBench* sheets() const { return m_sheets; }
     [[nodiscard]] SheetsBench* moulds() const { return m_moulds; }
     [[nodiscard]] SheetsBench* stock() const { return m_stock; }
+    [[nodiscard]] SheetsBench* fittingOut() const { return m_fittingOut; }
     [[nodiscard]] JournalBench* journal() const { return m_journal; }
     [[nodiscard]] LoftPanel* lines() const { return m_lines; }
     [[nodiscard]] Notice* notice() const { return m_notice; }
@@ -104,7 +105,7 @@ private:
     QWidget* m_start = nullptr;
     LoftPanel* m_lines;
     PlankingBench* m_planking;
-    SheetsBench *m_moulds, *m_stock, *m_sheets;
+    SheetsBench *m_moulds, *m_stock, *m_sheets, *m_fittingOut;
     JournalBench* m_journal;
     ShopMode* m_shop;
     QButtonGroup* m_benchButtons;

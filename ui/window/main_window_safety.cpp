@@ -114,7 +114,7 @@ void MainWindow::stopPlanning() {
     m_takingBack = false;
     showProject();
     m_planking->setStale(m_staleBoat);
-    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setStale(m_staleBoat);
 }
 
@@ -125,7 +125,7 @@ void MainWindow::replan() {
     if (m_boat && !m_runner->busy() && !m_staleBoat && core::plansAlike(m_boat->project, m_desk->project()))
         return;                 // a strip more is down: the plan is the same
     m_planking->setStale(true); // until the new plan is there, the picture is the old one
-    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets})
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setStale(true);
     m_runner->run(
         [project = m_desk->project(), before = m_boat](std::stop_token stop,

@@ -1,10 +1,14 @@
 #include "ui/window/page_set.hpp"
 
+#include "core/lines_drawing/curvature_sheet.hpp"
+#include "core/lines_drawing/lines_sheet.hpp"
 #include "core/moulds/mould_set.hpp"
 #include "core/patterns/mould_pattern.hpp"
 #include "core/patterns/pattern_pages.hpp"
 #include "core/patterns/strongback_sheet.hpp"
+#include "core/sheets/boat_sheets.hpp"
 #include "core/sheets/cut_sheets.hpp"
+#include "core/sheets/fitout_sheets.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
 #include "ui/paper/sheet_set.hpp"
@@ -31,6 +35,8 @@ Pages wallPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
     Pages pages = core::cutSheets(boat.project, boat.hull, boat.plan, units, size, scarfs);
     if (stock)
         append(pages, core::stockSheets(boat.project, boat.hull, boat.plan, *stock, units, size));
+    pages.push_back(core::linesSheet(boat.project, boat.hull, units));
+    pages.push_back(core::curvatureSheet(boat.project, boat.hull, units));
     pages.push_back(core::wallMap(boat.project, boat.hull, boat.plan, units, scarfs));
     return pages;
 }
@@ -58,6 +64,28 @@ Pages stockPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
     return stock ? core::stockSheets(boat.project, boat.hull, boat.plan, *stock, units, size) : Pages();
 }
 
+Pages fitoutPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+    const auto fitout = core::planFitout(boat.project, boat.hull, boat.plan);
+    return fitout && *fitout ? core::fitoutSheets(boat.project, **fitout, units, size) : Pages();
+}
+
+Pages coveringPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+    const core::AfterPlanking after = core::afterPlanking(boat.project, boat.hull, boat.plan);
+    return core::coveringSheets(boat.project, after, units, size);
+}
+
+Pages afloatPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+    const core::AfterPlanking after = core::afterPlanking(boat.project, boat.hull, boat.plan);
+    return core::afloatSheets(boat.project, after, units, size);
+}
+
+Pages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+    Pages pages = fitoutPagesOf(boat, units, size);
+    append(pages, coveringPagesOf(boat, units, size));
+    append(pages, afloatPagesOf(boat, units, size));
+    return pages;
+}
+
 /// Writes PDFs into a folder that is made when it is not there; those without pages are left out.
 Expected<std::vector<std::string>, PaperError>
 writeAll(const std::string& folder, const std::vector<std::pair<std::string, Pages>>& files) {
@@ -83,16 +111,18 @@ PageSet wallPages() {
     set.print = QStringLiteral("Print cut sheets…");
     set.show = wallPagesOf;
     set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
-        // the last is the wall map, far larger than a printer's paper: it goes out as a PDF only
+        // wall map and lines are larger than a printer's paper: they go out as PDFs only
         Pages pages = wallPagesOf(boat, units, size);
-        pages.pop_back();
+        const core::Page paper = core::pageOf(size);
+        const double longest = std::max(paper.width, paper.height) + 1;
+        std::erase_if(pages, [&](const core::Sheet& s) { return std::max(s.width, s.height) > longest; });
         return pages;
     };
     set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
         return writeSheetSet(boat.project, boat.hull, boat.plan, units, size, folder);
     };
     set.status = [](const Pages& pages) {
-        return QStringLiteral("%1 sheets and the wall map").arg(pages.size() - 1);
+        return QStringLiteral("%1 sheets, the lines and the wall map").arg(pages.size() - 3);
     };
     return set;
 }
@@ -142,6 +172,29 @@ PageSet stockPages() {
     };
     set.status = [](const Pages& pages) {
         return QStringLiteral("%1 pages: what to buy, milling, scarfs and labels").arg(pages.size());
+    };
+    return set;
+}
+
+PageSet fittingOutPages() {
+    PageSet set;
+    set.name = QStringLiteral("Fitting out");
+    set.invitation = QStringLiteral("Open a project, and this bench holds what comes after the planking.");
+    set.nothing = QStringLiteral(
+        "Nothing is asked for yet. Put into the project's file what she shall have, and this bench tells "
+        "lengths, angles, cloth, resin and how she floats:\n\n[fitout]\n[covering]\n[afloat]\n\n"
+        "The README names their keys; the examples use them.");
+    set.print = QStringLiteral("Print pages…");
+    set.show = fittingOutPagesOf;
+    set.printed = fittingOutPagesOf;
+    set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
+        return writeAll(folder,
+                        {{"fitout.pdf", fitoutPagesOf(boat, units, size)},
+                         {"covering.pdf", coveringPagesOf(boat, units, size)},
+                         {"afloat.pdf", afloatPagesOf(boat, units, size)}});
+    };
+    set.status = [](const Pages& pages) {
+        return QStringLiteral("%1 pages: parts to fit, cloth and resin, afloat").arg(pages.size());
     };
     return set;
 }

@@ -30,11 +30,13 @@ struct PageSet {
     std::function<QString(const Pages&)> status;
 };
 
-/// What hangs on the shop's wall: cut sheets, board lists, wall map.
+/// What hangs on the shop's wall: cut sheets, board lists, lines drawing, wall map.
 [[nodiscard]] PageSet wallPages();
 /// The building frame: set-out of the strongback, each mould and stem form whole; printed in tiles.
 [[nodiscard]] PageSet mouldPages();
 /// From boards to strips: what to buy, milling, scarfs, labels.
 [[nodiscard]] PageSet stockPages();
+/// After the planking: gunwales, decks, bulkheads and seats, cloth and resin, and how she floats.
+[[nodiscard]] PageSet fittingOutPages();
 
 } // namespace sheerlay::ui

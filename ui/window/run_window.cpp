@@ -70,6 +70,8 @@ private:
             m_window.showBench(MainWindow::Bench::Lines);
         if (bench == "moulds")
             m_window.showBench(MainWindow::Bench::Moulds);
+        if (bench == "fitting-out")
+            m_window.showBench(MainWindow::Bench::FittingOut);
         if (bench == "stock")
             m_window.showBench(MainWindow::Bench::Stock);
         if (bench == "sheets")
@@ -98,7 +100,9 @@ private:
         m_settling = true;
         const qint64 boat = m_since.elapsed();
         const QByteArray bench = qgetenv("SHEERLAY_BENCH");
-        const int rest = bench == "compare" ? 20 * restTime : bench == "stock" ? 10 * restTime : restTime;
+        const int rest = bench == "compare"                           ? 20 * restTime
+                         : bench == "stock" || bench == "fitting-out" ? 10 * restTime
+                                                                      : restTime;
         QTimer::singleShot(rest, this, [this, boat] {
             QWidget& shown =
                 m_window.shop()->isVisible() ? static_cast<QWidget&>(*m_window.shop()) : m_window;

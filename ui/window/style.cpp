@@ -116,6 +116,19 @@ QPainterPath stockPath() {
     return path;
 }
 
+/// A hull afloat with a seat across.
+QPainterPath fittingOutPath() {
+    QPainterPath path;
+    path.moveTo(4, 6);
+    path.cubicTo(5, 15, 9, 18, 12, 18);
+    path.cubicTo(15, 18, 19, 15, 20, 6);
+    path.moveTo(6, 10);
+    path.lineTo(18, 10);
+    path.moveTo(2, 21);
+    path.lineTo(22, 21);
+    return path;
+}
+
 QPainterPath sheetsPath() {
     QPainterPath path;
     path.addRect(5, 3, 14, 18);
@@ -189,6 +202,9 @@ QIcon icon(Icon which) {
         break;
     case Icon::Journal:
         painter.drawPath(journalPath());
+        break;
+    case Icon::FittingOut:
+        painter.drawPath(fittingOutPath());
         break;
     case Icon::Folder:
         painter.drawPath(folderPath());

@@ -10,7 +10,7 @@ namespace sheerlay::ui {
 void dress(QApplication& application);
 
 /// Our own small icons: 2 px lines on a 24 px grid.
-enum class Icon { Lines, Moulds, Planking, Stock, Sheets, Folder, Picture, Journal };
+enum class Icon { Lines, Moulds, Planking, Stock, Sheets, Folder, Picture, Journal, FittingOut };
 [[nodiscard]] QIcon icon(Icon which);
 
 } // namespace sheerlay::ui

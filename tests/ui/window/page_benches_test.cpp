@@ -88,3 +88,22 @@ TEST_CASE_METHOD(App, "with boards the stock bench holds what to buy and how to 
     CHECK(window.sheets()->sheets().size() > window.stock()->sheets().size());
     CHECK(window.sheets()->sheets().back().width > 420);
 }
+
+TEST_CASE_METHOD(
+    App, "the fitting-out bench shows what the project asks for, and says so where it asks for nothing") {
+    QTemporaryDir folder;
+    MainWindow window(TaskRunner::Mode::SameThread);
+    window.open(project(folder, {}));
+    REQUIRE(window.boat() != nullptr);
+    window.show();
+    window.showBench(MainWindow::Bench::FittingOut);
+    CHECK(window.fittingOut()->sheets().empty());
+    CHECK(window.fittingOut()->status().contains(QStringLiteral("[fitout]")));
+    window.open(
+        project(folder, "\n[fitout.gunwales]\ninner = { width = \"3/4 in\", height = \"3/4 in\" }\n"));
+    REQUIRE(window.boat() != nullptr);
+    window.showBench(MainWindow::Bench::FittingOut);
+    CHECK(titled(*window.fittingOut(), "unwale") >= 1);
+    window.fittingOut()->write(folder.filePath(QStringLiteral("out")));
+    CHECK(QFile::exists(folder.filePath(QStringLiteral("out/fitout.pdf"))));
+}
