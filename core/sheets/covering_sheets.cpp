@@ -97,8 +97,8 @@ void face(ListPages& pages,
     pages.text(
         "Cloth of " + clothText(f.choices.cloth, units) + ", off a roll " + stockText(f.choices.roll, units) +
         " wide: buy " + runText(f.fromRoll, units) + ", " + numberText(100 * choices.clothSpare, 0) +
-        " percent spare included. Overhang " + stockText(f.choices.overhang, units) + " at sheer and stems" +
-        (f.lay == ClothLay::Drape ? "." : "; the pieces lap " + stockText(f.choices.overlap, units) + "."));
+        " percent spare included. Overhang " + lapText(f.choices.overhang, units) + " at sheer and stems" +
+        (f.lay == ClothLay::Drape ? "." : "; the pieces lap " + lapText(f.choices.overlap, units) + "."));
     for (const ClothSlit& slit : f.slits)
         pages.text(slitText(slit, units));
     if (f.slits.empty())
@@ -158,13 +158,12 @@ coveringSheets(const Project& project, const AfterPlanking& after, Units units, 
               litresText(plan.varnish, units)},
              true});
     pages.list({{"What", 3.0, Anchor::Left, Weight::SemiBold}, {"How much", 3.0}}, rows);
-    pages.text(
-        "Resin holds " + numberText(100 * choices.waste, 0) +
-        " percent of waste; fillets, thickened glue and bulkheads come on top. It adds about " +
-        weightText(plan.mass, units) +
-        " to the boat with cloth and varnish. Amounts follow a published "
-        "estimate for cloth on wood strips (Epoxyworks, B. Niederer); your own hand counts for more, so note "
-        "what the first coat really took.");
+    pages.text("Resin holds " + numberText(100 * choices.waste, 0) +
+               " percent of waste; fillets, thickened glue and bulkheads come on top. It adds about " +
+               weightText(plan.mass, units) +
+               " to the boat with cloth and varnish. Amounts follow a published "
+               "estimate for cloth on wood strips; your own hand counts for more, so note "
+               "what the first coat really took.");
     for (const Finding& finding : plan.findings)
         pages.text(finding.text);
     std::vector<Sheet> sheets = pages.take();

@@ -100,9 +100,9 @@ private:
         m_settling = true;
         const qint64 boat = m_since.elapsed();
         const QByteArray bench = qgetenv("SHEERLAY_BENCH");
-        const int rest = bench == "compare"                           ? 20 * restTime
-                         : bench == "stock" || bench == "fitting-out" ? 10 * restTime
-                                                                      : restTime;
+        const int rest = bench == "compare"                                                ? 20 * restTime
+                         : bench == "stock" || bench == "sheets" || bench == "fitting-out" ? 10 * restTime
+                                                                                           : restTime;
         QTimer::singleShot(rest, this, [this, boat] {
             QWidget& shown =
                 m_window.shop()->isVisible() ? static_cast<QWidget&>(*m_window.shop()) : m_window;
