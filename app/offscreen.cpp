@@ -1,6 +1,7 @@
 #include "app/offscreen.hpp"
 
 #include <QGuiApplication>
+#include <QHashFunctions>
 
 #include <iostream>
 
@@ -19,6 +20,8 @@ void keepQtQuiet(QtMsgType type, const QMessageLogContext& /*context*/, const QS
 Offscreen::Offscreen() {
     qputenv("QT_QPA_PLATFORM", "offscreen"); // the only platform that paints type without a display
     qputenv("LC_ALL", "C.UTF-8");            // file names are UTF-8 whatever the session speaks
+    QHashSeed::setDeterministicGlobalSeed(); // Qt writes a PDF's fonts in the order of a hash: the same each
+                                             // time
     qInstallMessageHandler(keepQtQuiet);
     m_application = std::make_unique<QGuiApplication>(m_count, m_arguments.data());
 }

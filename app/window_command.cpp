@@ -5,7 +5,6 @@
 #include <cstdlib>
 #include <dlfcn.h>
 #include <fstream>
-#include <memory>
 #include <optional>
 #include <string>
 
@@ -21,24 +20,19 @@ bool isSet(const char* name) {
 /// The X display that DISPLAY names lets us in. After su, sudo or ssh it often names one that doesn't, and Qt
 /// would abort. Asked of the library that Qt's own X platform brings along; true where that isn't there.
 bool displayAnswers() {
-    struct Close {
-        void operator()(void* library) const { dlclose(library); }
-    };
-    const std::unique_ptr<void, Close> library(dlopen("libxcb.so.1", RTLD_NOW | RTLD_LOCAL));
+    void* const library = dlopen("libxcb.so.1", RTLD_NOW | RTLD_LOCAL);
     if (!library)
         return true;
     using Connect = void* (*)(const char*, int*);
     using HasError = int (*)(void*);
-    using Disconnect = void (*)(void*);
-    const auto connect = reinterpret_cast<Connect>(dlsym(library.get(), "xcb_connect"));
-    const auto hasError = reinterpret_cast<HasError>(dlsym(library.get(), "xcb_connection_has_error"));
-    const auto disconnect = reinterpret_cast<Disconnect>(dlsym(library.get(), "xcb_disconnect"));
-    if (connect == nullptr || hasError == nullptr || disconnect == nullptr)
+    const auto connect = reinterpret_cast<Connect>(dlsym(library, "xcb_connect"));
+    const auto hasError = reinterpret_cast<HasError>(dlsym(library, "xcb_connection_has_error"));
+    if (connect == nullptr || hasError == nullptr)
         return true;
-    void* connection = connect(nullptr, nullptr);
-    const bool answers = hasError(connection) == 0;
-    disconnect(connection);
-    return answers;
+    // Kept until the program ends: a server without other clients starts over when the last one leaves, and
+    // Qt, coming next, would find it shut.
+    static void* const connection = connect(nullptr, nullptr);
+    return hasError(connection) == 0;
 }
 
 /// The window can appear: there is an X display (under Wayland XWayland gives one), or Qt was told where to

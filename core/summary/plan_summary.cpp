@@ -103,12 +103,14 @@ std::string bendText(const WorstEdgeBend& worst, const std::optional<PlanUncerta
     const double base = inches ? sagBaseInches : sagBaseMillimetres;
     const double sag = sagOver(worst.edgeBend, base);
     const double sagPlusMinus = u ? printedDeviations * sagOver(u->edgeBend, base) : 0.0;
-    std::string text = fmt::format("hardest in {}, {} from the bow ({}): a sag of {} over {}",
+    std::string text = fmt::format("hardest in {}, {} from the bow ({})",
                                    worst.strip,
                                    place(worst.atX, units),
-                                   toText(classify(worst.edgeBend)),
-                                   lengthText(sag, inches ? mmPerInch / 4 : 5.0, sagPlusMinus, units),
-                                   inches ? "8 ft" : "2 m");
+                                   toText(classify(worst.edgeBend)));
+    if (sag < base / 4) // beyond, nobody holds a straight edge to it
+        text += fmt::format(": a sag of {} over {}",
+                            lengthText(sag, inches ? mmPerInch / 4 : 5.0, sagPlusMinus, units),
+                            inches ? "8 ft" : "2 m");
     text += continuation + fmt::format("radius {:.1f} {}, {:.2f} per metre",
                                        inches ? radius / mmPerFoot : radius / 1000.0,
                                        inches ? "ft" : "m",

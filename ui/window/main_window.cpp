@@ -110,7 +110,7 @@ QWidget* MainWindow::makeBenchStrip() {
     strip->setAttribute(Qt::WA_StyledBackground);
     auto* layout = new QHBoxLayout(strip);
     layout->setContentsMargins(10, 7, 10, 7);
-    layout->setSpacing(6);
+    layout->setSpacing(4);
     const auto bench = [&](const QString& text, Icon sign, Bench which, const QString& key) {
         auto* made = new QToolButton(strip);
         made->setText(text);
@@ -135,6 +135,7 @@ QWidget* MainWindow::makeBenchStrip() {
         showBench(static_cast<Bench>(id));
     });
     layout->addSpacing(14);
+    m_progress->setMinimumWidth(1); // rather cut short than a window wider than its screen
     layout->addWidget(m_progress);
     m_stop->setObjectName(QStringLiteral("stopPlanning"));
     m_stop->setText(QStringLiteral("Stop"));

@@ -36,7 +36,8 @@ QToolButton::menu-indicator { image: none; width: 0; }
 #viewBar QToolButton:hover { border-color: @cedar; }
 #viewBar QToolButton:checked { background: @bench; color: @ink; border-color: @rule; font-weight: 600; }
 #benchStrip QToolButton[bench="true"] { border-color: transparent; background: transparent; font-size: 14px;
-    font-weight: 600; padding: 6px 14px; }
+    font-weight: 600; padding: 6px 7px; }
+#benchStrip QToolButton { padding-left: 9px; padding-right: 9px; }
 #benchStrip QToolButton[bench="true"]:checked { background: @paper; color: @cedar; border-color: @rule; }
 #layingBar { background: @bench; border-top: 1px solid @rule; }
 #side { background: @paper; border-left: 1px solid @rule; }

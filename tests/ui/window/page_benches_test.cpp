@@ -107,3 +107,12 @@ TEST_CASE_METHOD(
     window.fittingOut()->write(folder.filePath(QStringLiteral("out")));
     CHECK(QFile::exists(folder.filePath(QStringLiteral("out/fitout.pdf"))));
 }
+
+TEST_CASE_METHOD(App, "all benches fit a screen of 1280 by 800") {
+    QTemporaryDir folder;
+    MainWindow window(TaskRunner::Mode::SameThread);
+    window.open(project(folder, {}));
+    window.show();
+    CHECK(window.minimumSizeHint().width() <= 1280);
+    CHECK(window.minimumSizeHint().height() <= 800);
+}
