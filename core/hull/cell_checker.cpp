@@ -1,5 +1,7 @@
 #include "core/hull/cell_checker.hpp"
 
+#include "core/project/diagonal.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -16,6 +18,19 @@ constexpr double regular = 100.0; // of sigma: a whisper that keeps the system r
 
 geometry::UniformKnots knots(double a, double b, int spans) {
     return {a, (b - a) / spans, spans};
+}
+
+/// The way a cell's number moves its point in the section: along the diagonal it was measured on, up for a
+/// height, else outward.
+Eigen::Vector2d wayOf(const LoftPoint& p, bool height) {
+    if (const auto slope = p.cell && p.cell->diagonal ? slopeOf(*p.cell->diagonal) : std::nullopt)
+        return {std::cos(*slope), -std::sin(*slope)};
+    return height ? Eigen::Vector2d(0, 1) : Eigen::Vector2d(1, 0);
+}
+
+/// The number as the table gives it.
+double valueOf(const LoftPoint& p, bool height) {
+    return p.cell && p.cell->diagonal ? p.cell->diagonal->distance : height ? p.z : p.y;
 }
 
 double robust(std::vector<double> v) {
@@ -157,8 +172,8 @@ std::map<std::size_t, SuspectCell> CellChecker::judge() {
         SuspectCell c;
         c.point = r.cell.point;
         c.height = heightCell(p, r);
-        c.printed = c.height ? p.z : p.y;
-        const double g = p.kind == LoftPoint::Kind::Sheer ? 1.0 : c.height ? r.nz : r.ny;
+        c.printed = valueOf(p, c.height);
+        const double g = wayOf(p, c.height).dot(Eigen::Vector2d(r.ny, r.nz));
         if (std::abs(g) < 0.15)
             continue; // the cell hardly matters to the surface and can't be checked
         c.fair = c.printed - r.residual / ((1 - j.leverage) * g);
@@ -178,7 +193,7 @@ bool CellChecker::heightCell(const LoftPoint& p, const Row& r) {
     if (p.kind == LoftPoint::Kind::Sheer)
         return r.nz == 1.0;
     return p.cell->kind == PointKind::Buttock || p.cell->kind == PointKind::Keel ||
-           (p.cell->kind == PointKind::Point && std::abs(r.nz) > std::abs(r.ny));
+           (p.cell->kind == PointKind::Point && !p.cell->diagonal && std::abs(r.nz) > std::abs(r.ny));
 }
 
 CellChecker::Place CellChecker::place(double u, double v) const {
@@ -256,14 +271,14 @@ std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c) const {
     const LoftPoint& p = m_data.points[c.point];
     SuspectCell s;
     s.point = c.point;
-    s.height = c.height;
-    s.printed = c.height ? p.z : p.y;
+    s.height = c.height && !(p.cell && p.cell->diagonal);
+    s.printed = valueOf(p, c.height);
+    const Eigen::Vector2d way = wayOf(p, c.height);
     double v = 0;
     if (p.kind != LoftPoint::Kind::Sheer) {
-        const double want = c.height ? p.y : p.z;
         const auto off = [&](double at) {
             const Place q = place(p.x, at);
-            return (c.height ? q.y : q.z) - want;
+            return way.x() * (q.z - p.z) - way.y() * (q.y - p.y);
         };
         double a = 0;
         double b = -1;
@@ -289,10 +304,10 @@ std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c) const {
         const double len = std::hypot(q.yv, q.zv);
         r.ny = -q.zv / len;
         r.nz = q.yv / len;
-        g = std::max(0.15, std::abs(c.height ? r.nz : r.ny));
+        g = std::max(0.15, std::abs(way.dot(Eigen::Vector2d(r.ny, r.nz))));
     }
     const double h = m_coupled.leverage(r);
-    s.fair = c.height ? q.z : q.y;
+    s.fair = s.printed + way.dot(Eigen::Vector2d(q.y - p.y, q.z - p.z));
     s.spread = m_data.sigma * m_scale * std::sqrt(h) / g;
     s.t = (s.printed - s.fair) * g / (m_data.sigma * m_scale * std::sqrt(1 + h));
     return s;

@@ -1,5 +1,6 @@
 #include "core/hull/likely_slip.hpp"
 
+#include "core/project/diagonal.hpp"
 #include "core/units/length.hpp"
 
 #include <algorithm>
@@ -71,10 +72,28 @@ void slipsOfText(const std::string& text, Units plain, std::vector<Guess>& guess
     }
 }
 
+/// Whether two stations' cells stand in one line of the table.
+bool onOneLine(const TablePoint& a, const TablePoint& b, bool height) {
+    if (a.kind != b.kind || a.diagonal.has_value() != b.diagonal.has_value())
+        return false;
+    if (a.diagonal)
+        return a.diagonal->height == b.diagonal->height && slopeOf(*a.diagonal) == slopeOf(*b.diagonal);
+    return height ? a.halfBreadth == b.halfBreadth : a.height == b.height;
+}
+
+const char* lineName(const TablePoint& cell) {
+    return cell.diagonal                       ? "diagonal"
+           : cell.kind == PointKind::Waterline ? "waterline"
+           : cell.kind == PointKind::Buttock   ? "buttock"
+                                               : "point";
+}
+
 /// The number of a neighbour, taken by the eye or the hand for this one.
 std::optional<std::string> neighbour(const HullTable& table, const LoftPoint& p, const SuspectCell& cell) {
     const auto same = [&](double value) { return std::abs(value - cell.printed) < 0.1 * table.roundedTo; };
-    const auto valueOf = [&](const TablePoint& q) { return cell.height ? q.height : q.halfBreadth; };
+    const auto valueOf = [&](const TablePoint& q) {
+        return q.diagonal ? q.diagonal->distance : cell.height ? q.height : q.halfBreadth;
+    };
     const auto at = static_cast<std::size_t>(p.station);
     const Station& own = table.stations[at];
     for (const std::size_t i : {at - 1, at + 1}) {
@@ -93,14 +112,13 @@ std::optional<std::string> neighbour(const HullTable& table, const LoftPoint& p,
             break;
         default:
             for (const TablePoint& q : s.points)
-                if (q.kind == p.cell->kind && same(valueOf(q)) &&
-                    (cell.height ? q.halfBreadth == p.cell->halfBreadth : q.height == p.cell->height))
+                if (onOneLine(q, *p.cell, cell.height) && same(valueOf(q)))
                     return words;
         }
     }
     std::vector<const TablePoint*> column;
     for (const TablePoint& q : own.points)
-        if (q.kind == p.cell->kind)
+        if (q.kind == p.cell->kind && q.diagonal.has_value() == p.cell->diagonal.has_value())
             column.push_back(&q);
     const auto here = std::find(column.begin(), column.end(), p.cell);
     if (here == column.end())
@@ -109,16 +127,22 @@ std::optional<std::string> neighbour(const HullTable& table, const LoftPoint& p,
         const auto k = here - column.begin() + step;
         if (k >= 0 && k < static_cast<std::ptrdiff_t>(column.size()) &&
             same(valueOf(*column[static_cast<std::size_t>(k)])))
-            return std::string("the number of the ") + (cell.height ? "buttock" : "waterline") + " beside it";
+            return std::string("the number of the ") + lineName(*p.cell) + " beside it";
     }
     return std::nullopt;
 }
 
 } // namespace
 
+const std::string& printedNumber(const TablePoint& cell, bool height) {
+    return cell.diagonal ? cell.diagonal->printedDistance
+           : height      ? cell.printedHeight
+                         : cell.printedHalfBreadth;
+}
+
 std::optional<LikelySlip> likelySlip(const HullTable& table, const LoftData& data, const SuspectCell& cell) {
     const LoftPoint& p = data.points[cell.point];
-    const std::string& text = cell.height ? p.cell->printedHeight : p.cell->printedHalfBreadth;
+    const std::string& text = printedNumber(*p.cell, cell.height);
     const auto reads = [&](Units plain) {
         const auto read = parseLength(text, plain);
         return read && std::abs(read->millimetres - cell.printed) < 1e-6;

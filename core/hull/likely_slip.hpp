@@ -13,6 +13,9 @@ struct LikelySlip {
     std::string words;  ///< "a digit lost", "a foot too little", "inches and eighths exchanged", …
 };
 
+/// The number of a cell as the table prints it: of a point on a diagonal the distance along it.
+[[nodiscard]] const std::string& printedNumber(const TablePoint& cell, bool height);
+
 /// The single slip of a draughtsman, compositor or reader that best explains a doubtful number: a digit
 /// misread or lost, two digits or inches and eighths exchanged, an inch or a foot, a sign, the neighbour's
 /// number. Each has a cost; the cheapest together with the distance of its value from the fair one wins.

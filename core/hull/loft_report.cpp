@@ -107,7 +107,7 @@ void suspectCells(const HullTable& table,
     for (const SuspectCell& c : suspects) {
         const LoftPoint& p = data.points[c.point];
         const Station& s = table.stations[static_cast<std::size_t>(p.station)];
-        const std::string& printed = c.height ? p.cell->printedHeight : p.cell->printedHalfBreadth;
+        const std::string& printed = printedNumber(*p.cell, c.height);
         const std::string& line = c.height ? p.cell->printedHalfBreadth : p.cell->printedHeight;
         std::string where;
         switch (p.cell->kind) {
@@ -124,7 +124,10 @@ void suspectCells(const HullTable& table,
             where = "height at the buttock " + line;
             break;
         case PointKind::Point:
-            where = c.height ? "a point's height" : "a point's half-breadth";
+            where = p.cell->diagonal
+                        ? "distance along the diagonal from height " + p.cell->diagonal->printedHeight
+                    : c.height ? "a point's height"
+                               : "a point's half-breadth";
             break;
         }
         const bool nearEnd = p.station <= 1 || p.station + 2 >= static_cast<int>(table.stations.size());

@@ -9,11 +9,12 @@ namespace sheerlay::core {
 /// A number of the table that the rest of the table contradicts.
 struct SuspectCell {
     std::size_t point = 0; ///< index into LoftData::points
-    bool height = false;   ///< the doubt is about the height; otherwise about the half-breadth
-    double printed = 0.0;  ///< mm
-    double fair = 0.0;     ///< mm, what the rest of the table wants there
-    double spread = 0.0;   ///< mm, one standard deviation of `fair`
-    double t = 0.0;        ///< deviation over its spread, scaled by the table's own scatter
+    bool height = false;  ///< the doubt is about the height; otherwise about the half-breadth or the distance
+                          ///< along a diagonal
+    double printed = 0.0; ///< mm; of a point on a diagonal the distance along it, as all here
+    double fair = 0.0;    ///< mm, what the rest of the table wants there
+    double spread = 0.0;  ///< mm, one standard deviation of `fair`
+    double t = 0.0;       ///< deviation over its spread, scaled by the table's own scatter
     bool setAside = false; ///< so far off that the loft is made without it
 };
 

@@ -2,7 +2,9 @@
 #include "core/hull/likely_slip.hpp"
 #include "core/hull/loft_data.hpp"
 #include "core/hull/suspect_cells.hpp"
+#include "core/project/diagonal.hpp"
 #include "core/project/project_file.hpp"
+#include "core/units/length.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/formula_tables.hpp"
 #include "tests/support/misprints.hpp"
@@ -172,4 +174,65 @@ TEST_CASE("ten clean roundings of each table stay without a flag", "[.slow]") {
     CHECK(flags(readOffLoft(p), 10) == 0);
     CHECK(flags(exactly(footStations(formulaCanoe(), 0, 50.8).hull), 10) == 0);
     CHECK(flags(exactly(skiffTable(0, 50.8).hull), 10) == 0);
+}
+
+namespace {
+
+/// Where a diagonal meets the hull: distance from the centreplane, by halving.
+double alongDiagonal(const FormulaHull& f, double x, double height, double slope) {
+    double in = 0, out = 1000;
+    for (int k = 0; k < 60; ++k) {
+        const double d = 0.5 * (in + out);
+        const double z = height - d * std::sin(slope);
+        (z > f.keel(x) && d * std::cos(slope) < f.halfBreadth(x, z) ? in : out) = d;
+    }
+    return in;
+}
+
+/// The canoe's table with diagonals in place of its waterlines.
+Project diagonalCanoe() {
+    const FormulaHull f = formulaCanoe();
+    Project p = footStations(f, sixteenth, 50.8);
+    for (Station& s : p.hull.stations) {
+        std::erase_if(s.points, [](const TablePoint& q) { return q.kind == PointKind::Waterline; });
+        for (const double height : {320.0, 260.0, 200.0, 140.0}) {
+            DiagonalReading d;
+            d.height = height;
+            d.printedHeight = toFeetInchesEighths(height);
+            d.angle = 35;
+            if (height < f.keel(s.x) + 60)
+                continue;
+            d.distance = rounded(alongDiagonal(f, s.x, height, *slopeOf(d)), sixteenth);
+            d.printedDistance = toFeetInchesEighths(d.distance);
+            s.points.push_back(pointOnDiagonal(d, Units::Inches).value());
+        }
+    }
+    return p;
+}
+
+} // namespace
+
+TEST_CASE("a misprint on a diagonal is told by the distance that is printed, and by no number that is not") {
+    Project p = diagonalCanoe();
+    std::vector<Finding> findings = loft(p).value().findings;
+    const auto doubted = [](const Finding& f) { return f.code == "doubtful-cell"; };
+    CHECK(std::none_of(findings.begin(), findings.end(), doubted));
+
+    TablePoint& cell =
+        *std::find_if(p.hull.stations[8].points.begin(),
+                      p.hull.stations[8].points.end(),
+                      [](const TablePoint& q) { return q.diagonal && q.diagonal->height == 260; });
+    const std::string right = cell.diagonal->printedDistance;
+    DiagonalReading wrong = *cell.diagonal;
+    wrong.distance += 25.4;
+    wrong.printedDistance = toFeetInchesEighths(wrong.distance);
+    cell = pointOnDiagonal(wrong, Units::Inches).value();
+    findings = loft(p).value().findings;
+    REQUIRE(std::count_if(findings.begin(), findings.end(), doubted) == 1);
+    const std::string text = std::find_if(findings.begin(), findings.end(), doubted)->text;
+    INFO(text);
+    CHECK(text.find("distance along the diagonal from height " + wrong.printedHeight + ": " +
+                    wrong.printedDistance + " is printed") != std::string::npos);
+    CHECK(text.find("an inch too much (" + right + " meant)") != std::string::npos);
+    CHECK(text.find(cell.printedHalfBreadth) == std::string::npos);
 }
