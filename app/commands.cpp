@@ -132,17 +132,20 @@ int check(const Request& request, const Console& console) {
     if (!hull)
         return exitUnusable;
 
-    std::vector<Finding> findings = hull->findings;
     progress(console, "Laying battens over the stations");
-    const auto bumps = core::stationBumps(read->project, *hull);
-    if (!bumps) {
-        console.err << request.project << ": " << bumps.error() << '\n';
-        return exitUnusable;
-    }
-    for (Finding& finding : core::fairnessFindings(*bumps))
-        findings.push_back(std::move(finding));
-    for (Finding& finding : core::tableQuestions(read->project, *hull))
-        findings.push_back(std::move(finding));
+    const auto battens = core::stationBumps(read->project, *hull);
+    const std::vector<core::StationBump> bumps = battens ? *battens : std::vector<core::StationBump>{};
+    const std::vector<Finding> unfair = core::fairnessFindings(bumps);
+    const std::vector<Finding> questions = core::tableQuestions(read->project, *hull);
+    std::vector<Finding> findings = core::besideQuestions(hull->findings, questions);
+    findings.insert(findings.end(), unfair.begin(), unfair.end());
+    findings.insert(findings.end(), questions.begin(), questions.end());
+    if (!battens) // she is lofted for all that
+        findings.push_back({core::Level::Note,
+                            "fairness-untold",
+                            std::nullopt,
+                            std::nullopt,
+                            "How far single stations stand out can't be told: " + battens.error() + "."});
     if (request.json == "-")
         progress(console, loftText(*hull, read->project.units));
     else {
@@ -151,7 +154,7 @@ int check(const Request& request, const Console& console) {
             console.err << "Nothing was found on the table and the loft.\n";
         print(core::heaviestFirst(findings), console);
         if (request.battens)
-            console.out << core::battensText(read->project, *hull, *bumps, read->project.units);
+            console.out << core::battensText(read->project, *hull, bumps, read->project.units);
         if (const int code = finishOutput(console); code != exitDone)
             return code;
     }
@@ -161,7 +164,7 @@ int check(const Request& request, const Console& console) {
         findings.push_back({core::Level::Note, "project-file", std::nullopt, std::nullopt, toText(message)});
     return writeJson(
         *request.json,
-        core::withFairness(core::findingsToJson(core::heaviestFirst(std::move(findings))), *bumps),
+        core::withFairness(core::findingsToJson(core::heaviestFirst(std::move(findings))), bumps),
         console,
         "The findings are in");
 }

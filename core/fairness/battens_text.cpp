@@ -2,6 +2,7 @@
 
 #include "core/hull/station_names.hpp"
 #include "core/units/length.hpp"
+#include "core/units/number_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -19,13 +20,6 @@ std::string padded(const std::string& text, std::size_t width) {
     for (const char c : text)
         letters += (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;
     return std::string(width > letters ? width - letters : 1, ' ') + text;
-}
-
-std::string number(double value, int decimals) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    const std::string plain(text);
-    return plain.find_first_not_of("-0.") == std::string::npos && plain[0] == '-' ? plain.substr(1) : plain;
 }
 
 struct Column {
@@ -49,7 +43,7 @@ std::string block(const std::string& title,
             for (const HullLine* piece : c.pieces)
                 if (!k)
                     k = curvatureAt(*piece, xs[i]);
-            row += padded(k ? number(1000 * *k, 2) : ".", column);
+            row += padded(k ? numberText(1000 * *k, 2) : ".", column);
             any = any || k;
         }
         if (any)
@@ -81,8 +75,8 @@ std::string battensText(const Project& project,
         "How far each station stands out of the fair lines through the others, + too full, mm:\n" +
         padded("x", firstColumn) + padded("out", column) + padded("+-", column) + "\n";
     for (const StationBump& b : bumps)
-        text += padded(b.station, firstColumn) + padded(number(b.bump, 1), column) +
-                padded(number(b.spread, 1), column) +
+        text += padded(b.station, firstColumn) + padded(numberText(b.bump, 1), column) +
+                padded(numberText(b.spread, 1), column) +
                 (b.unfair   ? "  unfair"
                  : b.judged ? ""
                             : "  not judged: so near an end true shape looks alike") +
@@ -107,8 +101,8 @@ std::string battensText(const Project& project,
         "\nCurvature of the lines at the stations, 1/m, + round, - hollow; the table's rounding moves it by "
         "about 0.02.\n";
     text += block("Sheer and keel",
-                  {columnOf("from above", LineFamily::SheerPlan, 0),
-                   columnOf("from aside", LineFamily::SheerProfile, 0),
+                  {columnOf("in plan", LineFamily::SheerPlan, 0),
+                   columnOf("in profile", LineFamily::SheerProfile, 0),
                    columnOf("keel", LineFamily::Keel, 0)},
                   names,
                   hull.stationX);
@@ -118,7 +112,7 @@ std::string battensText(const Project& project,
     for (std::size_t i = 0; i < choices.diagonals.size(); ++i) {
         const DiagonalPlane& d = choices.diagonals[i];
         diagonals.push_back(columnOf(formatLength(d.height, units) + " " +
-                                         number(d.angle * 180 / std::numbers::pi, 0) + "\u00B0",
+                                         numberText(d.angle * 180 / std::numbers::pi, 0) + "\u00B0",
                                      LineFamily::Diagonal,
                                      i));
     }

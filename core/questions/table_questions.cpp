@@ -5,6 +5,7 @@
 #include "core/questions/open_bottom.hpp"
 #include "core/questions/siding_scan.hpp"
 #include "core/units/both_units.hpp"
+#include "core/units/number_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -20,12 +21,6 @@ constexpr double muchBetter = 0.85; // residual with the best siding over that w
 constexpr std::size_t enoughOfStem = 3;
 constexpr double mayHang = 0.8;     // mm: less is the fit's own
 constexpr double sameHeight = 12.0; // mm: nearer points of a stem tell one thing
-
-std::string rounded(double value, int decimals = 0) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
-}
 
 Finding finding(Level level, const char* code, std::optional<double> x, std::string text) {
     return {level, code, std::nullopt, x, std::move(text)};
@@ -65,13 +60,13 @@ private:
             "bottom-open",
             m_hull.stationX[most.station],
             where + " the table gives nothing between the lowest point and the keel, at x " +
-                m_names[most.station] + " over " + rounded(100 * most.part) +
+                m_names[most.station] + " over " + numberText(100 * most.part, 0) +
                 " percent of the girth. A straight run there and the fullest round one differ by " +
-                bothUnits(most.girth) + " of girth, " + rounded(rows, 1) + " strips, and by " +
-                rounded(openVolume(m_table, open) / 1e6) +
+                bothUnits(most.girth) + " of girth, " + numberText(rows, 1) + " strips, and by " +
+                numberText(openVolume(m_table, open) / 1e6, 0) +
                 " litres over the boat. One buttock height at these stations would settle it, or a "
                 "point for the deadrise or where a flat floor ends; until then take girths as good to "
-                "1 percent and displacement to 5."));
+                "1 percent, displacement to 5, and the shutter's width as unknown."));
     }
 
     /// @return whether it had to be asked for
@@ -82,9 +77,12 @@ private:
             }))
             return false;
         const Station* inner = nullptr; // the outermost with a keel: forward of it the stem must be told
-        for (const Station& s : m_table.stations)
-            if (s.keel && (!inner || !bow))
-                inner = &s;
+        std::string name;
+        for (std::size_t i = 0; i < m_table.stations.size(); ++i)
+            if (m_table.stations[i].keel && (!inner || !bow)) {
+                inner = &m_table.stations[i];
+                name = m_names[i];
+            }
         if (!inner)
             return false; // the profile gives the keel, and with it the stem
         std::vector<double> heights;
@@ -116,9 +114,9 @@ private:
                 (heights.empty()       ? "no point"
                  : heights.size() == 1 ? "one point"
                                        : "two points") +
-                " beyond the station at x " + inner->printedX +
+                " beyond the station at x " + name +
                 (gap > 0 ? ", and nothing over the lowest " + bothUnits(gap) + " of its height" : "") +
-                ": the forefoot may be off by 24 mm (15/16\"). Give three points of the stem or more under "
+                ": its foot may be off by about 25 mm (1\"). Give three points of the stem or more under "
                 "[hull.profile], one of them where it turns into the keel."));
         return true;
     }
@@ -134,8 +132,8 @@ private:
                                      "stem. The numbers agree best "
                                      "with about " +
                                          bothUnits(scan->best) + ": they miss the fair surface by " +
-                                         rounded(scan->bestResidual, 1) + " mm in the mean, by " +
-                                         rounded(scan->residualAtZero, 1) +
+                                         numberText(scan->bestResidual, 1) + " mm in the mean, by " +
+                                         numberText(scan->residualAtZero, 1) +
                                          " mm with none. Measure it on the plan and give it as half-siding "
                                          "under [hull.profile]; until "
                                          "then the planking ends on the centreline."));
@@ -155,7 +153,8 @@ private:
             m_hull.stationX[most.station],
             "From x " + m_names[turns.front().station] + " to " + m_names[turns.back().station] +
                 " the sections turn all at once, at x " + m_names[most.station] + " by " +
-                rounded(most.angle * 180 / std::numbers::pi) + " degrees at " + bothUnits(most.halfBreadth) +
+                numberText(most.angle * 180 / std::numbers::pi, 0) + " degrees at " +
+                bothUnits(most.halfBreadth) +
                 " half-breadth: a chine, it seems. The loft knows only round sections and rounds it over, so "
                 "that moulds "
                 "and strips are wrong there. Sides and bottom would have to be lofted each for itself, which "
@@ -204,6 +203,13 @@ private:
 
 std::vector<Finding> tableQuestions(const Project& project, const LoftedHull& hull) {
     return Asker(project, hull).ask();
+}
+
+std::vector<Finding> besideQuestions(std::vector<Finding> ofLoft, const std::vector<Finding>& questions) {
+    if (std::any_of(
+            questions.begin(), questions.end(), [](const Finding& f) { return f.code == "bottom-open"; }))
+        std::erase_if(ofLoft, [](const Finding& f) { return f.code == "bottom-not-given"; });
+    return ofLoft;
 }
 
 } // namespace sheerlay::core

@@ -16,4 +16,9 @@ namespace sheerlay::core {
 /// @source table_checks.md section 1, rules 1 to 3
 [[nodiscard]] std::vector<Finding> tableQuestions(const Project& project, const LoftedHull& hull);
 
+/// The loft's findings without those that one of the questions tells more fully: bottom-not-given gives way
+/// to bottom-open.
+[[nodiscard]] std::vector<Finding> besideQuestions(std::vector<Finding> ofLoft,
+                                                   const std::vector<Finding>& questions);
+
 } // namespace sheerlay::core

@@ -7,7 +7,9 @@ namespace sheerlay::core {
 std::string numberText(double value, int decimals) {
     char text[48];
     std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    return text;
+    const std::string plain(text);
+    return plain.starts_with('-') && plain.find_first_not_of("-0.") == std::string::npos ? plain.substr(1)
+                                                                                         : plain;
 }
 
 } // namespace sheerlay::core

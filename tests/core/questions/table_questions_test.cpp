@@ -52,12 +52,32 @@ TEST_CASE("the canoe of 1889 is asked for a buttock and for her stems") {
     CHECK(bottom->text.find("buttock") != std::string::npos);
     CHECK(bottom->text.find("litres") != std::string::npos);
     CHECK(bottom->text.find("displacement to 5") != std::string::npos);
+    CHECK(bottom->text.find("the shutter's width as unknown") != std::string::npos);
     CHECK(std::count_if(findings.begin(), findings.end(), [](const Finding& f) {
               return f.code == "stem-sparse";
           }) == 2);
     // she gives her half siding, and her sections do not hang: neither is spoken of
     CHECK_FALSE(find(findings, "half-siding-untold"));
     CHECK_FALSE(find(findings, "section-below-keel"));
+}
+
+TEST_CASE("the bottom's lack is spoken of once, by the question that says more") {
+    const std::vector<Finding> ofLoft = loft(stephens())->findings;
+    REQUIRE(find(ofLoft, "bottom-not-given"));
+    const auto beside = besideQuestions(ofLoft, asked(stephens()));
+    CHECK_FALSE(find(beside, "bottom-not-given"));
+    CHECK(beside.size() + 1 == ofLoft.size());
+    CHECK(besideQuestions(ofLoft, {}).size() == ofLoft.size());
+}
+
+TEST_CASE("a station whose x was reckoned is named by its number") {
+    Project p = stephens();
+    for (Station& s : p.hull.stations)
+        s.printedX.clear();
+    const auto findings = asked(p);
+    const Finding* stem = find(findings, "stem-sparse");
+    REQUIRE(stem);
+    CHECK(stem->text.find("beyond the station at x 2,") != std::string::npos);
 }
 
 TEST_CASE("where the half siding is left out the one that fits best is offered, not taken") {
