@@ -1,5 +1,7 @@
 #include "core/offsets/cell_grid.hpp"
 
+#include "core/units/length_text.hpp"
+
 #include <algorithm>
 #include <array>
 #include <optional>
@@ -13,14 +15,6 @@ constexpr std::size_t mostColumns = 500;
 
 bool isSpace(char c) {
     return c == ' ' || c == '\t' || c == '\r' || c == '\n';
-}
-
-std::string trimmed(std::string_view text) {
-    while (!text.empty() && isSpace(text.front()))
-        text.remove_prefix(1);
-    while (!text.empty() && isSpace(text.back()))
-        text.remove_suffix(1);
-    return std::string(text);
 }
 
 /// Bytes of the sign that starts here, 0 where it is no UTF-8.
@@ -219,9 +213,9 @@ std::optional<FileMessage> notPlainText(std::string_view text, const std::string
     constexpr std::string_view would =
         "the table as text: in the spreadsheet save it as CSV (UTF-8), or copy the cells into a text file";
     if (text.starts_with("PK\x03\x04") || text.starts_with("\xD0\xCF\x11\xE0"))
-        return FileMessage{file, 0, "", "a spreadsheet's own file", std::string(would)};
+        return FileMessage{file, 0, "file", "a spreadsheet's own file", std::string(would)};
     if (text.find('\0') != std::string_view::npos)
-        return FileMessage{file, 0, "", "bytes that are no text", std::string(would)};
+        return FileMessage{file, 0, "file", "bytes that are no text", std::string(would)};
     return std::nullopt;
 }
 
@@ -244,7 +238,7 @@ Expected<CellGrid, FileMessage> splitCells(std::string_view text, const std::str
         return unexpected(
             FileMessage{file,
                         0,
-                        "",
+                        "file",
                         "no table",
                         "rows of at least three cells with commas, semicolons or tabs between them"});
     CellGrid grid;
@@ -256,8 +250,11 @@ Expected<CellGrid, FileMessage> splitCells(std::string_view text, const std::str
         constexpr std::array<char, 3> marks{'\t', ';', ','};
         auto cut = MarkedText(readable, marks[static_cast<std::size_t>(*separator)]).rows();
         if (!cut)
-            return unexpected(FileMessage{
-                file, cut.error(), "", "a quote that is never closed", "a second quote at the cell's end"});
+            return unexpected(FileMessage{file,
+                                          cut.error(),
+                                          "file",
+                                          "a quote that is never closed",
+                                          "a second quote at the cell's end"});
         rows = std::move(cut).value();
     }
     for (GridRow& row : rows)
@@ -268,7 +265,7 @@ Expected<CellGrid, FileMessage> splitCells(std::string_view text, const std::str
     if (grid.rows.size() > mostRows || grid.columns > mostColumns)
         return unexpected(FileMessage{file,
                                       0,
-                                      "",
+                                      "file",
                                       std::to_string(grid.rows.size()) + " rows and " +
                                           std::to_string(grid.columns) + " columns",
                                       "one boat's table of offsets"});

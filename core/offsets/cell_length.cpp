@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <optional>
 
 namespace sheerlay::core {
@@ -161,6 +162,21 @@ Expected<CellLength, LengthError> readCell(std::string_view cell, const Notation
     read.resolution = length->resolution;
     read.printed = text;
     return read;
+}
+
+Expected<CellLength, LengthError> readSaid(std::string_view length, Notation notation) {
+    notation.feetInchesEighths = false;
+    return readCell(length, notation);
+}
+
+std::optional<double> readCount(std::string_view number) {
+    Notation plain;
+    plain.plain = PlainUnit::Inches; // fractions are welcome: station 1/2
+    const auto read = readCell(number, plain);
+    if (!read)
+        return std::nullopt;
+    constexpr double parts = 1024; // no fraction is finer; takes out what the inch brought in
+    return std::round(read->millimetres / mmPerInch * parts) / parts;
 }
 
 } // namespace sheerlay::core

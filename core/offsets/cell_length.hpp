@@ -4,6 +4,7 @@
 #include "core/units/length.hpp"
 #include "geometry/expected.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -42,6 +43,13 @@ struct CellLength {
 /// Reads a cell: what parseLength reads, and feet-inches-eighths with blanks, points or colons between them.
 /// @return  the length, or what was found and what would do
 [[nodiscard]] Expected<CellLength, LengthError> readCell(std::string_view cell, const Notation& notation);
+
+/// Reads a length said beside a table's cells, in a label or by the builder: one number counts in the table's
+/// unit in a table of feet-inches-eighths too.
+[[nodiscard]] Expected<CellLength, LengthError> readSaid(std::string_view length, Notation notation);
+
+/// A number that counts lines or stations, "3", "3 1/2"; none for what is no number.
+[[nodiscard]] std::optional<double> readCount(std::string_view number);
 
 /// Whether the cell is three parts of feet, inches and eighths, whatever stands between them.
 [[nodiscard]] bool isFeetInchesEighths(std::string_view cell);

@@ -1,5 +1,6 @@
 #include "core/offsets/station_places.hpp"
 #include "core/offsets/table_reading.hpp"
+#include "core/project/written_value.hpp"
 #include "core/units/length_text.hpp"
 #include "core/units/number_text.hpp"
 
@@ -46,7 +47,7 @@ std::string meaningOf(const TableLine& line, Units units) {
     case LineKind::Diagonal: {
         const DiagonalReading& d = line.diagonal;
         return "distances along the diagonal from height " + length(d.height, d.printedHeight, units) +
-               (d.angle ? " at " + numberText(*d.angle, 1) + " degrees"
+               (d.angle ? " at " + shortestDigits(*d.angle) + " degrees"
                         : " through half-breadth " + length(d.throughBreadth, "", units) + " at height " +
                               length(d.throughHeight, "", units));
     }

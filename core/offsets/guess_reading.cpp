@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
 #include <optional>
 
 namespace sheerlay::core {
@@ -255,9 +254,7 @@ private:
     void numberedLines(LineKind kind, const std::optional<std::string>& spacing, const std::string& key) {
         double apart = 0.0;
         if (spacing) {
-            Notation notation = m_reading.notation;
-            notation.feetInchesEighths = false;
-            const auto read = readCell(*spacing, notation);
+            const auto read = readSaid(*spacing, m_reading.notation);
             if (!read || read->millimetres <= 0.0) {
                 m_errors.push_back({m_file,
                                     0,
@@ -275,9 +272,9 @@ private:
                 continue;
             if (spacing) {
                 const LabelWords words = labelWords(read.label);
-                if (!words.lengths.empty()) {
-                    read.at =
-                        std::strtod(words.lengths.back().c_str(), nullptr) * apart * (read.below ? -1 : 1);
+                if (const auto count =
+                        words.lengths.empty() ? std::nullopt : readCount(words.lengths.back())) {
+                    read.at = *count * apart * (read.below ? -1 : 1);
                     read.printedAt.clear();
                 }
             }

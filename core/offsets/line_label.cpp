@@ -119,7 +119,7 @@ std::optional<LengthError> place(TableLine& line, const LabelWords& own, const N
         return LengthError{quoted(line.label) + " without its " + (waterline ? "height" : "half-breadth"),
                            sample};
     }
-    const auto at = readCell(own.lengths.back(), notation);
+    const auto at = readSaid(own.lengths.back(), notation);
     if (!at)
         return LengthError{at.error().found, sample};
     line.at = at->millimetres;
@@ -145,7 +145,7 @@ std::optional<LengthError> slope(TableLine& line, const LabelWords& own, const N
         first = own.lengths.size() - 3;
     std::vector<CellLength> lengths;
     for (std::size_t i = first; i < own.lengths.size(); ++i) {
-        const auto length = readCell(own.lengths[i], notation);
+        const auto length = readSaid(own.lengths[i], notation);
         if (!length)
             return LengthError{length.error().found, tooLittle.would};
         lengths.push_back(*length);
@@ -211,12 +211,10 @@ Result readLabel(std::string_view label, std::string_view group, const Notation&
         return unexpected(
             LengthError{quoted(label) + " without heights or half-breadths being said", "sheer heights"});
     std::optional<LengthError> problem;
-    Notation inLabels = notation;
-    inLabels.feetInchesEighths = false; // "WL 4" is at 4 inches in such a table too
     if (line.kind == LineKind::Waterline || line.kind == LineKind::Buttock)
-        problem = place(line, own, inLabels);
+        problem = place(line, own, notation);
     else if (line.kind == LineKind::Diagonal)
-        problem = slope(line, own, inLabels);
+        problem = slope(line, own, notation);
     if (problem)
         return unexpected(*problem);
     return std::optional(line);

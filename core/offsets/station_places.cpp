@@ -13,7 +13,7 @@ namespace {
 
 constexpr double unknown = std::numeric_limits<double>::quiet_NaN();
 
-/// The two names of "0 & 14", "1 and 13", "2/12" in a table folded amidships.
+/// The two names of "0 & 14", "1 and 13", "2, 12" in a table folded amidships.
 std::optional<std::array<double, 2>> pairOf(std::string_view name) {
     const std::string plain = plainSigns(name);
     for (const std::string_view between : {"&", " and ", "+", ";", ","}) {
@@ -113,9 +113,7 @@ private:
     }
 
     void fromSpacing() {
-        Notation notation = m_reading.notation;
-        notation.feetInchesEighths = false;
-        const auto spacing = readCell(*m_corrections.spacing, notation);
+        const auto spacing = readSaid(*m_corrections.spacing, m_reading.notation);
         if (!spacing || spacing->millimetres <= 0.0) {
             m_errors = one(spacing ? "spacing = " + *m_corrections.spacing : spacing.error().found,
                            "a length such as spacing = 12 in");
@@ -181,9 +179,7 @@ private:
                 m_found.fold = named->x;
                 return;
             }
-            Notation notation = m_reading.notation;
-            notation.feetInchesEighths = false;
-            const auto x = readCell(about, notation);
+            const auto x = readSaid(about, m_reading.notation);
             if (x)
                 m_found.fold = x->millimetres;
             else
@@ -229,13 +225,7 @@ std::optional<double> stationNumber(std::string_view name) {
     const LabelWords words = labelWords(name);
     if (words.lengths.size() != 1 || words.lengthUnit)
         return std::nullopt;
-    Notation plain;
-    plain.plain = PlainUnit::Inches; // fractions are welcome: station 1/2
-    const auto number = readCell(words.lengths.front(), plain);
-    if (!number)
-        return std::nullopt;
-    constexpr double parts = 1024; // no fraction is finer; takes out what the inch brought in
-    return std::round(number->millimetres / mmPerInch * parts) / parts;
+    return readCount(words.lengths.front());
 }
 
 Expected<StationPlaces, std::vector<FileMessage>> stationPlaces(const TurnedGrid& grid,

@@ -16,14 +16,6 @@ constexpr std::string_view keys =
     "row N, column N, stations, labels, units, decimal, two-part, spacing, waterline-spacing, "
     "buttock-spacing, half-siding, mirror, heights, drawn-to, beam, centre or base";
 
-std::string trimmed(std::string_view text) {
-    constexpr std::string_view blank = " \t\r\n";
-    const auto first = text.find_first_not_of(blank);
-    return first == std::string_view::npos
-               ? std::string()
-               : std::string(text.substr(first, text.find_last_not_of(blank) - first + 1));
-}
-
 std::optional<std::size_t> smallNumber(std::string_view text) {
     if (text.empty() || text.size() > 4 || text.find_first_not_of("0123456789") != std::string_view::npos)
         return std::nullopt;

@@ -232,9 +232,7 @@ private:
     }
 
     void siding() {
-        Notation notation = m_reading.notation;
-        notation.feetInchesEighths = false;
-        const auto read = readCell(*m_corrections.halfSiding, notation);
+        const auto read = readSaid(*m_corrections.halfSiding, m_reading.notation);
         if (read && read->millimetres >= 0.0)
             m_made.project.hull.halfSiding = read->millimetres;
         else
@@ -281,7 +279,6 @@ private:
     /// a stem is not needed.
     void blankKeels() {
         auto& stations = m_made.project.hull.stations;
-        std::size_t filled = 0;
         const auto nextKeel = [&stations](std::size_t from, std::ptrdiff_t step) -> const TablePoint* {
             for (auto i = static_cast<std::ptrdiff_t>(from) + step; i >= 0 && i < std::ssize(stations);
                  i += step)
@@ -314,15 +311,14 @@ private:
                 continue;
             TablePoint keel = *before;
             keel.height = 0.0;
-            keel.printedHeight = before->printedHeight.find('-', 1) != std::string::npos ? "0-0-0" : "0";
+            keel.printedHeight = inFeetInchesEighths(before->printedHeight) ? "0-0-0" : "0";
             found.emplace_back(i, keel);
-            ++filled;
         }
         for (auto& [i, keel] : found)
             stations[i].keel = keel;
-        if (filled > 0)
-            m_made.notes.push_back("The keel is not given at " + std::to_string(filled) +
-                                   (filled == 1 ? " station" : " stations") +
+        if (!found.empty())
+            m_made.notes.push_back("The keel is not given at " + std::to_string(found.size()) +
+                                   (found.size() == 1 ? " station" : " stations") +
                                    " between others where it is on the base line; it is taken as 0 there.");
     }
 

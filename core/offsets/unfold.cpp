@@ -1,6 +1,7 @@
 #include "core/offsets/unfold.hpp"
 
 #include "core/units/length.hpp"
+#include "core/units/length_text.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -14,8 +15,7 @@ std::vector<Station> unfolded(std::vector<Station> listed, double fold) {
         if (std::abs(station.x - fold) < atFold)
             continue;
         station.x = 2 * fold - station.x;
-        const bool dashes = station.printedX.find('-', 1) != std::string::npos;
-        station.printedX = dashes ? toFeetInchesEighths(station.x) : "";
+        station.printedX = inFeetInchesEighths(station.printedX) ? toFeetInchesEighths(station.x) : "";
         all.push_back(std::move(station));
     }
     std::ranges::sort(all, {}, &Station::x);

@@ -38,13 +38,13 @@ public:
 
     Expected<TableProject, std::vector<FileMessage>> project(const std::string& name) {
         collect();
-        if (m_sections.size() < 3)
+        if (m_errors.empty() && m_sections.size() < 3)
             error("the drawing",
                   std::to_string(m_sections.size()) + " layers or groups named with a station's place",
                   "at least three, each named with its station's place along the boat, such as \"station 900 "
                   "mm\" "
                   "or \"1-0-0\"");
-        else if (findCentre())
+        if (m_errors.empty() && findCentre())
             halves();
         if (m_errors.empty())
             scale();
@@ -65,8 +65,9 @@ private:
     void collect() {
         std::map<std::string, std::size_t> byName;
         std::size_t homeless = 0;
-        double low = 0.0;
-        double high = 0.0;
+        constexpr double far = std::numeric_limits<double>::infinity();
+        DrawnPoint low{far, far};
+        DrawnPoint high{-far, -far};
         if (m_drawing.curves.size() > mostCurves)
             return error("the drawing",
                          std::to_string(m_drawing.curves.size()) + " curves",
@@ -83,11 +84,11 @@ private:
                 m_sections.push_back({*name, *stationInName(*name), {}, {}});
             m_sections[at->second].curves.push_back(curve.points);
             for (const DrawnPoint& p : curve.points) {
-                low = std::min({low, p.x, p.y});
-                high = std::max({high, p.x, p.y});
+                low = {std::min(low.x, p.x), std::min(low.y, p.y)};
+                high = {std::max(high.x, p.x), std::max(high.y, p.y)};
             }
         }
-        m_tolerance = (high - low) * 1e-4;
+        m_tolerance = std::max(high.x - low.x, high.y - low.y) * 1e-4; // a drawing may stand far from 0, 0
         if (homeless > 0)
             note(std::to_string(homeless) + (homeless == 1 ? " curve stands" : " curves stand") +
                  " under no station's name and " + (homeless == 1 ? "is" : "are") + " left out.");
@@ -117,8 +118,6 @@ private:
     /// Where the sections' low ends meet; or, for whole sections, halfway between their sides. x = 0 where
     /// the low ends are all near it, so that a half siding that was drawn stays.
     bool findCentre() {
-        if (!m_errors.empty())
-            return false;
         std::vector<double> lowEnds;
         std::vector<double> middles;
         double width = 0.0;

@@ -40,14 +40,6 @@ struct Entity {
     }
 };
 
-std::string trimmed(std::string_view text) {
-    while (!text.empty() && (text.back() == '\r' || text.back() == ' '))
-        text.remove_suffix(1);
-    while (!text.empty() && text.front() == ' ')
-        text.remove_prefix(1);
-    return std::string(text);
-}
-
 Expected<std::vector<Pair>, FileMessage> pairsOf(std::string_view text, const std::string& file) {
     std::vector<Pair> pairs;
     int line = 0;
@@ -65,7 +57,7 @@ Expected<std::vector<Pair>, FileMessage> pairsOf(std::string_view text, const st
         if (code.empty() || code.size() > 5 || code.find_first_not_of("-0123456789") != std::string::npos)
             return unexpected(FileMessage{file,
                                           line,
-                                          "",
+                                          "file",
                                           quoted(code) + " where a group code should be",
                                           "a DXF file saved as text (ASCII)"});
         Pair pair{static_cast<int>(std::strtol(code.c_str(), nullptr, 10)), "", line + 1};
@@ -182,9 +174,6 @@ public:
         std::string section;
         for (std::size_t i = 0; i < m_pairs.size();) {
             const Pair& pair = m_pairs[i];
-            if (pair.code == 9 && pair.value == "$INSUNITS" && i + 1 < m_pairs.size())
-                m_drawing.millimetres =
-                    unitOf(static_cast<int>(std::clamp(m_pairs[i + 1].number(), 0.0, 99.0)));
             if (pair.code != 0) {
                 ++i;
                 continue;
@@ -271,7 +260,8 @@ private:
 
 Expected<Drawing, FileMessage> readDxf(std::string_view text, const std::string& file) {
     if (text.find('\0') != std::string_view::npos)
-        return unexpected(FileMessage{file, 0, "", "a binary drawing", "a DXF file saved as text (ASCII)"});
+        return unexpected(
+            FileMessage{file, 0, "file", "a binary drawing", "a DXF file saved as text (ASCII)"});
     const auto pairs = pairsOf(text, file);
     if (!pairs)
         return unexpected(pairs.error());

@@ -181,14 +181,14 @@ Expected<Drawing, FileMessage> readSvg(std::string_view text, const std::string&
         const auto lines = std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(end), '\n');
         return unexpected(FileMessage{file,
                                       static_cast<int>(lines) + 1,
-                                      "",
+                                      "file",
                                       "no XML from here on (" + std::string(result.description()) + ")",
                                       "an SVG file as drawing programs save it"});
     }
     const pugi::xml_node root = document.document_element();
     if (std::string_view(root.name()) != "svg")
         return unexpected(
-            FileMessage{file, 1, "", "XML, but no SVG", "an SVG file as drawing programs save it"});
+            FileMessage{file, 1, "file", "XML, but no SVG", "an SVG file as drawing programs save it"});
     return SvgReader().read(root);
 }
 

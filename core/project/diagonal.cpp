@@ -1,6 +1,7 @@
 #include "core/project/diagonal.hpp"
 
 #include "core/units/length.hpp"
+#include "core/units/length_text.hpp"
 #include "core/units/number_text.hpp"
 
 #include <cmath>
@@ -11,14 +12,8 @@ namespace sheerlay::core {
 
 namespace {
 
-/// "1-3-4+": two dashes or more behind the first sign.
-bool isFeetInchesEighths(const std::string& printed) {
-    const auto first = printed.find('-', 1);
-    return first != std::string::npos && printed.find('-', first + 1) != std::string::npos;
-}
-
 std::string reckoned(double mm, const DiagonalReading& reading, Units units) {
-    if (isFeetInchesEighths(reading.printedDistance))
+    if (inFeetInchesEighths(reading.printedDistance))
         return toFeetInchesEighths(mm);
     return units == Units::Inches ? numberText(mm / mmPerInch, 3) : numberText(mm, 1);
 }

@@ -42,10 +42,20 @@ std::string plainSigns(std::string_view text) {
         }
         text.remove_prefix(taken);
     }
-    const auto first = plain.find_first_not_of(' ');
-    if (first == std::string::npos)
-        return {};
-    return lower(plain.substr(first, plain.find_last_not_of(' ') - first + 1));
+    return lower(trimmed(plain));
+}
+
+std::string trimmed(std::string_view text) {
+    constexpr std::string_view blank = " \t\r\n";
+    const auto first = text.find_first_not_of(blank);
+    return first == std::string_view::npos
+               ? std::string()
+               : std::string(text.substr(first, text.find_last_not_of(blank) - first + 1));
+}
+
+bool inFeetInchesEighths(std::string_view printed) {
+    const auto first = printed.find('-', 1);
+    return first != std::string_view::npos && printed.find('-', first + 1) != std::string_view::npos;
 }
 
 std::string quoted(std::string_view text) {

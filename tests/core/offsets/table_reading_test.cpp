@@ -96,6 +96,12 @@ TEST_CASE("numbered waterlines get the spacing the builder gives") {
     REQUIRE(reading.has_value());
     CHECK(reading->lines[4].at == Approx(75));
     CHECK(reading->lines[5].at == Approx(150));
+    const auto halves = readingOf("Station;0;1;2\nPosition (in);0;24;48\nSheer height;18;16;18\n"
+                                  "Sheer half-breadth;1;16;1\nWL 1/2;1;14;1\nWL 1 1/2;1;15;1\n",
+                                  {"waterline-spacing = 4 in"});
+    REQUIRE(halves.has_value());
+    CHECK(halves->lines[4].at == Approx(2 * 25.4));
+    CHECK(halves->lines[5].at == Approx(6 * 25.4));
 }
 
 TEST_CASE("heights are counted downward where it is said, or where the keel has the larger numbers") {
@@ -152,6 +158,16 @@ TEST_CASE("every line of the table is told in words") {
           std::string::npos);
     CHECK(all.find("row 10, \"200\": half-breadths on the waterline at height 200 mm.") != std::string::npos);
     CHECK(all.find("row 11, \"Sung by\": not used.") != std::string::npos);
+}
+
+TEST_CASE("a diagonal's angle is told with the digits it was given") {
+    const auto grid = splitCells(
+        printed + "Diagonal 300 at 37.5\u00b0;1;2;3\nDiagonal 200 at 30\u00b0;1;2;3\n", "trial.csv");
+    const auto reading = guessReading(*grid, {}, "trial.csv");
+    REQUIRE(reading.has_value());
+    const auto said = describeReading(*grid, *reading, {});
+    CHECK(said[said.size() - 2].find(" at 37.5 degrees.") != std::string::npos);
+    CHECK(said.back().find(" at 30 degrees.") != std::string::npos);
 }
 
 TEST_CASE("columns are named as spreadsheets do") {

@@ -92,6 +92,15 @@ TEST_CASE("a boat of quarter circles comes back from DXF") {
     checkQuarterCircles(made(dxfBoat(4, 1)));
     checkQuarterCircles(made(dxfBoat(1, 1 / 25.4)));
     checkQuarterCircles(made(dxfBoat(0, 0.1), {"beam = 800 mm"}));
+    // far from 0, 0 as surveyors' drawings stand: ends meet by the drawing's size, not by its place
+    std::string far = dxfBoat(4, 1);
+    for (int i = 0; i < 3; ++i)
+        far = replaced(far, "20\n700", "20\n10000700");
+    const std::string stray =
+        dxfText({{0, "LINE"}, {8, "X-600MM"}, {10, "410"}, {20, "10000700"}, {11, "450"}, {21, "10000710"}});
+    checkQuarterCircles(made(far));
+    CHECK(refusedWith(replaced(far, "0\nENDSEC\n0\nEOF", stray + "0\nENDSEC\n0\nEOF"))
+              .find("2 curves that do not meet") != std::string::npos);
 }
 
 TEST_CASE("pieces of one section are joined; both sides of a body plan are used") {
@@ -139,6 +148,12 @@ TEST_CASE("a wrong scale, a missing unit, stray and closed curves are told") {
     CHECK(refusedWith(dxfFile("", 4)).find("at least three") != std::string::npos);
     CHECK(refusedWith("<svg/>").find("at least three") != std::string::npos);
     CHECK(refusedWith("nothing of the kind").find("DXF") != std::string::npos);
+    std::string crowd;
+    for (int i = 0; i < 2001; ++i)
+        crowd += dxfText({{0, "LINE"}, {8, "a"}, {10, "0"}, {20, "0"}, {11, "1"}, {21, "1"}});
+    const auto crowded = tried(dxfFile(crowd, 4));
+    REQUIRE_FALSE(crowded.has_value());
+    CHECK(crowded.error().size() == 1); // it was not looked at further
     const std::string stray =
         dxfText({{0, "LINE"}, {8, "X-600MM"}, {10, "900"}, {20, "0"}, {11, "950"}, {21, "9"}});
     CHECK(refusedWith(replaced(dxfBoat(4, 1), "0\nENDSEC\n0\nEOF", stray + "0\nENDSEC\n0\nEOF"))

@@ -249,3 +249,15 @@ TEST_CASE("quoting for messages cuts long text and shows no control signs") {
     CHECK(quoted("a\nb") == "\"a?b\"");
     CHECK(quoted(std::string(100, 'x')) == "\"" + std::string(40, 'x') + "…\"");
 }
+
+TEST_CASE("feet-inches-eighths are known by their two dashes, whatever the sign in front") {
+    for (const char* printed : {"1-3-4", "1-3-4+", "0-0-0", "-0-3-4", "1-3-4-"})
+        CHECK(inFeetInchesEighths(printed));
+    for (const char* printed : {"", "-", "12", "-12", "3-4", "-3-4", "15 3/4 in"})
+        CHECK_FALSE(inFeetInchesEighths(printed));
+}
+
+TEST_CASE("blanks, tabs and line ends are taken off the ends and left within") {
+    CHECK(trimmed(" \t a b\r\n") == "a b");
+    CHECK(trimmed("\n \t").empty());
+}
