@@ -93,7 +93,7 @@ private:
             note(std::to_string(homeless) + (homeless == 1 ? " curve stands" : " curves stand") +
                  " under no station's name and " + (homeless == 1 ? "is" : "are") + " left out.");
         for (const std::string& kind : m_drawing.leftOut)
-            note("Left out, as no curves: " + kind + ".");
+            note("Left out: " + kind + ".");
         for (Section& section : m_sections) {
             auto chains = joined(std::move(section.curves), m_tolerance);
             if (chains.size() != 1)

@@ -91,6 +91,14 @@ std::optional<double> millimetres(const char* text) {
     return std::nullopt;
 }
 
+/// Whether a part is not to be seen: a layer that was hidden when the drawing was saved.
+bool hidden(const pugi::xml_node& node) {
+    std::string style = node.attribute("style").value();
+    std::erase(style, ' ');
+    return style.find("display:none") != std::string::npos ||
+           std::string_view(node.attribute("display").value()) == "none";
+}
+
 class SvgReader {
 public:
     Drawing read(const pugi::xml_node& root) {
@@ -112,6 +120,10 @@ private:
         for (const pugi::xml_node& node : parent.children()) {
             if (node.type() != pugi::node_element)
                 continue;
+            if (hidden(node)) {
+                ++m_leftOut["hidden part"];
+                continue;
+            }
             const std::string name = node.name();
             std::vector<std::string> names;
             for (const char* key : {"inkscape:label", "id"})

@@ -75,8 +75,7 @@ std::string roundedLength(double millimetres, double roundedTo, Units units) {
             ++decimals;
     else
         decimals = std::clamp(static_cast<int>(std::ceil(-std::log10(unit) - 1e-9)), 0, 4);
-    const std::string text = numberText(value, decimals);
-    return text.find_first_not_of("-0.") == std::string::npos ? numberText(0.0, decimals) : text;
+    return numberText(value, decimals);
 }
 
 } // namespace sheerlay::core

@@ -61,6 +61,14 @@ TEST_CASE("every shape that is a curve is read, others are counted") {
     CHECK(drawing.leftOut == std::vector<std::string>{"1 rect", "2 text"});
 }
 
+TEST_CASE("what is hidden in the drawing is left out, and counted") {
+    const std::string line = "<line x2=\"1\"/></g>";
+    const Drawing drawing = drawn("<g style=\"fill:none; display: none\">" + line + "<g display=\"none\">" +
+                                  line + "<g style=\"display:inline\">" + line);
+    CHECK(drawing.curves.size() == 1);
+    CHECK(drawing.leftOut == std::vector<std::string>{"2 hidden part"});
+}
+
 TEST_CASE("the scale is known from a width in true units only") {
     CHECK(drawn("", "width=\"210mm\" viewBox=\"0 0 420 594\"").millimetres == 0.5);
     CHECK(*drawn("", "width=\"10in\" viewBox=\"0 0 10 10\"").millimetres == Approx(25.4));

@@ -4,6 +4,7 @@
 #include "tests/support/formula_tables.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <string>
 #include <vector>
 
@@ -104,4 +105,52 @@ TEST_CASE("points of a stem are counted beyond the last station with a keel") {
     const Finding* stem = find(findings, "stem-sparse");
     REQUIRE(stem);
     CHECK(stem->text.find("The bow's stem is told by two points") != std::string::npos);
+}
+
+TEST_CASE("a loft that hangs below its own keel is told, with how far and where") {
+    // keel and stems 20 mm too high: the buttocks hold the bottom down beside them
+    Project p = footStations(formulaCanoe(), sixteenth, 50.8);
+    CHECK_FALSE(find(asked(p), "section-below-keel"));
+    for (Station& s : p.hull.stations)
+        if (s.keel)
+            s.keel->height += 20;
+    for (ProfilePoint& q : p.hull.profile)
+        q.height += 20;
+    const auto findings = asked(p);
+    const Finding* hangs = find(findings, "section-below-keel");
+    REQUIRE(hangs);
+    INFO(hangs->text);
+    double least = 0.0; // what the table's own buttocks say already
+    for (const Station& st : p.hull.stations)
+        for (const TablePoint& q : st.points)
+            if (st.keel)
+                least = std::max(least, st.keel->height - q.height);
+    REQUIRE(least > 10);
+    const double most = std::stod(hangs->text.substr(hangs->text.find("by up to ") + 9)); // whole mm
+    CHECK(most > least - 1.5);
+    CHECK(most < 22); // the true bottom is 20 mm below
+}
+
+TEST_CASE("a chine is told, with where it turns and by how much") {
+    // flat sides and a flat bottom that meet at (b - 100, 80), b the sheer's half-breadth
+    Project p = footStations(formulaCanoe(), sixteenth, 50.8);
+    for (std::size_t i = 5; i < 12; ++i) {
+        Station& s = p.hull.stations[i];
+        const double b = s.sheer.halfBreadth, h = s.sheer.height;
+        s.points.clear();
+        for (const double z : {230.0, 180.0, 130.0, 80.0})
+            s.points.push_back({PointKind::Waterline, b - 100 * (h - z) / (h - 80), z, "", "", 0});
+        for (const double y : {200.0, 100.0})
+            s.points.push_back({PointKind::Buttock, y, 80 * y / (b - 100), "", "", 0});
+        s.keel->height = 0;
+    }
+    const auto findings = asked(p);
+    const Finding* knuckle = find(findings, "knuckle-rounded");
+    REQUIRE(knuckle);
+    INFO(knuckle->text);
+    CHECK(knuckle->text.find("a chine, it seems") != std::string::npos);
+    const double b = p.hull.stations[8].sheer.halfBreadth, h = p.hull.stations[8].sheer.height;
+    const double turn = (std::atan2(h - 80, 100) - std::atan2(80, b - 100)) * 180 / std::acos(-1.0);
+    const double told = std::stod(knuckle->text.substr(knuckle->text.find(" by ") + 4));
+    CHECK_THAT(told, WithinAbs(turn, 5)); // the sharpest of the stations
 }
