@@ -179,7 +179,8 @@ struct Planned {
     std::optional<core::Fitout> fitout;   ///< none where the file asks for none
 };
 
-std::optional<Planned> planProject(const Request& request, const Console& console) {
+/// The strips alone; all that follows from them is left empty.
+std::optional<Planned> layStrips(const Request& request, const Console& console) {
     auto read = readProject(request, console);
     if (!read)
         return std::nullopt;
@@ -196,28 +197,37 @@ std::optional<Planned> planProject(const Request& request, const Console& consol
     if (core::breaksDown(plan))
         progress(console, "Looking for what would do");
     core::proposeRemedy(read->project, *hull, plan);
+    return Planned{std::move(read->project), std::move(*hull), std::move(plan), {}, {}, {}};
+}
+
+std::optional<Planned> planProject(const Request& request, const Console& console) {
+    auto planned = layStrips(request, console);
+    if (!planned)
+        return std::nullopt;
+    const Project& project = planned->project;
+    const LoftedHull& hull = planned->hull;
+    core::Plan& plan = planned->plan;
+    const auto add = [&plan](const std::vector<Finding>& findings) {
+        plan.findings.insert(plan.findings.end(), findings.begin(), findings.end());
+    };
     progress(console, "Weighing the table's rounding");
-    plan.uncertainty = core::uncertainty(read->project, *hull, plan);
-    if (read->project.stock)
+    plan.uncertainty = core::uncertainty(project, hull, plan);
+    if (project.stock)
         progress(console, "Cutting the strips from boards");
-    auto stock = core::planStock(read->project, *hull, plan);
-    if (stock)
-        plan.findings.insert(plan.findings.end(), stock->findings.begin(), stock->findings.end());
-    core::AfterPlanking after = core::afterPlanking(read->project, *hull, plan);
-    plan.findings.insert(plan.findings.end(), after.findings.begin(), after.findings.end());
-    auto fitout = core::planFitout(read->project, *hull, plan);
+    planned->stock = core::planStock(project, hull, plan);
+    if (planned->stock)
+        add(planned->stock->findings);
+    planned->after = core::afterPlanking(project, hull, plan);
+    add(planned->after.findings);
+    auto fitout = core::planFitout(project, hull, plan);
     if (!fitout) {
         console.err << request.project << ": " << fitout.error() << '\n';
         return std::nullopt;
     }
-    if (*fitout)
-        plan.findings.insert(plan.findings.end(), (*fitout)->findings.begin(), (*fitout)->findings.end());
-    return Planned{std::move(read->project),
-                   std::move(*hull),
-                   std::move(plan),
-                   std::move(stock),
-                   std::move(after),
-                   std::move(*fitout)};
+    planned->fitout = std::move(*fitout);
+    if (planned->fitout)
+        add(planned->fitout->findings);
+    return planned;
 }
 
 int plan(const Request& request, const Console& console) {
@@ -265,9 +275,12 @@ int plan(const Request& request, const Console& console) {
 
 using FileWriter = decltype(writeSheets);
 
-/// Plans the project and has a folder filled with files; their paths go to standard output.
-int files(const Request& request, const Console& console, std::string_view doing, FileWriter& write) {
-    const auto planned = planProject(request, console);
+/// Has a folder filled with files of what is planned; their paths go to standard output.
+int files(const Request& request,
+          const Console& console,
+          const std::optional<Planned>& planned,
+          std::string_view doing,
+          FileWriter& write) {
     if (!planned)
         return exitUnusable;
     progress(console, doing);
@@ -306,11 +319,12 @@ int runCommand(const Request& request, const Console& console) {
     case Command::Plan:
         return plan(request, console);
     case Command::Sheets:
-        return files(request, console, "Drawing the sheets", writeSheets);
+        return files(request, console, planProject(request, console), "Drawing the sheets", writeSheets);
     case Command::Patterns:
-        return files(request, console, "Drawing the patterns", writePatterns);
+        return files(request, console, layStrips(request, console), "Drawing the patterns", writePatterns);
     case Command::Export:
-        return files(request, console, "Writing solids and tables", writeExports);
+        return files(
+            request, console, layStrips(request, console), "Writing solids and tables", writeExports);
     case Command::New:
         return request.table.empty() && request.sections.empty() ? starter(request, console)
                                                                  : writeFromTable(request, console);
