@@ -17,6 +17,7 @@
 #include "core/fitout/fitout_text.hpp"
 #include "core/hull/hull.hpp"
 #include "core/journal/replan.hpp"
+#include "core/planking/plan_findings.hpp"
 #include "core/planking/plan_json.hpp"
 #include "core/planking/recovery.hpp"
 #include "core/planking/start_table.hpp"
@@ -244,7 +245,7 @@ int plan(const Request& request, const Console& console) {
             console.out << core::toText(*planned->fitout, planned->project.units);
         if (!planned->plan.candidates.empty()) {
             progress(console, "Comparing start lines");
-            const auto lines = core::bestOfEachKind(planned->plan.candidates);
+            const auto lines = core::linesToCompare(planned->plan.candidates, planned->plan.start);
             const double limit = planned->plan.edgeBendLimit;
             console.out << core::startTableText(
                 core::compareStarts(planned->project, planned->hull, lines, limit),

@@ -183,9 +183,7 @@ void reportLoft(const HullTable& table,
     suspectCells(table, data, suspects, hull);
     levelKeels(table, fit, hull);
     lastGaps(table, data, hull);
-    std::stable_sort(hull.findings.begin(), hull.findings.end(), [](const Finding& a, const Finding& b) {
-        return a.level > b.level;
-    });
+    hull.findings = heaviestFirst(std::move(hull.findings));
 }
 
 } // namespace sheerlay::core

@@ -1,21 +1,12 @@
 #include "core/journal/replan.hpp"
 
 #include "core/hull/station_names.hpp"
+#include "core/planking/plan_findings.hpp"
 
 #include <algorithm>
 #include <iterator>
 
 namespace sheerlay::core {
-namespace {
-
-void heaviestFirst(Plan& plan) {
-    std::stable_sort(plan.findings.begin(), plan.findings.end(), [](const Finding& a, const Finding& b) {
-        return a.level > b.level;
-    });
-}
-
-} // namespace
-
 Expected<Plan, PlanError> replan(const Project& project,
                                  const LoftedHull& hull,
                                  const Plan& plan,
@@ -36,45 +27,49 @@ plankAsLaid(const Project& project, const LoftedHull& hull, const PlankingWatch&
     if (!plan)
         return unexpected(plan.error());
     PlanAsLaid result{std::move(*plan), std::nullopt};
-    const auto caution = [&result](const char* code, std::string text) {
-        result.plan.findings.push_back({Level::Caution, code, std::nullopt, std::nullopt, std::move(text)});
+    const auto caution = [](Plan& of, const char* code, std::string text) {
+        of.findings.push_back({Level::Caution, code, std::nullopt, std::nullopt, std::move(text)});
+        of.findings = heaviestFirst(std::move(of.findings));
     };
-    for (const LaidStrip& laid : project.journal.laid)
-        if (std::ranges::none_of(result.plan.strips, [&](const Strip& s) { return s.id == laid.strip; }))
-            caution("journal-unknown-strip",
-                    "The journal says that strip " + laid.strip +
-                        " is laid, but the plan has no strip of that name; look at line " +
-                        std::to_string(laid.line) + " of the project.");
-    heaviestFirst(result.plan);
+    const auto unknownStrips = [&](Plan& of) {
+        for (const LaidStrip& laid : project.journal.laid)
+            if (std::ranges::none_of(of.strips, [&](const Strip& s) { return s.id == laid.strip; }))
+                caution(of,
+                        "journal-unknown-strip",
+                        "The journal says that strip " + laid.strip +
+                            " is laid, but the plan has no strip of that name; look at line " +
+                            std::to_string(laid.line) + " of the project.");
+    };
+    unknownStrips(result.plan);
     if (project.journal.readings.empty())
         return result;
     result.laid = whatWasLaid(project.journal, project, hull, result.plan);
     if (!result.laid) {
-        caution("journal-not-used",
+        caution(result.plan,
+                "journal-not-used",
                 "None of the journal's readings fits this plan, so nothing was planned anew: their rows are "
                 "not below the start and above the last plank, do not pass the stations given, or the girths "
                 "are further off than strips and moulds can be. Look at rows, stations and the tape.");
-        heaviestFirst(result.plan);
         return result;
     }
     auto anew = replan(project,
                        hull,
                        result.plan,
                        result.laid->edge,
-                       result.laid->planned + result.laid->excess.value,
+                       result.laid->planned + result.laid->ahead.value,
                        watch);
     if (!anew)
         return unexpected(anew.error());
-    anew->candidates = std::move(result.plan.candidates);
-    for (Finding& f : result.plan.findings) // what was decided about the start still stands
-        if (f.code == "start-found" || f.code == "moved-for-shutter" || f.code == "moved-for-sheer")
+    for (Finding& f : result.plan.findings) // how the start was moved still stands
+        if (f.code == "moved-for-shutter" || f.code == "moved-for-sheer")
             anew->findings.push_back(std::move(f));
+    anew->candidates = std::move(result.plan.candidates);
+    if (!anew->candidates.empty())
+        tellStart(anew->candidates, *anew);
     const auto told = tellWhatWasLaid(*result.laid, hull, stationNames(project, hull));
     anew->findings.insert(anew->findings.end(), told.begin(), told.end());
-    for (Finding& f : result.plan.findings)
-        if (f.code == "journal-unknown-strip")
-            anew->findings.push_back(std::move(f));
-    heaviestFirst(*anew);
+    anew->findings = heaviestFirst(std::move(anew->findings));
+    unknownStrips(*anew);
     result.plan = std::move(*anew);
     return result;
 }

@@ -14,7 +14,8 @@ struct PlanAsLaid {
 };
 
 /// Planks the boat and, where the journal holds readings, plans the rows still to lay anew from the lowest
-/// edge that was measured, with the cover width that strips were found to have. Its findings are in the plan.
+/// edge that was measured, with the cover width to be expected of the strips still to come. Its findings are
+/// in the plan.
 /// @accuracy  tests/core/journal/replan_test.cpp: from its own edges a plan reproduces itself within 0.01 mm
 [[nodiscard]] Expected<PlanAsLaid, PlanError>
 plankAsLaid(const Project& project, const LoftedHull& hull, const PlankingWatch& watch = {});

@@ -87,7 +87,8 @@ std::string actionText(const WhatWasLaid& laid, const Stations& stations) {
                bothUnits(correctionFade) + " of each end" + then;
     case Correction::Kind::MillNarrower:
         return "; mill the strips for " + rows(c.firstRow, c.lastRow) + " " + bothUnitsFine(c.perStrip) +
-               " narrower, so that each covers " + bothUnitsFine(c.cover) +
+               " narrower than the " + bothUnitsFine(c.cover + c.perStrip) +
+               " they would cover, so that each covers " + bothUnitsFine(c.cover) +
                stations.between(laid.correctionReach) + then;
     case Correction::Kind::AsItComes:
         break;
@@ -97,7 +98,7 @@ std::string actionText(const WhatWasLaid& laid, const Stations& stations) {
     return "; no bearable narrowing of the strips still to come changes that, so fit it as it comes, or "
            "share "
            "its width with the strip before it, " +
-           bothUnits(0.5 * (c.lastPlank + laid.planned + laid.excess.value)) + " each.";
+           bothUnits(0.5 * (c.lastPlank + laid.planned + laid.ahead.value)) + " each.";
 }
 
 std::string lastPlankText(const WhatWasLaid& laid, const Stations& stations) {
@@ -116,9 +117,8 @@ std::string leftOutText(const LeftOutReading& reading, const Stations& stations)
                " was left out, since the row does not pass there in the plan; look at its row and station.";
     if (reading.farOff)
         return what + " was left out, since " + bothUnits(reading.planned) +
-               " was planned there, and strips and moulds are not so far off; look at its row and station, "
-               "and "
-               "read it once more.";
+               " was planned there, and strips and moulds are not so far off; look at its row and "
+               "station, and read it once more.";
     return what + " was left out, since " + bothUnits(reading.planned) +
            " was planned there and the other readings of that row bear this out; read it once more.";
 }

@@ -9,8 +9,7 @@ namespace sheerlay::core {
 namespace {
 
 constexpr double sameStation = 1.0; // mm
-constexpr double driftPerRow =
-    0.5; // mm that strips may cover more or less than planned: five times the usual
+constexpr double driftPerRow = 0.5; // mm, five times what strips usually cover more or less
 
 /// A reading beside what the plan says.
 struct Compared {
@@ -177,6 +176,7 @@ std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
     laid.offset = {offset.at(laid.x), offset.sdAt(laid.x)};
     laid.planned = plan.coverWidth;
     laid.excess = width.meanOf(1, row);
+    laid.ahead = width.meanOf(row + 1, rows);
     laid.leftOut = comparison.leftOut();
     if (!planned || planned->lastRow < row)
         return laid;

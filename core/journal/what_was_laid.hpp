@@ -32,8 +32,9 @@ struct WhatWasLaid {
     MeasuredEdge edge;        ///< where its lower edge lies
     double x = 0.0; ///< mm from the bow: where the last plank is widest, else the middle of the readings
     Spread offset;  ///< mm there, + nearer the keel than planned
-    double planned = 0.0;               ///< mm, cover width by the plan
-    Spread excess;                      ///< mm a strip, rows 1..row, local waviness apart
+    double planned = 0.0; ///< mm, cover width by the plan
+    Spread excess;        ///< mm a strip, rows 1..row, local waviness apart
+    Spread ahead;         ///< mm a strip, of the rows still to lay: other boards, so drawn nearer to 0
     std::optional<LastPlank> lastPlank; ///< none where plannedLastPlank() gives none
     Correction correction;
     Reach correctionReach; ///< mm from the bow: where strips are narrowed in full; they fade beyond

@@ -47,9 +47,6 @@ bool movable(const Plan& plan, double shift) {
 
 } // namespace
 
-/// Moves the start, and as a last resort planes every strip a little, until the shutter has the wanted width.
-/// The midship arithmetic only proposes; each try is laid and judged by what comes out.
-/// The tapers stay as they were solved: the start moves by a fraction of a strip.
 void aimShutter(const Widths& widths, const LayingContext& context, const Plan& empty, Plan& plan) {
     const Project& project = *context.project;
     const auto& wanted = *project.planking.shutter;

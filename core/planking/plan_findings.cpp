@@ -141,15 +141,16 @@ void shutter(Plan& plan) {
         const double wide = widest(s);
         const std::string name = s.side == Side::Centre ? "one plank over both sides" : "one on each side";
         const bool thin = wide < 0.3 * w;
+        const double sum = 0.1 * plan.lastRow; // mm
+        const std::string tenths =
+            sum < 1 ? "" : " (a tenth of a millimetre on every strip is " + bothUnits(sum) + " here)";
         plan.findings.push_back(
             {thin ? Level::Caution : Level::Note,
              thin ? "shutter-sliver" : "shutter",
              s.id,
              s.samples[s.samples.size() / 2].x,
              "The shutter (" + name + ") comes out about " + bothUnits(wide) + " wide, give or take " +
-                 "what the real strips cover more or less than planned (a tenth of a millimetre on every "
-                 "strip is " +
-                 bothUnits(std::max(0.1 * plan.lastRow, 1.0)) + " here)" +
+                 "what the real strips cover more or less than planned" + tenths +
                  (thin ? "; so thin a plank can't be fitted well: shift the start line or the cover width a "
                          "little."
                        : "; measure before cutting it.")});
@@ -364,9 +365,13 @@ void findInPlan(const Project& project, Plan& plan, const std::optional<double>&
     tapers(plan);
     closing(plan);
     stemPieces(project, plan);
-    std::stable_sort(plan.findings.begin(), plan.findings.end(), [](const Finding& a, const Finding& b) {
-        return a.level > b.level;
-    });
+    plan.findings = heaviestFirst(std::move(plan.findings));
+}
+
+std::vector<Finding> allFindings(const LoftedHull& hull, const Plan& plan) {
+    std::vector<Finding> all = hull.findings;
+    all.insert(all.end(), plan.findings.begin(), plan.findings.end());
+    return heaviestFirst(std::move(all));
 }
 
 } // namespace sheerlay::core

@@ -31,4 +31,7 @@ void tellSplit(const std::optional<SplitChoice>& split, Plan& plan);
 /// thin
 void findInPlan(const Project& project, Plan& plan, const std::optional<double>& moveForTop = {});
 
+/// Findings of the loft and of the plan together, heaviest first; of those of equal weight the loft's first.
+[[nodiscard]] std::vector<Finding> allFindings(const LoftedHull& hull, const Plan& plan);
+
 } // namespace sheerlay::core

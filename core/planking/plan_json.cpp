@@ -1,5 +1,6 @@
 #include "core/planking/plan_json.hpp"
 
+#include "core/planking/plan_findings.hpp"
 #include "core/planking/plan_words.hpp"
 
 #include <nlohmann/json.hpp>
@@ -142,14 +143,6 @@ double largestSiding(const TrimmedSurface& laid) {
     return most;
 }
 
-std::vector<Finding> together(const LoftedHull& hull, const Plan& plan) {
-    std::vector<Finding> all = hull.findings;
-    all.insert(all.end(), plan.findings.begin(), plan.findings.end());
-    std::stable_sort(
-        all.begin(), all.end(), [](const Finding& a, const Finding& b) { return a.level > b.level; });
-    return all;
-}
-
 /// One standard deviation each.
 Json uncertainty(const PlanUncertainty& u) {
     Json rows = Json::array();
@@ -186,7 +179,7 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
     for (const Strip& s : plan.strips)
         strips.push_back(strip(s));
     Json findings = Json::array();
-    for (const Finding& f : together(hull, plan))
+    for (const Finding& f : allFindings(hull, plan))
         findings.push_back(finding(f));
     Json candidates = Json::array();
     for (const StartCandidate& c : plan.candidates)

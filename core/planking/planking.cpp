@@ -126,7 +126,9 @@ Expected<Plan, PlanError> plank(const Project& project,
     tellStealers(hull, plan);
     if (!plan.candidates.empty())
         tellStart(plan.candidates, plan);
-    findInPlan(project, plan, measured ? std::nullopt : moveForTop(context, empty, plan));
+    const bool ownStart = project.planking.start.kind != StartLine::Kind::Easiest;
+    const bool free = ownStart && !measured && !project.planking.shutter; // else it is moved already, or held
+    findInPlan(project, plan, free ? moveForTop(context, empty, plan) : std::nullopt);
     plan.milliseconds =
         std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();
     return plan;

@@ -150,9 +150,7 @@ void proposeRemedy(const Project& project, const LoftedHull& hull, Plan& plan, s
     if (!breaksDown(plan))
         return;
     plan.findings.push_back(tellRemedy(findRemedy(project, hull, plan, stop)));
-    std::stable_sort(plan.findings.begin(), plan.findings.end(), [](const Finding& a, const Finding& b) {
-        return a.level > b.level;
-    });
+    plan.findings = heaviestFirst(std::move(plan.findings));
 }
 
 } // namespace sheerlay::core

@@ -22,6 +22,7 @@ using geometry::RowNode;
 constexpr double thinnest = 0.5;      // mm: what is thinner than this everywhere is no piece of wood
 constexpr double shortest = 5.0;      // mm
 constexpr double foldingJacobi = 0.2; // planking.md section 3: parallels are about to break up
+constexpr double foldingBend = 10e-3; // 1/mm, inside two strip widths of a fold: nobody bends wood to that
 constexpr double pastCentre = 60.0;   // mm past the centreplane after which a column is let go
 constexpr double trueWidth = 0.1;     // mm a strip may lose lengthwise and still count as whole
 
@@ -148,7 +149,8 @@ void RowLayer::finish() {
 const RowNode* RowLayer::folding(const RowMesh& mesh) const {
     for (const auto* line : {&mesh.middle, &mesh.child})
         for (const RowNode& n : *line)
-            if (n.alive && n.state.jacobi < foldingJacobi && insideHull(*m_hull, n.state.uv, n.jet.p))
+            if (n.alive && (n.state.jacobi < foldingJacobi || std::abs(n.edgeBend) > foldingBend) &&
+                insideHull(*m_hull, n.state.uv, n.jet.p))
                 return &n;
     return nullptr;
 }

@@ -69,7 +69,10 @@ std::vector<StartTableRow> compareStarts(const Project& project,
     return table;
 }
 
-std::vector<StartLine> bestOfEachKind(const std::vector<StartCandidate>& candidates) {
+std::vector<StartLine> linesToCompare(const std::vector<StartCandidate>& candidates,
+                                      const StartLine& chosen) {
+    constexpr double moved = 10; // mm
+    bool stands = false;
     std::vector<StartLine> lines;
     for (const StartLine::Kind kind :
          {StartLine::Kind::Sheer, StartLine::Kind::Geodesic, StartLine::Kind::Bent}) {
@@ -77,9 +80,16 @@ std::vector<StartLine> bestOfEachKind(const std::vector<StartCandidate>& candida
         for (const StartCandidate& c : candidates)
             if (c.line.kind == kind && (!best || c.worst < best->worst))
                 best = &c;
-        if (best)
-            lines.push_back(best->line);
+        if (!best)
+            continue;
+        const bool same = chosen.kind == kind && chosen.edgeBend == best->line.edgeBend &&
+                          std::abs(chosen.girth - best->line.girth) <= moved &&
+                          std::abs(chosen.shift - best->line.shift) <= moved;
+        lines.push_back(same ? chosen : best->line);
+        stands = stands || same;
     }
+    if (!stands)
+        lines.push_back(chosen);
     return lines;
 }
 

@@ -32,7 +32,9 @@ struct StartTableRow {
                                                        const std::vector<StartLine>& lines,
                                                        double limit);
 
-/// The lines worth comparing of what a search found: the sheer, the best geodesic and the best bent line.
-[[nodiscard]] std::vector<StartLine> bestOfEachKind(const std::vector<StartCandidate>& candidates);
+/// The lines worth comparing: of what a search found the sheer, the best geodesic and the best bent line, and
+/// the one that is chosen. Where that is one of them, moved by a few mm, it stands in its place.
+[[nodiscard]] std::vector<StartLine> linesToCompare(const std::vector<StartCandidate>& candidates,
+                                                    const StartLine& chosen);
 
 } // namespace sheerlay::core

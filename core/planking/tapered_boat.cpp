@@ -18,6 +18,7 @@ using geometry::FanSide;
 
 constexpr double shortScrap = 300; // mm
 constexpr double letPass = 1.02;   // of the limit: a strip this close has met it
+constexpr double hopeless = 1.5;   // of the limit: so far off the chart no asking for more helps
 
 TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side) {
     const Project& project = *context.project;
@@ -229,7 +230,7 @@ Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
             bestScore = score;
             best = LaidBoat{std::move(base), *widths, std::move(*laid)};
         }
-        if (over <= letPass || context.stop.stop_requested())
+        if (over <= letPass || over > hopeless || context.stop.stop_requested())
             break;
         tighter /= over;
         last = *widths;

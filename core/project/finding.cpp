@@ -1,9 +1,15 @@
 #include "core/project/finding.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 
 namespace sheerlay::core {
+
+std::vector<Finding> heaviestFirst(std::vector<Finding> findings) {
+    std::ranges::stable_sort(findings, [](const Finding& a, const Finding& b) { return a.level > b.level; });
+    return findings;
+}
 
 const char* toText(Level level) noexcept {
     switch (level) {

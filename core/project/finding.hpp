@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace sheerlay::core {
 
@@ -18,6 +19,9 @@ struct Finding {
 
     friend bool operator==(const Finding&, const Finding&) = default;
 };
+
+/// Stops before cautions before notes; those of equal weight keep their order.
+[[nodiscard]] std::vector<Finding> heaviestFirst(std::vector<Finding> findings);
 
 [[nodiscard]] const char* toText(Level level) noexcept;
 

@@ -1,5 +1,6 @@
 #include "core/sheets/cover.hpp"
 
+#include "core/planking/plan_findings.hpp"
 #include "core/planking/uncertainty_text.hpp"
 #include "core/sheets/compose.hpp"
 #include "core/sheets/page_frame.hpp"
@@ -89,12 +90,8 @@ std::vector<std::string> landmarksOf(const Plan& plan, Units units) {
 }
 
 std::vector<std::string> findingsOf(const LoftedHull& hull, const Plan& plan) {
-    std::vector<Finding> all = plan.findings;
-    all.insert(all.end(), hull.findings.begin(), hull.findings.end());
-    std::stable_sort(
-        all.begin(), all.end(), [](const Finding& a, const Finding& b) { return a.level > b.level; });
     std::vector<std::string> texts;
-    for (const Finding& finding : all) {
+    for (const Finding& finding : allFindings(hull, plan)) {
         const std::string text = toSentence(finding);
         const bool named = finding.strip && text.find(*finding.strip) == std::string::npos;
         texts.push_back(named ? *finding.strip + ". " + text : text);

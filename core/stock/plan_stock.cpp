@@ -50,8 +50,7 @@ public:
             planWood(wood, jobs);
         nameSticks();
         m_out.weight = weight();
-        std::ranges::stable_sort(m_out.findings,
-                                 [](const Finding& a, const Finding& b) { return a.level > b.level; });
+        m_out.findings = heaviestFirst(std::move(m_out.findings));
         return std::move(m_out);
     }
 

@@ -1,6 +1,7 @@
 #include "core/summary/plan_summary.hpp"
 
 #include "core/planking/difficulty.hpp"
+#include "core/planking/plan_findings.hpp"
 #include "core/planking/strength.hpp"
 #include "core/planking/uncertainty_text.hpp"
 #include "core/units/length.hpp"
@@ -184,17 +185,6 @@ std::string findingsText(const std::array<int, 3>& findings) {
 }
 
 } // namespace
-
-std::vector<Finding> heaviestFirst(std::vector<Finding> findings) {
-    std::ranges::stable_sort(findings, [](const Finding& a, const Finding& b) { return a.level > b.level; });
-    return findings;
-}
-
-std::vector<Finding> allFindings(const LoftedHull& hull, const Plan& plan) {
-    std::vector<Finding> all = hull.findings;
-    all.insert(all.end(), plan.findings.begin(), plan.findings.end());
-    return heaviestFirst(std::move(all));
-}
 
 PlanSummary summarize(const Project& project, const LoftedHull& hull, const Plan& plan) {
     PlanSummary s;

@@ -47,12 +47,6 @@ struct PlanSummary {
     std::array<int, 3> findings{};              ///< how many notes, cautions, stops; of the loft and the plan
 };
 
-/// Findings of the loft and of the plan together, heaviest first; those of equal weight keep their order.
-[[nodiscard]] std::vector<Finding> allFindings(const LoftedHull& hull, const Plan& plan);
-
-/// Same order for any list.
-[[nodiscard]] std::vector<Finding> heaviestFirst(std::vector<Finding> findings);
-
 [[nodiscard]] PlanSummary summarize(const Project& project, const LoftedHull& hull, const Plan& plan);
 
 /// One screen of text, a line per subject, each ended by a newline.

@@ -1,6 +1,7 @@
 #include "ui/shop/shop_text.hpp"
 
 #include "core/hull/station_names.hpp"
+#include "core/planking/plan_findings.hpp"
 #include "core/sheets/pieces.hpp"
 #include "core/sheets/strip_drawing.hpp"
 #include "core/sheets/strip_notes.hpp"

@@ -25,11 +25,15 @@
 #include <QPushButton>
 #include <QShortcut>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QToolButton>
+#include <QUndoStack>
 #include <QVBoxLayout>
 
 namespace sheerlay::ui {
 namespace {
+
+constexpr int stopAfter = 300; // ms of planning until it can be given up
 
 QString droppedProject(const QMimeData* data) {
     for (const QUrl& url : data->urls()) {
@@ -77,7 +81,12 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     connect(m_runner, &TaskRunner::busyChanged, this, [this](bool busy) {
         if (!busy)
             m_progress->clear();
-        m_stop->setVisible(busy && m_boat && m_desk->isOpen());
+        if (!busy)
+            m_stop->setVisible(false);
+        else // most plans are there before anyone could reach for it
+            QTimer::singleShot(stopAfter, this, [this] {
+                m_stop->setVisible(m_runner->busy() && m_boat && m_desk->isOpen());
+            });
     });
     connect(m_watch, &FileWatch::changed, this, &MainWindow::fileChanged);
     connect(m_planking->controls(), &PlankingControls::changed, this, &MainWindow::askPlanking);
@@ -356,6 +365,7 @@ void MainWindow::take(const LoadedBoat& result) {
         return;
     }
     m_boat = result.boat;
+    m_plannedAt = m_desk->undoStack()->index();
     m_staleBoat = false;
     if (!m_unitsChosen)
         setUnits(m_boat->project.units);

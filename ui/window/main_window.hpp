@@ -97,6 +97,7 @@ private:
     QString m_path;
     bool m_staleBoat = false;
     bool m_takingBack = false;  // edits whose plan was given up
+    int m_plannedAt = 0;        // place in the undo stack that the boat stands for
     bool m_unitsChosen = false; // by hand; else the project's own
     core::Units m_units = core::Units::Millimetres;
 

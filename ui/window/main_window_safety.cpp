@@ -109,21 +109,23 @@ void MainWindow::stopPlanning() {
     if (!m_boat || !m_desk->isOpen())
         return;
     m_takingBack = true;
-    while (!core::plansAlike(m_boat->project, m_desk->project()) && m_desk->undoStack()->canUndo())
-        m_desk->undoStack()->undo();
+    m_desk->undoStack()->setIndex(m_plannedAt); // edits since then, or undone since then
     m_takingBack = false;
     showProject();
-    m_planking->setStale(m_staleBoat);
+    const bool old = m_staleBoat || !core::plansAlike(m_boat->project, m_desk->project());
+    m_planking->setStale(old);
     for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
-        pages->setStale(m_staleBoat);
+        pages->setStale(old);
 }
 
 void MainWindow::replan() {
     if (m_takingBack)
         return;
     showProject();
-    if (m_boat && !m_runner->busy() && !m_staleBoat && core::plansAlike(m_boat->project, m_desk->project()))
-        return;                 // a strip more is down: the plan is the same
+    if (m_boat && !m_runner->busy() && !m_staleBoat && core::plansAlike(m_boat->project, m_desk->project())) {
+        m_plannedAt = m_desk->undoStack()->index();
+        return; // a strip more is down: the plan is the same
+    }
     m_planking->setStale(true); // until the new plan is there, the picture is the old one
     for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setStale(true);

@@ -183,9 +183,8 @@ void PlankingBench::compareStarts() {
             const auto search = core::searchStart(boat->hull, boat->plan.coverWidth, 2, told, stop);
             if (stop.stop_requested())
                 return std::vector<core::StartTableRow>();
-            std::vector<core::StartLine> lines = core::bestOfEachKind(search.candidates);
-            if (std::ranges::find(lines, boat->plan.start) == lines.end())
-                lines.push_back(boat->plan.start);
+            const std::vector<core::StartLine> lines =
+                core::linesToCompare(search.candidates, boat->plan.start);
             progress(QStringLiteral("Planking her from each of %1 lines…").arg(lines.size()));
             return core::compareStarts(boat->project, boat->hull, lines, boat->plan.edgeBendLimit);
         },

@@ -147,12 +147,19 @@ TEST_CASE("readings in the journal change the plan, and the findings say so") {
     REQUIRE(asLaid.laid.has_value());
     CHECK(asLaid.laid->row == 20);
     // 2 mm lower, and the strips are found to cover a little more: so much less is left below row 20
-    const double cover = c.plan.coverWidth + asLaid.laid->excess.value;
+    const double cover = c.plan.coverWidth + asLaid.laid->ahead.value;
     CHECK(asLaid.laid->excess.value > 0.03);
     CHECK(asLaid.laid->excess.value < 0.1); // 2 mm over 20 rows, drawn toward nothing
     const double planned = (c.plan.lastRow - 21) * c.plan.coverWidth + shutterRemainder(c.plan);
     const double anew = (asLaid.plan.lastRow - 21) * cover + shutterRemainder(asLaid.plan);
     CHECK_THAT(planned - anew, WithinAbs(2.0, 0.1));
+    // what is laid out for the last plank is what the journal forecasts
+    REQUIRE(asLaid.laid->lastPlank.has_value());
+    double widestShutter = 0;
+    for (const Strip& s : asLaid.plan.strips)
+        if (s.kind == StripKind::Shutter)
+            widestShutter = std::max(widestShutter, widest(s));
+    CHECK_THAT(asLaid.laid->lastPlank->width, WithinAbs(widestShutter, 0.5));
     CHECK(std::count_if(asLaid.plan.findings.begin(), asLaid.plan.findings.end(), [](const Finding& f) {
               return f.code.starts_with("journal-");
           }) >= 3);

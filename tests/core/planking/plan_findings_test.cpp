@@ -1,6 +1,5 @@
 #include "core/planking/plan_findings.hpp"
 #include "core/planking/planking.hpp"
-#include "core/planking/recovery.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"
 
@@ -118,16 +117,4 @@ TEST_CASE("a start bent harder than the limit is told with the row from which ta
     for (const Strip& s : plan.strips)
         if (s.row >= plan.tapers->metFromBelow && s.length > 300)
             CHECK(s.edgeBend.maxAbs <= 1.02 * plan.edgeBendLimit);
-}
-
-TEST_CASE("what would do stands among the findings of a boat that can't be laid as asked") {
-    Project p = canoe();
-    p.planking.edgeBendRadius = 1000 / 0.25;
-    p.planking.start = bent(255, {1.5, 0, 0}); // bent far harder than hands or clamps hold
-    Plan plan = plank(p, canoeHull()).value();
-    REQUIRE(breaksDown(plan));
-    proposeRemedy(p, canoeHull(), plan);
-    const Finding* told = find(plan, "what-would-do");
-    REQUIRE(told != nullptr);
-    CHECK_FALSE(told->text.empty());
 }

@@ -75,6 +75,13 @@ TEST_CASE("A pram whose rows can't be forced round the bilge is cured by tapers"
     // rows below, it takes more
     CHECK(tried[0].touched <= 12);
     CHECK_THAT(core::tellRemedy(tried).text, Catch::Contains("Tapers would do"));
+    core::Plan plan = boat.plan;
+    core::proposeRemedy(boat.project, boat.hull, plan);
+    const auto told = std::find_if(plan.findings.begin(), plan.findings.end(), [](const core::Finding& f) {
+        return f.code == "what-would-do";
+    });
+    REQUIRE(told != plan.findings.end());
+    CHECK(told->text == core::tellRemedy(tried).text);
 }
 
 TEST_CASE("Beyond strips of this width the builder is told so, and what would do") {

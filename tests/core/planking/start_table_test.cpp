@@ -36,7 +36,7 @@ TEST_CASE("candidates are compared by what a builder asks of them") {
     CHECK(low.shutter > 0);
 }
 
-TEST_CASE("of a search the best line of each kind is worth comparing") {
+TEST_CASE("of a search the best line of each kind is worth comparing, and the one that is chosen") {
     StartCandidate sheer, a, b, bent;
     sheer.worst = 0.4;
     a.line.kind = b.line.kind = StartLine::Kind::Geodesic;
@@ -45,10 +45,22 @@ TEST_CASE("of a search the best line of each kind is worth comparing") {
     b.worst = 0.2;
     b.line.girth = 200;
     bent.line.kind = StartLine::Kind::Bent;
-    const auto lines = bestOfEachKind({sheer, a, b, bent});
+    const auto lines = linesToCompare({sheer, a, b, bent}, sheer.line);
     REQUIRE(lines.size() == 3);
     CHECK(lines[0].kind == StartLine::Kind::Sheer);
     CHECK(lines[1].girth == 200);
     CHECK(lines[2].kind == StartLine::Kind::Bent);
-    CHECK(bestOfEachKind({}).empty());
+    // moved off a sliver it stands in its place; anything else stands beside
+    StartLine moved = b.line;
+    moved.girth = 197;
+    const auto nudged = linesToCompare({sheer, a, b, bent}, moved);
+    REQUIRE(nudged.size() == 3);
+    CHECK(nudged[1] == moved);
+    StartLine own = b.line;
+    own.girth = 260;
+    const auto both = linesToCompare({sheer, a, b, bent}, own);
+    REQUIRE(both.size() == 4);
+    CHECK(both[1] == b.line);
+    CHECK(both[3] == own);
+    CHECK(linesToCompare({}, own).size() == 1);
 }

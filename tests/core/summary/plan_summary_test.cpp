@@ -1,3 +1,4 @@
+#include "core/planking/plan_findings.hpp"
 #include "core/summary/plan_summary.hpp"
 #include "tests/support/catch.hpp"
 

@@ -1,6 +1,6 @@
 #include "core/moulds/mould_set.hpp"
 #include "tests/support/catch.hpp"
-#include "tests/support/qt_app.hpp"
+#include "tests/support/window_workshop.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/sheets_bench.hpp"
 
@@ -14,12 +14,9 @@
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
+using namespace sheerlay::test;
 
 namespace {
-
-struct App {
-    App() { test::qtApp(); }
-};
 
 QString project(const QTemporaryDir& folder, const QByteArray& added) {
     QFile reference(QStringLiteral(SHEERLAY_REFERENCE "/formula_canoe.sheerlay"));

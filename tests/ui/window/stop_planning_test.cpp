@@ -1,5 +1,5 @@
 #include "tests/support/catch.hpp"
-#include "tests/support/qt_app.hpp"
+#include "tests/support/window_workshop.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/planking_bench.hpp"
@@ -15,16 +15,7 @@
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
-
-namespace {
-
-constexpr int patience = 20000; // ms
-
-struct App {
-    App() { test::qtApp(); }
-};
-
-} // namespace
+using namespace sheerlay::test;
 
 TEST_CASE_METHOD(App, "a plan that takes too long is given up, and the change that asked for it taken back") {
     QTemporaryDir folder;
@@ -48,7 +39,8 @@ TEST_CASE_METHOD(App, "a plan that takes too long is given up, and the change th
     };
     searchEasiest();
     REQUIRE(window.busy());
-    CHECK(stop->isVisibleTo(&window));
+    CHECK_FALSE(stop->isVisibleTo(&window)); // not for every plan of a blink
+    REQUIRE(QTest::qWaitFor([&] { return stop->isVisibleTo(&window); }, patience));
     stop->click();
     CHECK_FALSE(window.busy());
     CHECK_FALSE(stop->isVisibleTo(&window));
@@ -65,4 +57,32 @@ TEST_CASE_METHOD(App, "a plan that takes too long is given up, and the change th
     REQUIRE(loaded.wait(patience));
     CHECK(window.boat() != boat);
     CHECK(window.desk()->project().planking.start.kind == core::StartLine::Kind::Easiest);
+}
+
+TEST_CASE_METHOD(App, "stopping the plan of something undone does it again") {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("canoe.sheerlay"));
+    REQUIRE(QFile::copy(QStringLiteral(SHEERLAY_REFERENCE "/formula_canoe.sheerlay"), path));
+    MainWindow window(TaskRunner::Mode::Thread);
+    QSignalSpy loaded(&window, &MainWindow::loaded);
+    window.open(path);
+    REQUIRE(loaded.wait(patience));
+    QComboBox* start = window.planking()->controls()->start();
+    const auto choose = [&](core::StartLine::Kind kind) {
+        start->setCurrentIndex(static_cast<int>(kind));
+        Q_EMIT start->activated(static_cast<int>(kind));
+    };
+    choose(core::StartLine::Kind::Easiest);
+    REQUIRE(loaded.wait(patience));
+    choose(core::StartLine::Kind::Geodesic);
+    REQUIRE(loaded.wait(patience));
+    const auto boat = window.boat();
+    window.desk()->undoStack()->undo(); // back to the easiest, which takes its time
+    REQUIRE(window.busy());
+    auto* stop = window.findChild<QToolButton*>(QStringLiteral("stopPlanning"));
+    REQUIRE(QTest::qWaitFor([&] { return stop->isVisibleTo(&window); }, patience));
+    stop->click();
+    CHECK(window.boat() == boat);
+    CHECK(window.desk()->project().planking.start.kind == core::StartLine::Kind::Geodesic);
+    CHECK(window.desk()->undoStack()->index() == 2);
 }

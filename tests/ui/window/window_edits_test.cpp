@@ -1,0 +1,270 @@
+#include "core/journal/planned_girth.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/window_workshop.hpp"
+#include "ui/map2d/planking_map.hpp"
+#include "ui/panels/laying_bar.hpp"
+#include "ui/panels/planking_controls.hpp"
+#include "ui/panels/start_comparison.hpp"
+#include "ui/scene/words.hpp"
+#include "ui/shop/shop_mode.hpp"
+#include "ui/window/journal_bench.hpp"
+#include "ui/window/main_window.hpp"
+#include "ui/window/notice.hpp"
+#include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
+
+#include <QComboBox>
+#include <QDate>
+#include <QFile>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QSpinBox>
+#include <QTableWidget>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QToolButton>
+#include <QUndoStack>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <string>
+
+using namespace sheerlay;
+using namespace sheerlay::ui;
+using namespace sheerlay::test;
+
+TEST_CASE_METHOD(App, "a decision about the planking is planned, named, undone and saved") {
+    Workshop shop;
+    const auto first = shop.window.boat();
+    PlankingControls& controls = *shop.bench().controls();
+    const auto choose = [](QComboBox* box, int index) {
+        box->setCurrentIndex(index);
+        Q_EMIT box->activated(index);
+    };
+    choose(controls.start(), static_cast<int>(core::StartLine::Kind::Geodesic));
+    controls.girth()->clear();
+    QTest::keyClicks(controls.girth(), QStringLiteral("200 mm"));
+    QTest::keyClick(controls.girth(), Qt::Key_Return);
+    CHECK(shop.window.boat()->project.planking.start.girth == 200.0);
+    CHECK(shop.window.boat()->plan.firstRow < 0); // fillers above a line below the sheer
+    CHECK(controls.figures().contains(QStringLiteral("before the last change")));
+    QUndoStack& undo = *shop.window.desk()->undoStack();
+    CHECK(undo.count() == 2);
+    CHECK(undo.undoText() == QStringLiteral("Move the start"));
+    CHECK(shop.window.isWindowModified());
+
+    // a length that is none, and one that the boat refuses, are told in place and change nothing
+    controls.girth()->clear();
+    QTest::keyClicks(controls.girth(), QStringLiteral("about so"));
+    QTest::keyClick(controls.girth(), Qt::Key_Return);
+    CHECK(!controls.said().isEmpty());
+    CHECK(undo.count() == 2);
+    choose(controls.taper(), static_cast<int>(core::Taper::Ends));
+    controls.narrowest()->clear();
+    QTest::keyClicks(controls.narrowest(), QStringLiteral("300 mm"));
+    QTest::keyClick(controls.narrowest(), Qt::Key_Return);
+    CHECK(controls.said().contains(QStringLiteral("wider than the strip")));
+    CHECK(undo.count() == 3);
+
+    CHECK(shop.window.save());
+    CHECK(bytesOf(shop.path).contains("geodesic"));
+    CHECK(!shop.window.isWindowModified());
+    while (undo.canUndo())
+        undo.undo();
+    CHECK(shop.window.boat()->project.planking == first->project.planking);
+    CHECK(shop.window.boat()->plan.strips.size() == first->plan.strips.size());
+    CHECK(controls.start()->currentIndex() == static_cast<int>(core::StartLine::Kind::Sheer));
+    REQUIRE(shop.window.save());
+    shop.window.close();
+}
+
+TEST_CASE_METHOD(App, "a start below the keel is told, and can be taken back") {
+    Workshop shop;
+    core::Planking below = shop.window.desk()->project().planking;
+    below.start = {core::StartLine::Kind::Geodesic, 5000.0, 0.0, {}};
+    Q_EMIT shop.bench().controls()->changed(below);
+    CHECK(shop.window.stale());
+    CHECK(shop.window.notice()->text().contains(QStringLiteral("from before the change")));
+    shop.window.desk()->undoStack()->undo();
+    CHECK(!shop.window.stale());
+}
+
+TEST_CASE_METHOD(App, "changes here and on disk are brought together, or put away, as the builder says") {
+    Workshop shop;
+    const auto decide = [&] {
+        core::Planking planking = shop.window.desk()->project().planking;
+        planking.taper = core::Taper::Ends;
+        Q_EMIT shop.bench().controls()->changed(planking);
+    };
+    const auto changeFile = [&](const QByteArray& bytes) {
+        write(shop.path, bytes);
+        REQUIRE(QTest::qWaitFor([&] { return shop.window.notice()->answers().size() == 2; }, patience));
+    };
+    decide();
+    changeFile("# by hand\n" + shop.good);
+    shop.window.notice()->answers()[0]->click();
+    CHECK(shop.window.boat()->project.planking.taper == core::Taper::Ends);
+    REQUIRE(shop.window.save());
+    CHECK(bytesOf(shop.path).startsWith("# by hand"));
+    CHECK(bytesOf(shop.path).contains("ends"));
+    shop.rewrite(shop.good);
+    decide();
+    changeFile("# again\n" + shop.good);
+    shop.window.notice()->answers()[1]->click();
+    CHECK(shop.window.boat()->project.planking.taper == core::Taper::None);
+    CHECK(!shop.window.desk()->dirty());
+}
+
+TEST_CASE_METHOD(App, "work that was not saved is offered at the next opening") {
+    Workshop shop;
+    core::Planking planking = shop.window.desk()->project().planking;
+    planking.taper = core::Taper::Ends;
+    Q_EMIT shop.bench().controls()->changed(planking);
+    MainWindow next(TaskRunner::Mode::SameThread); // the first one is gone without a word
+    next.open(shop.path);
+    CHECK(next.boat()->project.planking.taper == core::Taper::None);
+    REQUIRE(next.notice()->answers().size() == 2);
+    next.notice()->answers()[0]->click();
+    CHECK(next.boat()->project.planking.taper == core::Taper::Ends);
+    CHECK(next.desk()->undoStack()->undoText() == QStringLiteral("Changes from last time"));
+}
+
+TEST_CASE_METHOD(App, "the start line is dragged in the map, judged as it moves, and one edit when dropped") {
+    Workshop shop;
+    shop.window.resize(1280, 800);
+    shop.window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&shop.window));
+    PlankingMap& map = *shop.bench().map();
+    CHECK(!map.startHandle().has_value());
+    shop.bench().showControls(true);
+    REQUIRE(map.startHandle().has_value());
+    const QPointF from = *map.startHandle();
+    // from the sheer toward the keel: up on the starboard half
+    const double scale = map.toWidget({1.0, 0.0}).x() - map.toWidget({0.0, 0.0}).x();
+    const QPointF to = from - QPointF(0.0, std::round(150.0 * scale));
+    QSignalSpy dragged(&map, &PlankingMap::startDragged);
+    QTest::mousePress(&map, Qt::LeftButton, Qt::NoModifier, from.toPoint());
+    QTest::mouseMove(&map, to.toPoint());
+    QTest::mouseRelease(&map, Qt::LeftButton, Qt::NoModifier, to.toPoint());
+    REQUIRE(dragged.count() > 0);
+    const core::StartLine& start = shop.window.desk()->project().planking.start;
+    CHECK(start.kind == core::StartLine::Kind::Geodesic);
+    CHECK(std::abs(start.girth - std::round(150.0 * scale) / scale) < 2.0 / scale); // as near as pixels say
+    CHECK(shop.window.desk()->undoStack()->count() == 1);
+    // and the line of the new plan lies where it was dropped
+    CHECK(std::abs(map.startHandle()->y() - to.y()) < 3.0);
+}
+
+TEST_CASE_METHOD(App, "what is laid in the shop stands in the journal, and the place is remembered") {
+    Workshop shop;
+    const auto plan = shop.window.boat();
+    shop.window.show();
+    shop.window.enterShop();
+    const std::string first = shop.window.shop()->inHand();
+    QTest::keyClick(shop.window.shop(), Qt::Key_Return);
+    QTest::keyClick(shop.window.shop(), Qt::Key_Return);
+    const core::Journal& journal = shop.window.desk()->project().journal;
+    REQUIRE(journal.laid.size() == 2);
+    CHECK(journal.laid.front().strip == first);
+    CHECK(QDate::fromString(QString::fromStdString(journal.laid.front().date), Qt::ISODate).isValid());
+    CHECK(shop.window.boat() == plan); // nothing is planned anew for a mark
+    CHECK(shop.bench().bar()->laid() == 2);
+    CHECK(shop.window.desk()->undoStack()->undoText().endsWith(QStringLiteral("laid")));
+    shop.window.desk()->undoStack()->undo();
+    CHECK(shop.window.desk()->project().journal.laid.size() == 1);
+    QTest::keyClick(shop.window.shop(), Qt::Key_Right);
+    const std::string place = shop.window.shop()->inHand();
+    REQUIRE(shop.window.save());
+    CHECK(bytesOf(shop.path).contains("[[journal.laid]]"));
+    MainWindow next(TaskRunner::Mode::SameThread);
+    next.open(shop.path);
+    next.enterShop();
+    CHECK(next.shop()->inHand() == place);
+}
+
+TEST_CASE_METHOD(App, "a round with the tape is weighed before it is accepted, and then is what was shown") {
+    Workshop shop;
+    shop.window.setUnits(core::Units::Millimetres);
+    shop.window.showBench(MainWindow::Bench::Journal);
+    JournalBench& journal = *shop.window.journal();
+    const auto before = shop.window.boat();
+    journal.workOut();
+    CHECK(journal.said().contains(QStringLiteral("Nothing is typed")));
+    constexpr int row = 10;
+    journal.row()->setValue(row);
+    // every strip has covered 0.4 mm more than planned
+    int read = 0;
+    for (std::size_t i = 0; i < journal.fields().size(); ++i) {
+        const double x = before->project.hull.stations[i].x + before->hull.xShift;
+        const auto left = core::plannedGirthLeft(before->plan, before->hull, row, x);
+        CHECK(journal.fields()[i]->isEnabled() == left.has_value());
+        if (!left)
+            continue;
+        journal.fields()[i]->setText(QStringLiteral("%1 mm").arg(left->left - 0.4 * row, 0, 'f', 1));
+        ++read;
+    }
+    REQUIRE(read > 3);
+    QLineEdit& first = **std::ranges::find_if(journal.fields(), &QWidget::isEnabled);
+    const QString good = first.text();
+    first.setText(QStringLiteral("long"));
+    journal.workOut();
+    CHECK(journal.said().startsWith(QStringLiteral("Girth left at station")));
+    CHECK(!journal.acceptButton()->isEnabled());
+    first.setText(good);
+    journal.workOut();
+    REQUIRE(journal.acceptButton()->isEnabled());
+    CHECK(shop.window.boat() == before); // only weighed so far
+    CHECK(journal.changes()->rowCount() > 10);
+    const QString said = journal.said();
+    std::map<std::string, QString> shown;
+    for (int i = 0; i < journal.changes()->rowCount(); ++i)
+        shown[journal.changes()->item(i, 0)->text().toStdString()] = journal.changes()->item(i, 2)->text();
+
+    journal.acceptButton()->click();
+    CHECK(shop.window.desk()->project().journal.readings.size() == 1);
+    CHECK(shop.window.desk()->undoStack()->undoText() == QStringLiteral("Reading below row 10"));
+    int told = 0;
+    for (const core::Finding& finding : shop.window.boat()->plan.findings) {
+        if (!finding.code.starts_with("journal-"))
+            continue;
+        ++told;
+        CHECK(said.contains(QString::fromStdString(finding.text)));
+    }
+    CHECK(told >= 2);
+    for (const core::Strip& strip : shop.window.boat()->plan.strips)
+        if (strip.row > row && strip.side != core::Side::Port)
+            CHECK(shown[strip.id] == cutLengthText(strip.cutLength, core::Units::Millimetres));
+    REQUIRE(shop.window.save());
+    CHECK(bytesOf(shop.path).contains("[[journal.reading]]"));
+    shop.window.desk()->undoStack()->undo();
+    CHECK(shop.window.boat()->plan.strips.size() == before->plan.strips.size());
+    REQUIRE(shop.window.save());
+}
+
+TEST_CASE_METHOD(App, "start lines stand side by side as core compares them, and one is taken as an edit") {
+    Workshop shop;
+    StartComparison& table = *shop.bench().comparison();
+    CHECK(table.isHidden());
+    shop.bench().compareStarts();
+    const auto before = shop.window.boat();
+    REQUIRE(table.rows().size() >= 2);
+    CHECK(table.rows().front().line == before->plan.start); // the sheer, marked
+    CHECK(table.table()->item(0, 0)->text().endsWith(QStringLiteral("now")));
+    CHECK(!table.table()->item(1, 0)->text().endsWith(QStringLiteral("now")));
+    CHECK(!table.takeButton()->isEnabled());
+    const core::StartLine other = table.rows()[1].line;
+    const double promised = table.rows()[1].worst;
+    table.table()->selectRow(1);
+    table.takeButton()->click();
+    CHECK(shop.window.desk()->project().planking.start == other);
+    // the plan keeps what the table promised
+    double worst = 0.0;
+    for (const core::Strip& strip : shop.window.boat()->plan.strips)
+        worst = std::max(worst, strip.edgeBend.maxAbs);
+    CHECK(std::abs(worst - promised) < 1e-9);
+    CHECK(table.table()->item(1, 0)->text().endsWith(QStringLiteral("now")));
+    shop.window.desk()->undoStack()->undo();
+    CHECK(shop.window.boat()->plan.start == before->plan.start);
+}
