@@ -8,6 +8,7 @@
 #include <cstdlib>
 #include <map>
 #include <numbers>
+#include <set>
 
 namespace sheerlay::core {
 
@@ -34,8 +35,9 @@ struct Entity {
         const auto found = std::ranges::find(pairs, code, &Pair::code);
         return found == pairs.end() ? otherwise : found->number();
     }
-    [[nodiscard]] std::string layer() const {
-        const auto found = std::ranges::find(pairs, 8, &Pair::code);
+    [[nodiscard]] int flags() const { return static_cast<int>(std::clamp(first(70), 0.0, 255.0)); }
+    [[nodiscard]] std::string text(int code) const {
+        const auto found = std::ranges::find(pairs, code, &Pair::code);
         return found == pairs.end() ? std::string() : found->value;
     }
 };
@@ -165,6 +167,12 @@ bool leavesThePlane(const Entity& entity) {
     return false;
 }
 
+/// A layer that was off (a negative colour) or frozen when the drawing was saved.
+bool isHidden(const Entity& layer) {
+    constexpr int frozen = 1;
+    return layer.first(62) < 0.0 || (layer.flags() & frozen) != 0;
+}
+
 /// Goes through the entities of the drawing.
 class DxfReader {
 public:
@@ -190,11 +198,16 @@ public:
                             unitOf(static_cast<int>(std::clamp(entity.pairs[k + 1].number(), 0.0, 99.0)));
             } else if (entity.name == "ENDSEC") {
                 section.clear();
+            } else if (section == "TABLES" && entity.name == "LAYER") {
+                if (isHidden(entity))
+                    m_hidden.insert(entity.text(2));
+            } else if (section == "ENTITIES" && m_hidden.contains(entity.text(8))) {
+                ++m_leftOut["hidden"];
             } else if (section == "ENTITIES") {
                 if (leavesThePlane(entity))
                     return unexpected(FileMessage{m_file,
                                                   line,
-                                                  entity.layer(),
+                                                  entity.text(8),
                                                   "a curve that leaves the plane of the drawing",
                                                   "half sections drawn flat, seen along the boat"});
                 take(entity);
@@ -212,7 +225,7 @@ private:
             for (DrawnPoint& point : points)
                 point.x = -point.x;
         if (points.size() >= 2)
-            m_drawing.curves.push_back({{entity.layer()}, std::move(points)});
+            m_drawing.curves.push_back({{entity.text(8)}, std::move(points)});
         else
             ++m_leftOut[entity.name];
     }
@@ -222,14 +235,14 @@ private:
         if (entity.name == "VERTEX") {
             const DrawnPoint at{entity.first(10), entity.first(20)};
             constexpr int helper = 16; // a control point of a polyline that was smoothed
-            if ((static_cast<int>(entity.first(70)) & helper) == 0)
+            if ((entity.flags() & helper) == 0)
                 m_corners.push_back({at, entity.first(42)});
         } else if (entity.name == "POLYLINE") {
             m_polyline = entity;
             m_corners.clear();
         } else if (entity.name == "SEQEND") {
             if (m_polyline.name == "POLYLINE")
-                add(m_polyline, polyline(m_corners, (static_cast<int>(m_polyline.first(70)) & 1) != 0));
+                add(m_polyline, polyline(m_corners, (m_polyline.flags() & 1) != 0));
             m_polyline = {};
         } else if (entity.name == "LINE") {
             add(entity, {{entity.first(10), entity.first(20)}, {entity.first(11), entity.first(21)}});
@@ -240,7 +253,7 @@ private:
             const double radius = entity.first(40);
             add(entity, arcPoints({entity.first(10), entity.first(20)}, radius, radius, from, sweep));
         } else if (entity.name == "LWPOLYLINE") {
-            add(entity, polyline(cornersOf(entity), (static_cast<int>(entity.first(70)) & 1) != 0));
+            add(entity, polyline(cornersOf(entity), (entity.flags() & 1) != 0));
         } else if (entity.name == "SPLINE") {
             add(entity, spline(entity));
         } else {
@@ -254,6 +267,7 @@ private:
     Entity m_polyline;
     std::vector<Corner> m_corners;
     std::map<std::string, int> m_leftOut;
+    std::set<std::string> m_hidden; ///< layers
 };
 
 } // namespace

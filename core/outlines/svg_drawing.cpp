@@ -121,7 +121,7 @@ private:
             if (node.type() != pugi::node_element)
                 continue;
             if (hidden(node)) {
-                ++m_leftOut["hidden part"];
+                ++m_leftOut["hidden"];
                 continue;
             }
             const std::string name = node.name();

@@ -55,7 +55,7 @@ class Drawings(unittest.TestCase):
             self.assertAlmostEqual(station["sheer"]["height"] * unit, DEPTH, delta=tolerance)
         return out
 
-    def dxf(self, add, unit=4):
+    def dxf(self, add, unit=4, more=lambda document: None):
         document = ezdxf.new("R2010")
         document.header["$INSUNITS"] = unit
         space = document.modelspace()
@@ -63,6 +63,7 @@ class Drawings(unittest.TestCase):
             document.layers.add("X-%dMM" % x)
             add(space, x, {"layer": "X-%dMM" % x})
         space.add_text("an invented boat")
+        more(document)
         path = self.folder / "sections.dxf"
         document.saveas(path)
         return path
@@ -70,6 +71,14 @@ class Drawings(unittest.TestCase):
     def test_polylines(self):
         out = self.check(self.dxf(lambda space, x, to: space.add_lwpolyline(section(x), dxfattribs=to)), 1e-3)
         self.call("plan", out)
+
+    def test_hidden_layers(self):
+        def more(document):   # what a drawing program leaves behind when it hides a layer
+            document.layers.add("X-300MM").off()
+            document.layers.add("X-900MM").freeze()
+            for name in ("X-300MM", "X-900MM"):
+                document.modelspace().add_line((0, 0), (5, 5), dxfattribs={"layer": name})
+        self.check(self.dxf(lambda space, x, to: space.add_lwpolyline(section(x), dxfattribs=to), more=more), 1e-3)
 
     def test_old_polylines_and_pieces(self):
         def add(space, x, to):

@@ -118,6 +118,21 @@ TEST_CASE("what stands outside the entities is not drawn") {
     CHECK(drawn(blocks + dxfFile(line)).curves.size() == 1);
 }
 
+TEST_CASE("layers that are off or frozen are left out, and counted") {
+    const auto layer = [](const char* name, const char* colour, const char* flags) {
+        return dxfText({{0, "LAYER"}, {2, name}, {70, flags}, {62, colour}});
+    };
+    std::string lines;
+    for (const char* name : {"seen", "off", "frozen", "locked", "in no table"})
+        lines += dxfText({{0, "LINE"}, {8, name}, {10, "1"}, {20, "2"}, {11, "3"}, {21, "4"}});
+    const Drawing drawing = drawn(dxfText({{0, "SECTION"}, {2, "TABLES"}}) + layer("seen", "7", "0") +
+                                  layer("off", "-7", "0") + layer("frozen", "7", "1") +
+                                  layer("locked", "7", "4") + dxfText({{0, "ENDSEC"}}) + dxfFile(lines));
+    REQUIRE(drawing.curves.size() == 3);
+    CHECK(drawing.curves[1].groups == std::vector<std::string>{"locked"});
+    CHECK(drawing.leftOut == std::vector<std::string>{"2 hidden"});
+}
+
 TEST_CASE("what is no flat DXF text is refused") {
     CHECK_FALSE(readDxf("hello\nworld\n", "trial.dxf").has_value());
     CHECK_FALSE(readDxf(std::string("0\nSEC\0TION", 9), "trial.dxf").has_value());

@@ -66,7 +66,7 @@ TEST_CASE("what is hidden in the drawing is left out, and counted") {
     const Drawing drawing = drawn("<g style=\"fill:none; display: none\">" + line + "<g display=\"none\">" +
                                   line + "<g style=\"display:inline\">" + line);
     CHECK(drawing.curves.size() == 1);
-    CHECK(drawing.leftOut == std::vector<std::string>{"2 hidden part"});
+    CHECK(drawing.leftOut == std::vector<std::string>{"2 hidden"});
 }
 
 TEST_CASE("the scale is known from a width in true units only") {
