@@ -59,12 +59,13 @@ private:
             Level::Caution,
             "bottom-open",
             m_hull.stationX[most.station],
-            where + " the table gives nothing between the lowest point and the keel, at x " +
-                m_names[most.station] + " over " + numberText(100 * most.part, 0) +
+            where + " the table gives nothing between the lowest point and the keel" +
+                (open.size() == 1 ? "" : ", at x " + m_names[most.station]) + " over " +
+                numberText(100 * most.part, 0) +
                 " percent of the girth. A straight run there and the fullest round one differ by " +
                 bothUnits(most.girth) + " of girth, " + numberText(rows, 1) + " strips, and by " +
                 numberText(openVolume(m_table, open) / 1e6, 0) +
-                " litres over the boat. One buttock height at these stations would settle it, or a "
+                " litres over the boat. One buttock height there would settle it, or a "
                 "point for the deadrise or where a flat floor ends; until then take girths as good to "
                 "1 percent, displacement to 5, and the shutter's width as unknown."));
     }

@@ -51,6 +51,8 @@ TEST_CASE("the canoe of 1889 is asked for a buttock and for her stems") {
     REQUIRE(bottom);
     CHECK(bottom->level == Level::Caution);
     CHECK(bottom->text.find("buttock") != std::string::npos);
+    CHECK(bottom->text.find("the keel, at x 7-0-0 over 55 percent") !=
+          std::string::npos); // table_checks.md 1
     CHECK(bottom->text.find("litres") != std::string::npos);
     CHECK(bottom->text.find("displacement to 5") != std::string::npos);
     CHECK(bottom->text.find("the shutter's width as unknown") != std::string::npos);
