@@ -107,7 +107,7 @@ public:
         : m_page(page), m_units(units), m_room(roomOf(page)), m_k(page.scale) {}
 
     std::vector<Sheet> make(const Project& project, const LoftedHull& hull, const Plan& plan) {
-        m_sheets.push_back(blankSheet(m_page, project.name));
+        m_sheets.push_back(blankSheet(m_page, project.name + ", cover"));
         double y = title(project);
         y = table(factsOf(project, hull, plan, m_units), y + size(4.0));
         Flow flow(m_sheets, {{m_room.left, y + size(3.0), m_room.right, m_room.bottom}}, [&] {

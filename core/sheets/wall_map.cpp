@@ -106,7 +106,7 @@ private:
             if (m_across * m_width >= readableBand)
                 break;
         }
-        m_sheet.title = m_project.name;
+        m_sheet.title = m_project.name + ", wall map";
         m_top = pageMargin + headHeight + stationLane;
         m_axisAt = m_top + (m_port.empty() ? 0.0 : (m_portAxis - m_portTop) * m_across);
     }

@@ -84,6 +84,9 @@ TEST_CASE_METHOD(App, "with boards the stock bench holds what to buy and how to 
     window.showBench(MainWindow::Bench::Sheets);
     CHECK(window.sheets()->sheets().size() > window.stock()->sheets().size());
     CHECK(window.sheets()->sheets().back().width > 420);
+    const QListWidget* list = window.sheets()->findChild<QListWidget*>();
+    CHECK(list->item(0)->text() == QStringLiteral("Cover"));
+    CHECK(list->item(list->count() - 1)->text() == QStringLiteral("Wall map"));
 }
 
 TEST_CASE_METHOD(
