@@ -12,9 +12,6 @@
 #include "core/fairness/battens_text.hpp"
 #include "core/fairness/fairness_findings.hpp"
 #include "core/fairness/fairness_json.hpp"
-#include "core/fitout/fitout.hpp"
-#include "core/fitout/fitout_json.hpp"
-#include "core/fitout/fitout_text.hpp"
 #include "core/hull/hull.hpp"
 #include "core/journal/replan.hpp"
 #include "core/planking/plan_findings.hpp"
@@ -177,7 +174,6 @@ struct Planned {
     Plan plan;
     std::optional<core::StockPlan> stock; ///< none where no boards are described
     core::AfterPlanking after;            ///< empty where the project asks for none of it
-    std::optional<core::Fitout> fitout;   ///< none where the file asks for none
 };
 
 /// The strips alone; all that follows from them is left empty.
@@ -198,7 +194,7 @@ std::optional<Planned> layStrips(const Request& request, const Console& console)
     if (core::breaksDown(plan))
         progress(console, "Looking for what would do");
     core::proposeRemedy(read->project, *hull, plan);
-    return Planned{std::move(read->project), std::move(*hull), std::move(plan), {}, {}, {}};
+    return Planned{std::move(read->project), std::move(*hull), std::move(plan), {}, {}};
 }
 
 std::optional<Planned> planProject(const Request& request, const Console& console) {
@@ -220,14 +216,6 @@ std::optional<Planned> planProject(const Request& request, const Console& consol
         add(planned->stock->findings);
     planned->after = core::afterPlanking(project, hull, plan);
     add(planned->after.findings);
-    auto fitout = core::planFitout(project, hull, plan);
-    if (!fitout) {
-        console.err << request.project << ": " << fitout.error() << '\n';
-        return std::nullopt;
-    }
-    planned->fitout = std::move(*fitout);
-    if (planned->fitout)
-        add(planned->fitout->findings);
     return planned;
 }
 
@@ -241,8 +229,6 @@ int plan(const Request& request, const Console& console) {
         if (planned->stock)
             console.out << core::toText(*planned->stock, planned->project.units);
         console.out << core::toText(planned->after, planned->project.units);
-        if (planned->fitout)
-            console.out << core::toText(*planned->fitout, planned->project.units);
         if (!planned->plan.candidates.empty()) {
             progress(console, "Comparing start lines");
             const auto lines = core::linesToCompare(planned->plan.candidates, planned->plan.start);
@@ -269,8 +255,6 @@ int plan(const Request& request, const Console& console) {
     if (planned->stock)
         json = core::withStockPlan(std::move(json), *planned->stock);
     json = core::withAfterPlanking(std::move(json), planned->after);
-    if (planned->fitout)
-        json = core::withFitout(std::move(json), *planned->fitout);
     return writeJson(*request.json, json, console, "The plan is in");
 }
 

@@ -1,8 +1,10 @@
 #include "core/afloat/afloat.hpp"
 
+#include "core/afloat/after_text.hpp"
 #include "core/hull/outside_surface.hpp"
 #include "core/stock/stock_words.hpp"
 #include "core/units/length.hpp"
+#include "core/units/rounded_text.hpp"
 #include "core/weights/fitout_weights.hpp"
 
 #include <algorithm>
@@ -20,13 +22,13 @@ Finding tell(Level level, const char* code, std::optional<double> x, std::string
 }
 
 std::string fromBow(double x, Units units) {
-    return formatLength(x, units, 4) + " from the bow";
+    return placeText(x, units) + " from the bow";
 }
 
 Finding refusal(const AfloatError& error, const AfloatReport& report, Units units) {
     const std::string all = weightText(report.boat.mass + report.load.mass, units);
     const std::string most = "; floating level she carries herself and " +
-                             weightText(std::max(0.0, error.most - report.boat.mass), units) +
+                             largestLoadText(std::max(0.0, error.most - report.boat.mass), units) +
                              " with the water at the sheer";
     if (error.kind == AfloatError::Kind::TooHeavy)
         return tell(Level::Stop,
@@ -142,7 +144,7 @@ AfterPlanking afterPlanking(const Project& project,
                             const Plan& plan,
                             const std::vector<WeightItem>& more) {
     AfterPlanking after;
-    if (!project.covering && !project.afloat)
+    if (!project.fitout && !project.covering && !project.afloat)
         return after;
     const auto outside = outsideSurface(project, hull);
     if (!outside) {
@@ -150,20 +152,29 @@ AfterPlanking afterPlanking(const Project& project,
                                       "no-outside",
                                       std::nullopt,
                                       "The outside of the planking could not be found: " + outside.error() +
-                                          ". Cloth, weights and how she floats are left out."));
+                                          ". The fit-out, cloth, weights and how she floats are left "
+                                          "out."));
         return after;
     }
     after.covering = planCovering(project, hull, *outside);
-    std::vector<WeightItem> parts = more;
-    if (const auto fitout = planFitout(project, hull, plan); fitout && *fitout) {
-        const std::vector<WeightItem> fitted = fitoutWeights(project, **fitout);
-        parts.insert(parts.end(), fitted.begin(), fitted.end());
-    }
-    after.weights = weighBoat(project, hull, plan, after.covering, parts);
+    const auto weighed = [&](const Fitout& fitout) {
+        std::vector<WeightItem> parts = fitoutWeights(project, fitout);
+        parts.insert(parts.end(), more.begin(), more.end());
+        return weighBoat(project, hull, plan, after.covering, parts);
+    };
+    auto fitout = planFitout(project, hull, plan, [&](const Fitout& f) { return weighed(f).centre.x(); });
+    if (fitout)
+        after.fitout = std::move(*fitout);
+    else
+        after.findings.push_back(tell(
+            Level::Caution, "no-faces", std::nullopt, "The fit-out is left out: " + fitout.error() + "."));
+    after.weights = weighed(after.fitout.value_or(Fitout{}));
     after.afloat = floatBoat(project, hull, *outside, *after.weights);
     const auto take = [&](const std::vector<Finding>& findings) {
         after.findings.insert(after.findings.end(), findings.begin(), findings.end());
     };
+    if (after.fitout)
+        take(after.fitout->findings);
     if (after.covering)
         take(after.covering->findings);
     take(after.weights->findings);

@@ -3,6 +3,7 @@
 #include "core/afloat/equilibrium.hpp"
 #include "core/afloat/righting.hpp"
 #include "core/covering/covering.hpp"
+#include "core/fitout/fitout.hpp"
 #include "core/hull/hull.hpp"
 #include "core/planking/plan.hpp"
 #include "core/project/project.hpp"
@@ -53,15 +54,17 @@ struct AfloatReport {
 
 /// All that follows from planking, as far as the project asks for it.
 struct AfterPlanking {
+    std::optional<Fitout> fitout;         ///< where [fitout] is given
     std::optional<CoveringPlan> covering; ///< where [covering] is given
-    std::optional<WeightSheet> weights;   ///< where either is given
+    std::optional<WeightSheet> weights;   ///< where any of the others is given
     std::optional<AfloatReport> afloat;   ///< where [afloat] is given
-    std::vector<Finding> findings;        ///< of all three
+    std::vector<Finding> findings;        ///< of all four
 
     [[nodiscard]] bool empty() const noexcept { return !weights; }
 };
 
-/// A pure function of what it is given. The boat's weight counts the fit-out that the project asks for.
+/// A pure function of what it is given. The boat's weight counts the fit-out that the project asks for; a
+/// yoke without a place goes where she balances by these weights.
 /// @param more  parts beyond those of the file and the fit-out
 [[nodiscard]] AfterPlanking afterPlanking(const Project& project,
                                           const LoftedHull& hull,

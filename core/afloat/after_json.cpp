@@ -1,5 +1,7 @@
 #include "core/afloat/after_json.hpp"
 
+#include "core/fitout/fitout_json.hpp"
+
 #include <nlohmann/json.hpp>
 
 #include <cmath>
@@ -142,9 +144,11 @@ std::string withAfterPlanking(std::string planJson, const AfterPlanking& after) 
     if (planJson.size() < 3 || planJson.front() != '{' || planJson.back() != '}')
         throw std::invalid_argument("withAfterPlanking: no JSON object");
     planJson.pop_back();
+    const auto addText = [&](const char* key, const std::string& value) {
+        planJson += ",\"" + std::string(key) + "\":" + value;
+    };
     const auto add = [&](const char* key, const Json& value) {
-        planJson +=
-            ",\"" + std::string(key) + "\":" + value.dump(-1, ' ', false, Json::error_handler_t::replace);
+        addText(key, value.dump(-1, ' ', false, Json::error_handler_t::replace));
     };
     if (after.weights)
         add("weights", weightsJson(*after.weights));
@@ -152,6 +156,8 @@ std::string withAfterPlanking(std::string planJson, const AfterPlanking& after) 
         add("covering", coveringJson(*after.covering));
     if (after.afloat)
         add("afloat", afloatJson(*after.afloat));
+    if (after.fitout)
+        addText("fitout", fitoutToJson(*after.fitout));
     return planJson + "}";
 }
 

@@ -1,8 +1,10 @@
 #include "core/afloat/after_text.hpp"
 
+#include "core/fitout/fitout_text.hpp"
 #include "core/stock/stock_words.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
+#include "core/units/rounded_text.hpp"
 #include "core/units/weight.hpp"
 
 #include <algorithm>
@@ -42,11 +44,14 @@ void tell(Lines& lines, const CoveringPlan& covering, Units units) {
                           (piece.count == 1 ? " piece, " : " pieces, ") + piece.what + ", " +
                           formatLength(std::ceil(piece.length / 10) * 10, units, 1) + " by " +
                           formatLength(std::ceil(piece.width / 5) * 5, units, 2) + "; " +
-                          formatLength(std::ceil(f.fromRoll / 100) * 100, units, 1) + " off the roll");
+                          runOfStrip(f.fromRoll, units) + " off the roll");
     for (const FaceCovering& f : covering.faces)
         lines.add("resin",
                   f.name + ": " + litresText(f.litres, units) + " in " + std::to_string(f.coats.size()) +
-                      " coats, varnish " + litresText(f.varnish, units));
+                      (f.coats.size() == 1 ? " coat" : " coats") +
+                      (f.varnish > 0.0 ? ", varnish " + litresText(f.varnish, units) : ""));
+    if (covering.faces.empty())
+        return;
     if (const auto parts = covering.litresOf(covering.litres))
         lines.add("resin",
                   "in all " + litresText(parts->resin, units) + " of resin and " +
@@ -60,7 +65,7 @@ void tell(Lines& lines, const WeightSheet& weights, Units units) {
               "she weighs about " + weightText(weights.mass, units) +
                   (weights.weighed ? ", as you weighed her"
                                    : ", give or take " + weightText(weights.plusMinus, units)) +
-                  "; she balances " + formatLength(weights.centre.x(), units, 1) + " from the bow");
+                  "; she balances " + placeText(weights.centre.x(), units) + " from the bow");
 }
 
 void tell(Lines& lines, const AfloatReport& afloat, Units units) {
@@ -68,10 +73,12 @@ void tell(Lines& lines, const AfloatReport& afloat, Units units) {
         const Rest& rest = *afloat.rest;
         const auto length = [units](double mm) { return formatLength(mm, units, 8); };
         lines.add("afloat",
-                  "with " + weightText(afloat.load.mass, units) + " in her she draws " +
+                  (afloat.load.mass > 0.0
+                       ? "with " + weightText(afloat.load.mass, units) + " in her she draws "
+                       : std::string("empty she draws ")) +
                       length(rest.draught) + "; least freeboard " + length(rest.freeboard));
         lines.add("afloat",
-                  "water line " + formatLength(rest.under.length, units, 1) + " long, " +
+                  "water line " + placeText(rest.under.length, units) + " long, " +
                       formatLength(rest.under.beam, units, 4) + " wide; " +
                       areaText(rest.under.wettedSkin, units) + " wetted; block " +
                       numberText(afloat.form.block, 2) + ", prismatic " +
@@ -93,7 +100,7 @@ void tell(Lines& lines, const AfloatReport& afloat, Units units) {
         }
     }
     lines.add("carries",
-              weightText(afloat.largestLoad, units) + " beside herself, level, with " +
+              largestLoadText(afloat.largestLoad, units) + " beside herself, level, with " +
                   formatLength(afloat.freeboard, units, 4) +
                   " of freeboard; no approval, and local rules go first");
 }
@@ -119,6 +126,15 @@ std::string degreesText(double radians) {
     return numberText(std::abs(radians) * 180 / std::numbers::pi, 0) + " degrees";
 }
 
+std::string largestLoadText(double kilograms, Units units) {
+    const auto whole = [](double value, double step) {
+        return numberText(std::floor(value / step) * step, 0);
+    };
+    const std::string metric = whole(kilograms, 5) + " kg",
+                      imperial = whole(kilograms / kgPerPound, 10) + " lb";
+    return units == Units::Inches ? imperial + " (" + metric + ")" : metric + " (" + imperial + ")";
+}
+
 std::string areaText(double squareMillimetres, Units units) {
     const double squareM = squareMillimetres / 1e6;
     return units == Units::Inches ? numberText(squareM / squareMPerSquareFoot, 0) + " sq ft"
@@ -133,7 +149,10 @@ std::string toText(const AfterPlanking& after, Units units) {
         tell(lines, *after.weights, units);
     if (after.afloat)
         tell(lines, *after.afloat, units);
-    return std::move(lines).text();
+    std::string text = std::move(lines).text();
+    if (after.fitout)
+        text += toText(*after.fitout, units);
+    return text;
 }
 
 } // namespace sheerlay::core

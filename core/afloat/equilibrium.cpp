@@ -65,14 +65,19 @@ Energy energyOf(const Submerged& under, const WaterPlane& water, const Vector3d&
     return e;
 }
 
-/// A step downhill, by Newton where the energy curves upward.
+/// A step downhill, by Newton where the energy curves upward; off a crest, where no slope says which way.
 Vector2d stepDown(const Energy& e) {
     const Eigen::SelfAdjointEigenSolver<Matrix2d> solver(e.curvature);
     Vector2d step = Vector2d::Zero();
     for (int k = 0; k < 2; ++k) {
-        constexpr double least = 1.0; // mm of metacentric height, below which it counts as this much
+        constexpr double least = 1.0;  // mm of metacentric height, below which it counts as this much
+        constexpr double crest = 1e-3; // rad
         const Vector2d along = solver.eigenvectors().col(k);
-        step -= along * (along.dot(e.slope) / std::max(least, std::abs(solver.eigenvalues()(k))));
+        const double curve = solver.eigenvalues()(k);
+        double move = -along.dot(e.slope) / std::max(least, std::abs(curve));
+        if (curve < -least && std::abs(move) < crest)
+            move = std::copysign(crest, move);
+        step += move * along;
     }
     constexpr double longest = 0.2; // rad
     const double size = step.norm();

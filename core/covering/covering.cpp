@@ -166,6 +166,10 @@ coverFaces(const CoveringChoices& choices, const CoveredFace& outside, const Cov
     const auto ask = [&](const char* code, const char* text) {
         plan.findings.push_back({Level::Note, code, std::nullopt, std::nullopt, text});
     };
+    if (plan.faces.empty())
+        ask("no-face-told",
+            "Nothing is covered, because no face is described; a table [covering.outside] or "
+            "[covering.inside] with its cloth would do.");
     if (!plan.faces.empty() && !choices.mix)
         ask("mix-not-told",
             "How resin and hardener are mixed is not told; give mix under [covering] as the maker prints "

@@ -26,8 +26,6 @@ struct Bulkhead {
     double voidVolume = 0.0;                  ///< mm3 behind it, under the deck or the line across the sheer
 
     [[nodiscard]] double litres() const noexcept { return voidVolume / 1e6; }
-    /// kg that the void holds up in fresh water, its own parts not taken off.
-    [[nodiscard]] double buoyancy() const noexcept { return litres(); }
 };
 
 struct BulkheadPlan {

@@ -1,7 +1,6 @@
 #include "core/fitout/fitout.hpp"
 
 #include <algorithm>
-#include <chrono>
 
 namespace sheerlay::core {
 
@@ -34,10 +33,9 @@ Finding needsGunwales(const std::string& name) {
 } // namespace
 
 Expected<std::optional<Fitout>, std::string>
-planFitout(const Project& project, const LoftedHull& hull, const Plan& plan) {
+planFitout(const Project& project, const LoftedHull& hull, const Plan& plan, const BalanceAt& balance) {
     if (!project.fitout)
         return std::optional<Fitout>{};
-    const auto begin = std::chrono::steady_clock::now();
     const FitoutChoices& choices = *project.fitout;
     auto faces = facesOf(project, hull);
     if (!faces)
@@ -74,12 +72,10 @@ planFitout(const Project& project, const LoftedHull& hull, const Plan& plan) {
         ThwartPlan made = planThwart(choice, choice.x.value_or(0.0) + hull.xShift, *faces, *inner);
         take(f.thwarts, std::move(made.thwart), std::move(made.findings), f.findings);
     }
-    f.balance = balanceOf(
-        project, hull, {f.gunwales ? &*f.gunwales : nullptr, f.bulkheads, f.decks, f.seats, f.thwarts});
     if (choices.yoke && !inner)
         f.findings.push_back(needsGunwales(choices.yoke->name));
     if (choices.yoke && inner) {
-        const double x = choices.yoke->x ? *choices.yoke->x + hull.xShift : f.balance.x;
+        const double x = choices.yoke->x ? *choices.yoke->x + hull.xShift : balance(f);
         ThwartPlan made = planThwart(*choices.yoke, x, *faces, *inner);
         f.yoke = std::move(made.thwart);
         gather(f.findings, std::move(made.findings));
@@ -87,8 +83,6 @@ planFitout(const Project& project, const LoftedHull& hull, const Plan& plan) {
     std::stable_sort(f.findings.begin(), f.findings.end(), [](const Finding& a, const Finding& b) {
         return a.level > b.level;
     });
-    f.milliseconds =
-        std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();
     return std::optional<Fitout>(std::move(f));
 }
 

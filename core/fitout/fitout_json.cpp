@@ -1,12 +1,11 @@
 #include "core/fitout/fitout_json.hpp"
 
-#include "core/planking/strength.hpp"
+#include "core/units/weight.hpp"
 
 #include <nlohmann/json.hpp>
 
 #include <cmath>
 #include <numbers>
-#include <stdexcept>
 #include <utility>
 
 namespace sheerlay::core {
@@ -122,7 +121,7 @@ Json bulkhead(const Bulkhead& b) {
             {"bevels", std::move(bevels)}, // [y, z, deg]
             {"outline", points(b.outline)},
             {"void_litres", tidy(b.litres())},
-            {"buoyancy_lb", tidy(b.buoyancy() * 9.80665 / newtonsPerPound)}};
+            {"buoyancy_lb", tidy(b.litres() / kgPerPound)}}; // of fresh water, a kilogram to the litre
 }
 Json deck(const Deck& d) {
     return {{"end", word(d.choice.end)},
@@ -213,16 +212,8 @@ std::string fitoutToJson(const Fitout& f) {
                        {"decks", each(f.decks, deck)},
                        {"seats", each(f.seats, seat)},
                        {"thwarts", each(f.thwarts, thwart)},
-                       {"yoke", f.yoke ? thwart(*f.yoke) : Json(nullptr)},
-                       {"balance", {{"x", tidy(f.balance.x)}, {"counted_kg", tidy(f.balance.mass)}}}};
+                       {"yoke", f.yoke ? thwart(*f.yoke) : Json(nullptr)}};
     return json.dump(-1, ' ', false, Json::error_handler_t::replace);
-}
-
-std::string withFitout(std::string planJson, const Fitout& fitout) {
-    if (planJson.size() < 3 || planJson.front() != '{' || planJson.back() != '}')
-        throw std::invalid_argument("withFitout: no JSON object");
-    planJson.pop_back();
-    return planJson + ",\"fitout\":" + fitoutToJson(fitout) + "}";
 }
 
 } // namespace sheerlay::core

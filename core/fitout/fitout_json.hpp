@@ -10,9 +10,4 @@ namespace sheerlay::core {
 /// of parts that come in pairs starboard's.
 [[nodiscard]] std::string fitoutToJson(const Fitout& fitout);
 
-/// plan.json with the fit-out under the key "fitout".
-/// @param planJson  what planToJson() gives
-/// @throws std::invalid_argument  it is no JSON object's text
-[[nodiscard]] std::string withFitout(std::string planJson, const Fitout& fitout);
-
 } // namespace sheerlay::core

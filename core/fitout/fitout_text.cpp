@@ -2,6 +2,7 @@
 
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
+#include "core/units/rounded_text.hpp"
 
 #include <algorithm>
 
@@ -34,8 +35,9 @@ std::string toText(const Fitout& f, Units units) {
     if (f.gunwales)
         text +=
             line("gunwales",
-                 "inner " + length(f.gunwales->inner.cutLength) + " " + piecesText(f.gunwales->inner) +
-                     ", outer " + length(f.gunwales->outer.cutLength) + " " + piecesText(f.gunwales->outer) +
+                 "inner " + cutLengthText(f.gunwales->inner.cutLength, units) + " " +
+                     piecesText(f.gunwales->inner) + ", outer " +
+                     cutLengthText(f.gunwales->outer.cutLength, units) + " " + piecesText(f.gunwales->outer) +
                      "; " + std::to_string(f.gunwales->screwCount) + " screws");
     std::string ends;
     join(ends, count(f.bulkheads.size(), "bulkhead"));
@@ -55,11 +57,11 @@ std::string toText(const Fitout& f, Units units) {
         join(seats, t.name + " " + length(std::max(t.bar.piece.frontTop, t.bar.piece.backTop)));
     if (!seats.empty())
         text += line("seats", seats);
-    std::string yoke;
     if (f.yoke)
-        yoke = length(std::max(f.yoke->bar.piece.frontTop, f.yoke->bar.piece.backTop)) + " long, " +
-               length(f.yoke->x) + " from the bow; ";
-    return text + line("yoke", yoke + "she balances about " + length(f.balance.x) + " from the bow");
+        text += line("yoke",
+                     length(std::max(f.yoke->bar.piece.frontTop, f.yoke->bar.piece.backTop)) + " long, " +
+                         placeText(f.yoke->x, units) + " from the bow");
+    return text;
 }
 
 } // namespace sheerlay::core

@@ -7,7 +7,7 @@
 namespace sheerlay::core {
 
 /// What a builder reads of it first, in at most four lines, each ended by a newline: gunwales, ends, seats,
-/// yoke. Lengths to 1 mm or 1/16 in; the sheets have the rest.
+/// yoke. Widths to 1 mm or 1/16 in; the sheets have the rest.
 [[nodiscard]] std::string toText(const Fitout& fitout, Units units);
 
 } // namespace sheerlay::core

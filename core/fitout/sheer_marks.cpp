@@ -1,6 +1,8 @@
 #include "core/fitout/sheer_marks.hpp"
 
+#include "core/fitout/hull_faces.hpp"
 #include "core/fitout/sheer_line.hpp"
+#include "core/hull/outside_surface.hpp"
 #include "core/hull/station_names.hpp"
 #include "core/moulds/mould_set.hpp"
 
@@ -28,11 +30,8 @@ std::optional<Eigen::Vector3d> startAt(const Plan& plan, double x) {
 } // namespace
 
 std::vector<SheerMark> sheerMarks(const Project& project, const LoftedHull& hull, const Plan& plan) {
-    Project bare = project; // the marks go on the planking before any cloth
-    bare.fitout = FitoutChoices{};
-    bare.fitout->glassInside = bare.fitout->glassOutside = 0.0;
-    const auto faces = facesOf(bare, hull);
-    if (!faces)
+    const auto outside = outsideSurface(project, hull); // the marks go on the planking before any cloth
+    if (!outside)
         return {};
     struct Place {
         std::string name;
@@ -47,10 +46,10 @@ std::vector<SheerMark> sheerMarks(const Project& project, const LoftedHull& hull
         for (std::size_t i = 0; i < names.size(); ++i)
             places.push_back({names[i], hull.stationX[i], 0.0});
     }
-    const std::vector<SheerPoint> line = sheerLine(faces->outside, GunwaleChoices::Stand::Side);
+    const std::vector<SheerPoint> line = sheerLine(*outside, GunwaleChoices::Stand::Side);
     std::vector<SheerMark> marks;
     for (const Place& place : places) {
-        const auto sheer = sheerAt(faces->outside, place.x);
+        const auto sheer = sheerAt(*outside, place.x);
         if (!sheer)
             continue;
         SheerMark mark;

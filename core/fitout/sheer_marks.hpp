@@ -1,7 +1,8 @@
 #pragma once
 
-#include "core/fitout/hull_faces.hpp"
+#include "core/hull/hull.hpp"
 #include "core/planking/plan.hpp"
+#include "core/project/project.hpp"
 
 #include <optional>
 #include <string>

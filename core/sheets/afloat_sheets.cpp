@@ -127,7 +127,7 @@ void figures(ListPages& pages, const AfloatReport& a, Units units) {
                               units == Units::Inches ? "for each inch" : "for each centimetre"));
     }
     rows.push_back(figure("largest load",
-                          weightText(a.largestLoad, units),
+                          largestLoadText(a.largestLoad, units),
                           "level, with " + formatLength(a.freeboard, units, 4) + " of freeboard"));
     pages.list({{"", 1.3, Anchor::Left, Weight::SemiBold}, {"", 2.2}, {"", 3.4}}, rows);
 }

@@ -117,9 +117,9 @@ void face(ListPages& pages,
     rows.push_back({{"all", litresText(f.litres, units), "", "", ""}, false});
     pages.list({{"Coat", 1.2, Anchor::Left, Weight::SemiBold},
                 {"Mixed", 1.8, Anchor::Right},
-                {"Batches", 1.1, Anchor::Right},
-                {"Each", 1.8, Anchor::Right},
-                {"Resin and hardener of each", 3.0, Anchor::Right}},
+                {"Batches", 1.0, Anchor::Right},
+                {"Each", 2.1, Anchor::Right},
+                {"Resin and hardener of each", 2.8, Anchor::Right}},
                rows);
 }
 

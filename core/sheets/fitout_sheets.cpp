@@ -3,6 +3,7 @@
 #include "core/sheets/list_pages.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/words.hpp"
+#include "core/stock/stock_words.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
 
@@ -17,7 +18,7 @@ namespace {
 
 using Eigen::Vector2d;
 
-constexpr double poundsPerKilogram = 2.2046226;
+constexpr double freshWater = 1.0;     // kg to the litre
 constexpr std::size_t mostFacets = 8;  // strips named on the sheet
 constexpr std::size_t edgePlaces = 12; // of a bulkhead or a deck
 
@@ -25,8 +26,11 @@ std::string degreesText(double radians) {
     return numberText(radians * 180.0 / std::numbers::pi, 1) + "\u00B0";
 }
 
-const char* endName(End end) {
-    return end == End::Bow ? "Bow" : "Stern";
+std::string tiltText(double tilt) {
+    if (std::abs(tilt) < 0.05 * std::numbers::pi / 180) // prints as 0.0
+        return ", level";
+    return std::string("; its ") + (tilt > 0.0 ? "forward" : "after") + " edge lower by " +
+           degreesText(std::abs(tilt));
 }
 
 class Writer {
@@ -85,7 +89,7 @@ public:
         for (const auto& [name, one] : {std::pair{"inner", &g.inner}, {"outer", &g.outer}}) {
             rows.push_back({{name,
                              "whole",
-                             length(one->cutLength),
+                             cutLengthText(one->cutLength, m_units),
                              "along the sheer " + length(one->sheerLength) + ", bent to " +
                                  numberText(100 * one->strain, 0) + " percent of what it takes dry"}});
             for (std::size_t i = 0; i < one->pieces.size(); ++i)
@@ -137,19 +141,18 @@ public:
     }
 
     void bulkhead(const Bulkhead& b) {
-        ListPages pages(m_page,
-                        m_project.name + ", " + (b.choice.end == End::Bow ? "bow" : "stern") + " bulkhead");
+        ListPages pages(m_page, m_project.name + ", " + toText(b.choice.end) + " bulkhead");
         pages.text(length(b.width) + " wide, " + length(b.height) + " high, of " +
                    stockText(b.choice.thickness, m_units) + "; its larger face stands " +
                    length(b.choice.fromEnd) + " from the end. Behind it " + numberText(b.litres(), 0) +
-                   " litres of air hold up " + numberText(b.buoyancy() * poundsPerKilogram, 0) +
-                   " lb of fresh water, less the weight of " + "its own parts.");
+                   " litres of air hold up " + weightText(b.litres() * freshWater, m_units) +
+                   " in fresh water, less the weight of its own parts.");
         outline(pages, b.outline, "");
         std::vector<ListRow> rows;
         const std::size_t step = std::max<std::size_t>(1, b.edge.size() / edgePlaces);
         for (std::size_t i = 0; i < b.edge.size(); i += step)
-            rows.push_back({{fine(b.edge.front().at.y() - b.edge[i].at.y()),
-                             fine(b.edge[i].at.x()),
+            rows.push_back({{length(b.edge.front().at.y() - b.edge[i].at.y()),
+                             length(b.edge[i].at.x()),
                              degreesText(b.edge[i].bevel)}});
         pages.list({{"Down from its corners", 1.4, Anchor::Right},
                     {"From the middle", 1.4, Anchor::Right},
@@ -162,10 +165,8 @@ public:
     }
 
     void deck(const Deck& d) {
-        ListPages pages(m_page,
-                        m_project.name + ", " + (d.choice.end == End::Bow ? "bow" : "stern") + " deck");
-        pages.text(std::string(endName(d.choice.end)) +
-                   " deck, the plate laid flat: " + length(d.places.back().along) + " along its middle, " +
+        ListPages pages(m_page, m_project.name + ", " + toText(d.choice.end) + " deck");
+        pages.text("The plate laid flat: " + length(d.places.back().along) + " along its middle, " +
                    length(2 * d.places.front().girth) + " across its inner edge" +
                    (d.radius > 0.0 ? "; sprung to a radius of " + length(d.radius) + "." : "."));
         outline(pages, turned(d.flat), "inner edge below");
@@ -173,9 +174,10 @@ public:
         const std::size_t step = std::max<std::size_t>(1, d.places.size() / edgePlaces);
         for (std::size_t i = 0; i < d.places.size(); i += step)
             rows.push_back(
-                {{fine(d.places[i].along), fine(d.places[i].girth), degreesText(d.places[i].bevel)}});
-        rows.push_back(
-            {{fine(d.places.back().along), fine(d.places.back().girth), degreesText(d.places.back().bevel)}});
+                {{length(d.places[i].along), length(d.places[i].girth), degreesText(d.places[i].bevel)}});
+        rows.push_back({{length(d.places.back().along),
+                         length(d.places.back().girth),
+                         degreesText(d.places.back().bevel)}});
         pages.list({{"From the inner edge", 1.4, Anchor::Right},
                     {"Middle to edge", 1.4, Anchor::Right},
                     {"Bevel off square", 1.4, Anchor::Right, Weight::SemiBold}},
@@ -187,9 +189,9 @@ public:
     void seat(const Seat& s) {
         ListPages pages(m_page, m_project.name + ", " + s.choice.name);
         pages.text("Middle " + placeText(s.x, m_units) + " from the bow, top " + length(s.aboveBottom) +
-                   " over the bottom, " + length(s.belowSheer) + " under the sheer; forward edge lower by " +
-                   degreesText(s.choice.tilt) + ". Inside width " + fine(s.widthFront) +
-                   " at its front edge, " + fine(s.widthBack) + " at its back. Under it " +
+                   " over the bottom, " + length(s.belowSheer) + " under the sheer" +
+                   tiltText(s.choice.tilt) + ". Inside width " + length(s.widthFront) +
+                   " at its front edge, " + length(s.widthBack) + " at its back. Under it " +
                    length(s.footRoom) + " of room.");
         std::vector<ListRow> rows{railRow("front rail", s.front), railRow("back rail", s.back)};
         pages.list(railColumns(), rows);
@@ -199,7 +201,7 @@ public:
         if (s.choice.on == SeatChoice::On::Cleats)
             pages.text("Cleats " + length(s.cleatLength) + " long, their tops " + length(s.cleatFront) +
                        " down the inside from the sheer in front and " + length(s.cleatBack) + " behind.");
-        pages.text("Side rails " + fine(s.sideRail) + " between the cross rails, " + fine(s.opening) +
+        pages.text("Side rails " + length(s.sideRail) + " between the cross rails, " + length(s.opening) +
                    " apart, tenons not counted.");
         if (s.caning)
             pages.text("Caning: " + std::to_string(s.caning->holes) + " holes in all, " +
@@ -240,6 +242,7 @@ public:
 
 private:
     [[nodiscard]] std::string length(double mm) const { return lapText(mm, m_units); }
+    /// What is cut to fit between two sides, or adds up from hole to hole: 0.1 mm, 1/32 in.
     [[nodiscard]] std::string fine(double mm) const { return widthText(mm, m_units); }
     /// What a plane takes: hundredths of a millimetre, thousandths of an inch.
     [[nodiscard]] std::string thin(double mm) const {
@@ -319,9 +322,9 @@ private:
             if (part->bolt)
                 rows.push_back({{name,
                                  length(part->bolt->alongSheer),
-                                 fine(part->bolt->inset),
-                                 fine(part->bolt->fromEnd),
-                                 part->bolt->hanger > 0.0 ? fine(part->bolt->hanger) : "none",
+                                 length(part->bolt->inset),
+                                 length(part->bolt->fromEnd),
+                                 part->bolt->hanger > 0.0 ? length(part->bolt->hanger) : "none",
                                  degreesText(part->bolt->hangerSlope)}});
         pages.heading("Bolts and hangers, each side alike");
         pages.list({{"Through", 1.3, Anchor::Left, Weight::SemiBold},

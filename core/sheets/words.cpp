@@ -15,14 +15,6 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr double quarterInch = mmPerInch / 4;
-constexpr double nearlyNothing =
-    1e-6; // of a step: a length that is exact but for the last bits isn't rounded up
-
-double roundedUp(double value, double step) {
-    return std::ceil(value / step - nearlyNothing) * step;
-}
-
 double rounded(double value, double step) {
     return std::round(value / step) * step;
 }
@@ -54,16 +46,6 @@ std::string weaveText(const StripEnd& end, Units units, bool pair) {
 }
 
 } // namespace
-
-std::string cutLengthText(double millimetres, Units units) {
-    return units == Units::Millimetres ? formatLength(roundedUp(millimetres, 5.0), units)
-                                       : formatLength(roundedUp(millimetres, quarterInch), units, 4);
-}
-
-std::string placeText(double millimetres, Units units) {
-    return units == Units::Millimetres ? formatLength(rounded(millimetres, 5.0), units)
-                                       : formatLength(millimetres, units, 4);
-}
 
 std::string widthText(double millimetres, Units units) {
     return units == Units::Millimetres ? formatLength(millimetres, units, 16, 1)

@@ -3,19 +3,17 @@
 #include "core/hull/hull.hpp"
 #include "core/planking/plan.hpp"
 #include "core/project/project.hpp"
+#include "core/units/rounded_text.hpp"
 
 #include <string>
 #include <vector>
 
 namespace sheerlay::core {
 
-// Figures as a builder reads them, rounded to what the plan can promise: lengths 5 mm or 1/4 in, edge bend
-// 0.01 /m, twist half a degree in a foot. Every function takes mm, 1/mm, rad or N as its name says.
+// Figures as a builder reads them, rounded to what the plan can promise: lengths 5 mm or 1/4 in
+// (core/units/rounded_text), edge bend 0.01 /m, twist half a degree in a foot. Every function takes mm, 1/mm,
+// rad or N as its name says.
 
-/// A length to cut: up to the next 5 mm or 1/4 in, never down.
-[[nodiscard]] std::string cutLengthText(double millimetres, Units units);
-/// A predicted length or place: to the nearest 5 mm or 1/4 in.
-[[nodiscard]] std::string placeText(double millimetres, Units units);
 /// A width to plane to: to the nearest 0.1 mm or 1/32 in.
 [[nodiscard]] std::string widthText(double millimetres, Units units);
 /// A size of stock as it was given: to 0.01 mm or 1/64 in, without idle zeros.

@@ -2,6 +2,7 @@
 
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
+#include "core/units/weight.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -9,8 +10,6 @@
 namespace sheerlay::core {
 
 namespace {
-
-constexpr double kilogramsPerPound = 0.45359237; // exact by definition
 
 std::string twoFigures(double value) {
     return numberText(value, value < 9.95 ? 1 : 0);
@@ -46,7 +45,7 @@ std::string pieceText(double millimetres, Units units) {
 
 std::string weightText(double kilograms, Units units) {
     const std::string metric = twoFigures(kilograms) + " kg",
-                      imperial = twoFigures(kilograms / kilogramsPerPound) + " lb";
+                      imperial = twoFigures(kilograms / kgPerPound) + " lb";
     return units == Units::Inches ? imperial + " (" + metric + ")" : metric + " (" + imperial + ")";
 }
 

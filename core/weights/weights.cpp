@@ -91,7 +91,16 @@ WeightSheet weighBoat(const Project& project,
     if (project.afloat)
         for (const PlacedWeight& part : project.afloat->parts)
             items.push_back(placedItem(part, hull));
-    return sumWeights(std::move(items), project.afloat ? project.afloat->boatMass : std::nullopt);
+    WeightSheet sheet =
+        sumWeights(std::move(items), project.afloat ? project.afloat->boatMass : std::nullopt);
+    if (!covering && !sheet.weighed)
+        sheet.findings.push_back({Level::Note,
+                                  "weighed-without-cloth",
+                                  std::nullopt,
+                                  std::nullopt,
+                                  "Her weight leaves out cloth, resin and varnish, which the file does not "
+                                  "describe; a table [covering] would do."});
+    return sheet;
 }
 
 } // namespace sheerlay::core

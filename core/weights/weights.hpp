@@ -46,7 +46,7 @@ inline constexpr double givenSpread = 0.05;
 /// A part or a load as the file gives it, in the boat's frame.
 [[nodiscard]] WeightItem placedItem(const PlacedWeight& placed, const LoftedHull& hull);
 
-/// Sums parts. Where the boat was weighed that is her mass, and the parts are scaled to it.
+/// Sums parts. Where the boat was weighed that is her mass; the parts keep theirs and tell her centre.
 [[nodiscard]] WeightSheet sumWeights(std::vector<WeightItem> items,
                                      std::optional<double> weighed = std::nullopt);
 

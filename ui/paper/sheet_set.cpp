@@ -77,8 +77,8 @@ Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project
     const core::AfterPlanking after = core::afterPlanking(project, hull, plan);
     papers.push_back({"covering.pdf", core::coveringSheets(project, after, units, page)});
     papers.push_back({"afloat.pdf", core::afloatSheets(project, after, units, page)});
-    if (const auto fitout = core::planFitout(project, hull, plan); fitout && *fitout)
-        papers.push_back({"fitout.pdf", core::fitoutSheets(project, **fitout, units, page)});
+    if (after.fitout)
+        papers.push_back({"fitout.pdf", core::fitoutSheets(project, *after.fitout, units, page)});
     papers.push_back({"changed-sheets.pdf", std::move(changed)});
     std::erase_if(papers, [](const Paper& paper) { return paper.sheets.empty(); });
     std::vector<std::string> written;

@@ -64,31 +64,25 @@ Pages stockPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
     return stock ? core::stockSheets(boat.project, boat.hull, boat.plan, *stock, units, size) : Pages();
 }
 
-Pages fitoutPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
-    const auto fitout = core::planFitout(boat.project, boat.hull, boat.plan);
-    return fitout && *fitout ? core::fitoutSheets(boat.project, **fitout, units, size) : Pages();
-}
+using NamedPages = std::vector<std::pair<std::string, Pages>>;
 
-Pages coveringPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+NamedPages fittingOutFilesOf(const Boat& boat, core::Units units, core::PageSize size) {
     const core::AfterPlanking after = core::afterPlanking(boat.project, boat.hull, boat.plan);
-    return core::coveringSheets(boat.project, after, units, size);
-}
-
-Pages afloatPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
-    const core::AfterPlanking after = core::afterPlanking(boat.project, boat.hull, boat.plan);
-    return core::afloatSheets(boat.project, after, units, size);
+    return {
+        {"fitout.pdf", after.fitout ? core::fitoutSheets(boat.project, *after.fitout, units, size) : Pages()},
+        {"covering.pdf", core::coveringSheets(boat.project, after, units, size)},
+        {"afloat.pdf", core::afloatSheets(boat.project, after, units, size)}};
 }
 
 Pages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
-    Pages pages = fitoutPagesOf(boat, units, size);
-    append(pages, coveringPagesOf(boat, units, size));
-    append(pages, afloatPagesOf(boat, units, size));
+    Pages pages;
+    for (auto& [name, more] : fittingOutFilesOf(boat, units, size))
+        append(pages, std::move(more));
     return pages;
 }
 
 /// Writes PDFs into a folder that is made when it is not there; those without pages are left out.
-Expected<std::vector<std::string>, PaperError>
-writeAll(const std::string& folder, const std::vector<std::pair<std::string, Pages>>& files) {
+Expected<std::vector<std::string>, PaperError> writeAll(const std::string& folder, const NamedPages& files) {
     if (!QDir().mkpath(QString::fromStdString(folder)))
         return unexpected(PaperError{"The folder " + folder + " can't be made; choose another."});
     std::vector<std::string> written;
@@ -188,10 +182,7 @@ PageSet fittingOutPages() {
     set.show = fittingOutPagesOf;
     set.printed = fittingOutPagesOf;
     set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
-        return writeAll(folder,
-                        {{"fitout.pdf", fitoutPagesOf(boat, units, size)},
-                         {"covering.pdf", coveringPagesOf(boat, units, size)},
-                         {"afloat.pdf", afloatPagesOf(boat, units, size)}});
+        return writeAll(folder, fittingOutFilesOf(boat, units, size));
     };
     set.status = [](const Pages& pages) {
         return QStringLiteral("%1 pages: parts to fit, cloth and resin, afloat").arg(pages.size());

@@ -1,4 +1,5 @@
 #include "core/afloat/after_json.hpp"
+#include "core/fitout/fitout_json.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/loaded_boat.hpp"
 
@@ -24,6 +25,18 @@ TEST_CASE("plan.json gains weights, covering and afloat, with what was reckoned"
     CHECK(json["afloat"]["righting_starboard"]["arms_deg_mm"].size() ==
           after.afloat->toStarboard->arms.size());
     CHECK(json["afloat"]["righting_port"].is_null());
+}
+
+TEST_CASE("the fit-out stands beside them under its own key") {
+    const auto& [bare, hull, plan] = test::canoeToLoad();
+    Project project = bare;
+    project.fitout = FitoutChoices{};
+    project.fitout->bulkheads.resize(1);
+    const AfterPlanking after = afterPlanking(project, hull, plan);
+    const auto json = nlohmann::json::parse(withAfterPlanking(R"({"version":1})", after));
+    CHECK(json["fitout"] == nlohmann::json::parse(fitoutToJson(*after.fitout)));
+    CHECK(json["weights"]["items"][1]["name"] == "bulkheads");
+    CHECK_FALSE(json.contains("covering"));
 }
 
 TEST_CASE("nothing asked, nothing added; a boat that swamps has no rest") {

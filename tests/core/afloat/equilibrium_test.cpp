@@ -93,9 +93,15 @@ TEST_CASE("port mirrors starboard, bow mirrors stern") {
 TEST_CASE("a weight too high rests heeled, not upright") {
     // wall-sided: GM below 0 gives the angle of loll tan^2 = -2 GM / BM, as long as no corner comes in or out
     const double bm = 1000.0 * 1000 / (12 * 300), kg = 150 + bm + 4;
-    const auto found = rest(box(), {1200, {0, 0, kg}}, fresh, {300, 0, 0.01});
-    REQUIRE(found);
-    CHECK(std::abs(std::tan(found->water.heel)) == Approx(std::sqrt(2 * 4 / bm)).epsilon(1e-4));
+    for (const double heel : {0.01, 0.0}) { // upright she balances on a crest, and stays nowhere near it
+        const auto found = rest(box(), {1200, {0, 0, kg}}, fresh, {300, 0, heel});
+        REQUIRE(found);
+        CHECK(std::abs(std::tan(found->water.heel)) == Approx(std::sqrt(2 * 4 / bm)).epsilon(1e-4));
+        CHECK(found->gm > 0);
+    }
+    const auto over = rest(box(), {1200, {0, 0, kg + 1500}}, fresh);
+    REQUIRE_FALSE(over);
+    CHECK(over.error().kind == AfloatError::Kind::Swamped);
 }
 
 TEST_CASE("a load that swamps her is refused") {

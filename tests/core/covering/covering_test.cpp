@@ -126,6 +126,13 @@ TEST_CASE("a drape that the roll can't give is told and laid in two") {
     CHECK(plan.findings[0].code == "cloth-too-narrow");
 }
 
+TEST_CASE("a covering without a face is told") {
+    const CoveringPlan plan = coverFaces({}, {}, {});
+    CHECK(plan.faces.empty());
+    REQUIRE(plan.findings.size() == 1);
+    CHECK(plan.findings[0].code == "no-face-told");
+}
+
 TEST_CASE("batches hold no more than the pot life lets a pair of hands spread") {
     CoveringChoices c = outsideOnly(6, 60);
     c.potLife = 20;

@@ -88,6 +88,10 @@ TEST_CASE("parts of the file stand where the table says") {
     project.afloat->parts.push_back({"gunwales", 4, 100, 0, 320, 0});
     const WeightSheet sheet = weighBoat(project, hull, plan, std::nullopt);
     REQUIRE(sheet.items.size() == 2);
+    REQUIRE(sheet.findings.size() == 1); // a light boat, but her cloth is not in it
+    CHECK(sheet.findings[0].code == "weighed-without-cloth");
+    project.afloat->boatMass = 20; // weighed as she is, cloth and all
+    CHECK(weighBoat(project, hull, plan, std::nullopt).findings.empty());
     CHECK_THAT(sheet.items[1].centre.x(), WithinAbs(100 + hull.xShift, 1e-9));
     CHECK(sheet.items[1].centre.z() == 320);
     CHECK_THAT(sheet.mass, WithinAbs(sheet.items[0].mass + 4, 1e-9));
