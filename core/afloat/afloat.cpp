@@ -22,7 +22,8 @@ Finding tell(Level level, const char* code, std::optional<double> x, std::string
 }
 
 std::string fromBow(double x, Units units) {
-    return placeText(x, units) + " from the bow";
+    constexpr double atIt = 50.0; // mm; a hand's breadth aft of it, or on planking that stands past it
+    return x < atIt ? "at the bow" : placeText(x, units) + " from the bow";
 }
 
 Finding refusal(const AfloatError& error, const AfloatReport& report, Units units) {

@@ -93,7 +93,7 @@ WeightSheet weighBoat(const Project& project,
             items.push_back(placedItem(part, hull));
     WeightSheet sheet =
         sumWeights(std::move(items), project.afloat ? project.afloat->boatMass : std::nullopt);
-    if (!covering && !sheet.weighed)
+    if ((!covering || covering->faces.empty()) && !sheet.weighed)
         sheet.findings.push_back({Level::Note,
                                   "weighed-without-cloth",
                                   std::nullopt,

@@ -111,6 +111,11 @@ TEST_CASE("a load that swamps her is told in words, with what she carries") {
     const AfterPlanking heavy = afterPlanking(project, hull, plan);
     CHECK_FALSE(heavy.afloat->rest);
     REQUIRE(has(heavy.findings, "swamps"));
+    project.afloat->loads.back() = {"bricks", 230, 100, 0, 200, 0}; // at the bow
+    const AfterPlanking forward = afterPlanking(project, hull, plan);
+    CHECK(std::any_of(forward.findings.begin(), forward.findings.end(), [](const Finding& f) {
+        return f.text.find("over the sheer at the bow;") != std::string::npos;
+    }));
     project.afloat->loads.back() = {"bricks", 230, 4500, 0, 200, 0}; // at the stern
     const AfterPlanking astern = afterPlanking(project, hull, plan);
     CHECK_FALSE(astern.afloat->rest);
