@@ -86,7 +86,7 @@ FloatBody::FloatBody(const SectionAt& sectionAt,
                      std::vector<Vector3d> sheer,
                      std::vector<Vector3d> profile,
                      int intervals)
-    : m_sheer(std::move(sheer)), m_profile(std::move(profile)), m_from(from), m_to(to) {
+    : m_sheer(std::move(sheer)), m_profile(std::move(profile)) {
     if (intervals < 2 || intervals % 2 != 0 || !(to > from))
         throw std::invalid_argument("a body needs a length and an even count of intervals");
     std::vector<double> angle;

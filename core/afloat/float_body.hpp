@@ -61,13 +61,10 @@ public:
     [[nodiscard]] const std::vector<FloatSection>& sections() const noexcept { return m_sections; }
     [[nodiscard]] const std::vector<Eigen::Vector3d>& sheer() const noexcept { return m_sheer; }
     [[nodiscard]] const std::vector<Eigen::Vector3d>& profile() const noexcept { return m_profile; }
-    [[nodiscard]] double from() const noexcept { return m_from; }
-    [[nodiscard]] double to() const noexcept { return m_to; }
 
 private:
     std::vector<FloatSection> m_sections;
     std::vector<Eigen::Vector3d> m_sheer, m_profile;
-    double m_from = 0.0, m_to = 0.0;
 };
 
 /// The body of a trimmed hull; give the outside of the planking.

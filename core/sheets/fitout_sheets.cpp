@@ -294,9 +294,9 @@ private:
 
     static std::vector<ListColumn> railColumns() {
         return {{"Piece", 1.3, Anchor::Left, Weight::SemiBold},
-                {"Wide, high", 1.6},
-                {"Front edge", 1.3, Anchor::Right, Weight::SemiBold},
-                {"Back edge", 1.3, Anchor::Right},
+                {"Wide, high", 2.0},
+                {"Front edge", 1.2, Anchor::Right, Weight::SemiBold},
+                {"Back edge", 1.2, Anchor::Right},
                 {"In plan", 0.8, Anchor::Right, Weight::SemiBold},
                 {"In section", 0.9, Anchor::Right, Weight::SemiBold}};
     }
