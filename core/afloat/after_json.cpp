@@ -1,12 +1,12 @@
 #include "core/afloat/after_json.hpp"
 
 #include "core/fitout/fitout_json.hpp"
+#include "core/units/json_text.hpp"
 
 #include <nlohmann/json.hpp>
 
 #include <cmath>
 #include <numbers>
-#include <stdexcept>
 #include <utility>
 
 namespace sheerlay::core {
@@ -19,8 +19,7 @@ constexpr double degrees = 180.0 / std::numbers::pi;
 
 /// To 0.0001: finer says nothing here.
 double tidy(double value) {
-    const double rounded = std::round(value * 1e4) / 1e4;
-    return rounded == 0.0 ? 0.0 : rounded;
+    return rounded(value, 4);
 }
 
 Json point(const Eigen::Vector3d& p) {
@@ -141,14 +140,9 @@ Json afloatJson(const AfloatReport& a) {
 } // namespace
 
 std::string withAfterPlanking(std::string planJson, const AfterPlanking& after) {
-    if (planJson.size() < 3 || planJson.front() != '{' || planJson.back() != '}')
-        throw std::invalid_argument("withAfterPlanking: no JSON object");
-    planJson.pop_back();
-    const auto addText = [&](const char* key, const std::string& value) {
-        planJson += ",\"" + std::string(key) + "\":" + value;
-    };
     const auto add = [&](const char* key, const Json& value) {
-        addText(key, value.dump(-1, ' ', false, Json::error_handler_t::replace));
+        planJson =
+            withMember(std::move(planJson), key, value.dump(-1, ' ', false, Json::error_handler_t::replace));
     };
     if (after.weights)
         add("weights", weightsJson(*after.weights));
@@ -157,8 +151,8 @@ std::string withAfterPlanking(std::string planJson, const AfterPlanking& after) 
     if (after.afloat)
         add("afloat", afloatJson(*after.afloat));
     if (after.fitout)
-        addText("fitout", fitoutToJson(*after.fitout));
-    return planJson + "}";
+        planJson = withMember(std::move(planJson), "fitout", fitoutToJson(*after.fitout));
+    return planJson;
 }
 
 } // namespace sheerlay::core

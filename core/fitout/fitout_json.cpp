@@ -1,5 +1,6 @@
 #include "core/fitout/fitout_json.hpp"
 
+#include "core/units/json_text.hpp"
 #include "core/units/weight.hpp"
 
 #include <nlohmann/json.hpp>
@@ -16,8 +17,7 @@ using Json = nlohmann::ordered_json;
 
 /// To 0.001: finer says nothing of wood.
 double tidy(double value) {
-    const double r = std::round(value * 1000.0) / 1000.0;
-    return r == 0.0 ? 0.0 : r;
+    return rounded(value, 3);
 }
 double degrees(double radians) {
     return tidy(radians * 180.0 / std::numbers::pi);

@@ -2,6 +2,7 @@
 
 #include "core/planking/plan_findings.hpp"
 #include "core/planking/plan_words.hpp"
+#include "core/units/json_text.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -18,8 +19,7 @@ constexpr double degrees = 180.0 / std::numbers::pi;
 
 /// Rounded to a millionth of a mm: what is beyond is noise, and files stay readable.
 double tidy(double value) {
-    const double r = std::round(value * 1e6) / 1e6;
-    return r == 0.0 ? 0.0 : r;
+    return rounded(value, 6);
 }
 
 Json points(const std::vector<Eigen::Vector3d>& line) {

@@ -1,9 +1,10 @@
 #include "core/stock/stock_json.hpp"
 
+#include "core/units/json_text.hpp"
+
 #include <nlohmann/json.hpp>
 
 #include <cmath>
-#include <stdexcept>
 #include <utility>
 
 namespace sheerlay::core {
@@ -14,7 +15,7 @@ using Json = nlohmann::ordered_json;
 
 /// To 0.001: finer says nothing of wood.
 double tidy(double value) {
-    return std::round(value * 1000.0) / 1000.0;
+    return rounded(value, 3);
 }
 
 template <class T> Json orNull(const std::optional<T>& value) {
@@ -106,10 +107,7 @@ std::string stockToJson(const StockPlan& stock) {
 }
 
 std::string withStockPlan(std::string planJson, const StockPlan& stock) {
-    if (planJson.size() < 3 || planJson.front() != '{' || planJson.back() != '}')
-        throw std::invalid_argument("withStockPlan: no JSON object");
-    planJson.pop_back();
-    return planJson + ",\"stock_plan\":" + stockToJson(stock) + "}";
+    return withMember(std::move(planJson), "stock_plan", stockToJson(stock));
 }
 
 } // namespace sheerlay::core
