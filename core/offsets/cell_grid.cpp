@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <stdexcept>
 
 namespace sheerlay::core {
 
@@ -226,6 +227,23 @@ const std::string& CellGrid::at(std::size_t row, std::size_t column) const {
     return row < rows.size() && column < rows[row].cells.size() ? rows[row].cells[column] : none;
 }
 
+Expected<std::vector<GridRow>, FileMessage>
+cutRows(std::string_view text, Separator separator, const std::string& file) {
+    if (separator == Separator::Spaces)
+        throw std::invalid_argument("cutRows: spaces are no sign between cells");
+    if (const auto problem = notPlainText(text, file))
+        return unexpected(*problem);
+    if (text.starts_with("\xEF\xBB\xBF"))
+        text.remove_prefix(3);
+    constexpr std::array<char, 3> marks{'\t', ';', ','};
+    const std::string readable = asUtf8(text);
+    auto cut = MarkedText(readable, marks[static_cast<std::size_t>(separator)]).rows();
+    if (!cut)
+        return unexpected(FileMessage{
+            file, cut.error(), "file", "a quote that is never closed", "a second quote at the cell's end"});
+    return std::move(cut).value();
+}
+
 Expected<CellGrid, FileMessage> splitCells(std::string_view text, const std::string& file) {
     if (const auto problem = notPlainText(text, file))
         return unexpected(*problem);
@@ -247,14 +265,9 @@ Expected<CellGrid, FileMessage> splitCells(std::string_view text, const std::str
     if (*separator == Separator::Spaces) {
         rows = spacedRows(lines);
     } else {
-        constexpr std::array<char, 3> marks{'\t', ';', ','};
-        auto cut = MarkedText(readable, marks[static_cast<std::size_t>(*separator)]).rows();
+        auto cut = cutRows(readable, *separator, file);
         if (!cut)
-            return unexpected(FileMessage{file,
-                                          cut.error(),
-                                          "file",
-                                          "a quote that is never closed",
-                                          "a second quote at the cell's end"});
+            return unexpected(cut.error());
         rows = std::move(cut).value();
     }
     for (GridRow& row : rows)

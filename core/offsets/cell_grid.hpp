@@ -29,6 +29,12 @@ struct CellGrid {
     [[nodiscard]] const std::string& at(std::size_t row, std::size_t column) const;
 };
 
+/// Cuts text at one sign between its cells, quotes as in CSV; blank rows stay, rows that begin with # are
+/// left out and show by their lines. Any size; `Separator::Spaces` is none of these signs.
+/// @throws std::invalid_argument  Separator::Spaces
+[[nodiscard]] Expected<std::vector<GridRow>, FileMessage>
+cutRows(std::string_view text, Separator separator, const std::string& file);
+
 /// Cuts pasted or saved spreadsheet text into cells: tab, semicolon, comma or two spaces and more between
 /// them, quotes as in CSV. Bytes that are no UTF-8 are taken for Latin-1, as older spreadsheets write them.
 /// @param file  only for messages
