@@ -55,9 +55,7 @@ std::string toText(const PlanUncertainty& u, Units units) {
                 lengthPlusMinus(*u.shutterWidth, units);
     else
         text += " and half girth by " + lengthPlusMinus(u.halfGirth, units);
-    return text + ". Between and past the stations, where the table is silent, the hull may differ by more, "
-                  "in bend and twist "
-                  "above all.";
+    return text + ". Away from the stations the hull may differ by more, bend and twist most.";
 }
 
 std::string lengthText(double millimetres, double finest, double plusMinus, Units units) {
