@@ -1,10 +1,10 @@
 #include "core/project/read_covering.hpp"
 
 #include "core/project/ranged_length.hpp"
+#include "core/project/ranged_number.hpp"
 #include "core/units/length_text.hpp"
 #include "core/units/weight.hpp"
 
-#include <cmath>
 #include <string>
 #include <string_view>
 
@@ -18,29 +18,11 @@ constexpr std::string_view faceForm = "a table with cloth = \"6 oz\" or \"200 g\
 constexpr std::string_view mixForm =
     "{ resin = 3, hardener = 1, by = \"volume\" } or \"weight\", as the maker prints it";
 
-/// A number between bounds; what lies outside is reported.
-struct Bounds {
-    double least = 0.0, most = 0.0;
-    std::string_view form;
-};
-void take(double& value, TableView& view, std::string_view key, const Bounds& bounds, Reading& reading) {
-    const auto read = view.number(key, Need::Optional, bounds.form);
-    if (!read)
-        return;
-    if (*read >= bounds.least && *read <= bounds.most)
-        value = *read;
-    else
-        reading.messages.error(
-            view.lineOfKey(key), view.keyOf(key), "a number out of range", std::string(bounds.form));
+void take(double& value, TableView& view, std::string_view key, const NumberRange& range, Reading& reading) {
+    value = rangedNumber(view, key, range, reading).value_or(value);
 }
-void take(int& count, TableView& view, std::string_view key, const Bounds& bounds, Reading& reading) {
-    double value = count;
-    take(value, view, key, bounds, reading);
-    if (value == std::floor(value))
-        count = static_cast<int>(value);
-    else
-        reading.messages.error(
-            view.lineOfKey(key), view.keyOf(key), "a part of a coat", std::string(bounds.form));
+void take(int& count, TableView& view, std::string_view key, const NumberRange& range, Reading& reading) {
+    count = rangedCount(view, key, range, reading).value_or(count);
 }
 
 ClothFace clothFace(TableView& view, int coats, Reading& reading) {
@@ -62,14 +44,14 @@ ClothFace clothFace(TableView& view, int coats, Reading& reading) {
                                       {"drape", ClothLay::Drape},
                                       {"centre-overlap", ClothLay::CentreOverlap}})
                    .value_or(ClothLay::Fewest);
-    take(face.coats, view, "coats", {0, 10, "a count of rolled coats after the wet-out, 0 to 10"}, reading);
+    take(face.coats, view, "coats", {0, 10, "a count of rolled coats after the wet-out"}, reading);
     view.reportUnknown();
     return face;
 }
 
 std::optional<MixParts> mixParts(TableView& view, Reading& reading) {
     MixParts mix;
-    const Bounds parts{0.01, 1000, mixForm};
+    const NumberRange parts{0.01, 1000, mixForm};
     for (const auto& [key, value] : {std::pair{"resin", &mix.resin}, std::pair{"hardener", &mix.hardener}}) {
         if (view.has(key))
             take(*value, view, key, parts, reading);
@@ -103,29 +85,23 @@ std::optional<CoveringChoices> readCovering(TableView& file, Reading& reading) {
             reading.messages.error(
                 lineOf(*seal), view->keyOf("seal"), describe(*seal, reading.source), "true or false");
     }
-    double potLife = 0.0;
-    take(potLife,
-         *view,
-         "pot-life",
-         {1, 600, "the pot life in minutes, 1 to 600, as the maker prints it"},
-         reading);
-    if (potLife > 0.0)
-        c.potLife = potLife;
+    c.potLife =
+        rangedNumber(*view, "pot-life", {1, 600, "the pot life in minutes, as the maker prints it"}, reading);
     const auto number =
         [&](std::string_view key, double& value, double least, double most, std::string_view form) {
             take(value, *view, key, {least, most, form}, reading);
         };
     number("pace", c.pace, 0.001, 10, "square metres covered in a minute, such as 0.15");
-    number("waste", c.waste, 0, 1, "a part between 0 and 1, such as 0.15");
+    number("waste", c.waste, 0, 1, "a part of the whole, such as 0.15");
     number("wet-out", c.wetOut, 0.1, 5, "litres to a kilogram of cloth, without waste, such as 0.888");
     number("fill-coat", c.fillCoat, 0.001, 1, "litres to a square metre, without waste, such as 0.0886");
     number("seal-coat", c.sealCoat, 0.001, 1, "litres to a square metre, such as 0.1");
-    number("cloth-spare", c.clothSpare, 0, 1, "a part between 0 and 1, such as 0.05");
+    number("cloth-spare", c.clothSpare, 0, 1, "a part of the whole, such as 0.05");
     number("liquid-density", c.liquidDensity, 0.8, 2, "kilograms to a litre, such as 1.12");
     number("cured-density", c.curedDensity, 0.8, 2, "kilograms to a litre, such as 1.15");
-    number("sanded", c.sanded, 0, 1, "a part between 0 and 1, such as 0.10");
-    number("give", c.give, 1, 60, "degrees between 1 and 60, such as 20");
-    take(c.varnishCoats, *view, "varnish-coats", {0, 20, "a count of coats, 0 to 20"}, reading);
+    number("sanded", c.sanded, 0, 1, "a part of the whole, such as 0.10");
+    number("give", c.give, 1, 60, "degrees, such as 20");
+    take(c.varnishCoats, *view, "varnish-coats", {0, 20, "a count of coats"}, reading);
     number("varnish-spread", c.varnishSpread, 1, 50, "square metres to a litre, such as 12.3");
     number("varnish-film", c.varnishFilm, 1, 500, "grams to a square metre left by a coat, such as 35");
     view->reportUnknown();

@@ -1,6 +1,7 @@
 #include "core/project/read_fitout.hpp"
 
 #include "core/project/ranged_length.hpp"
+#include "core/project/ranged_number.hpp"
 #include "core/project/wood.hpp"
 #include "core/units/length_text.hpp"
 
@@ -83,16 +84,6 @@ private:
         return view.choice<End>("end", Need::Required, {{"bow", End::Bow}, {"stern", End::Stern}})
             .value_or(End::Bow);
     }
-    double ranged(TableView& view, std::string_view key, double least, double most, double otherwise) {
-        const std::string would = "a number between " + std::to_string(static_cast<int>(least)) + " and " +
-                                  std::to_string(static_cast<int>(most));
-        const auto value = view.number(key, Need::Optional, would);
-        if (!value || (*value >= least && *value <= most))
-            return value.value_or(otherwise);
-        m_reading.messages.error(view.lineOfKey(key), view.keyOf(key), "a number out of range", would);
-        return otherwise;
-    }
-
     GunwaleChoices gunwales(TableView& view) {
         GunwaleChoices g;
         g.inner = size(view, "inner", g.inner);
@@ -108,7 +99,8 @@ private:
                          {{"plain", GunwaleChoices::Edge::Plain}, {"rabbet", GunwaleChoices::Edge::Rabbet}})
                      .value_or(g.edge);
         take(g.stockLength, view, "stock-length", stockLength);
-        g.scarfSlope = ranged(view, "scarf-slope", 4.0, 20.0, g.scarfSlope);
+        g.scarfSlope = rangedNumber(view, "scarf-slope", {4.0, 20.0, "a slope, such as 8"}, m_reading)
+                           .value_or(g.scarfSlope);
         take(g.overLength, view, "over-length", small);
         take(g.screwSpacing, view, "screw-spacing", spacing);
         g.plugs = view.choice<bool>("screw-heads", Need::Optional, {{"plugged", true}, {"flush", false}})
@@ -164,7 +156,10 @@ private:
                                      view.has("above-bottom") ? "a height told twice" : "no height",
                                      "one of above-bottom and below-sheer, the place of the seat's top");
         take(s.depth, view, "depth", depth);
-        s.tilt = ranged(view, "tilt", -mostTilt, mostTilt, 0.0) * std::numbers::pi / 180.0;
+        s.tilt =
+            rangedNumber(view, "tilt", {-mostTilt, mostTilt, "degrees, the forward edge lower"}, m_reading)
+                .value_or(0.0) *
+            std::numbers::pi / 180.0;
         s.rail = size(view, "rail", s.rail);
         s.on = view.choice<SeatChoice::On>(
                        "on",

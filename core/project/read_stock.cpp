@@ -1,6 +1,7 @@
 #include "core/project/read_stock.hpp"
 
 #include "core/project/nominal_lumber.hpp"
+#include "core/project/ranged_number.hpp"
 #include "core/project/wood.hpp"
 #include "core/units/length.hpp"
 #include "core/units/length_text.hpp"
@@ -23,20 +24,6 @@ std::optional<std::string> woodOf(TableView& view, Need need, Reading& reading) 
         return wood;
     reading.messages.error(
         view.lineOfKey("wood"), view.keyOf("wood"), "the text " + quoted(*wood), "one of " + woodNames());
-    return std::nullopt;
-}
-
-/// A number between bounds; what lies outside is reported.
-std::optional<double> bounded(TableView& view,
-                              std::string_view key,
-                              double least,
-                              double most,
-                              std::string_view form,
-                              Reading& reading) {
-    const auto value = view.number(key, Need::Optional, form);
-    if (!value || (*value >= least && *value <= most))
-        return value;
-    reading.messages.error(view.lineOfKey(key), view.keyOf(key), "a number out of range", std::string(form));
     return std::nullopt;
 }
 
@@ -76,15 +63,9 @@ BoardLot boardLot(TableView view, std::size_t index, const StripStock& strips, R
     lot.name = view.text("name", Need::Optional, "a short name in quotes").value_or(letterOf(index));
     lot.wood = woodOf(view, Need::Optional, reading).value_or(strips.wood);
     readSize(view, lot, reading);
-    constexpr std::string_view countForm = "a whole number of boards, 1 or more";
-    if (const auto count = bounded(view, "count", 1, mostBoards, countForm, reading)) {
-        if (*count == std::floor(*count))
-            lot.count = static_cast<int>(*count);
-        else
-            reading.messages.error(
-                view.lineOfKey("count"), view.keyOf("count"), "a part of a board", std::string(countForm));
-    }
-    lot.price = bounded(view, "price", 0.0, 1e6, "the price of one board, a number", reading);
+    if (const auto count = rangedCount(view, "count", {1, mostBoards, "a whole number of boards"}, reading))
+        lot.count = *count;
+    lot.price = rangedNumber(view, "price", {0.0, 1e6, "the price of one board, a number"}, reading);
     view.reportUnknown();
     return lot;
 }
@@ -96,7 +77,7 @@ std::optional<WoodRule> woodRule(TableView view, Reading& reading) {
     constexpr std::string_view rowsForm = "rows = [first, last], two rows that rise, - above the start";
     const toml::array* rows = view.array("rows", Need::Required, rowsForm);
     constexpr std::string_view everyForm = "every = 1 for each of the rows, 2 for every second, …";
-    const double every = bounded(view, "every", 1, mostRows, everyForm, reading).value_or(1.0);
+    const int every = rangedCount(view, "every", {1, mostRows, everyForm}, reading).value_or(1);
     view.reportUnknown();
     if (!wood || rows == nullptr)
         return std::nullopt;
@@ -106,7 +87,7 @@ std::optional<WoodRule> woodRule(TableView view, Reading& reading) {
         if (value && *value != 0 && std::abs(*value) <= static_cast<int>(mostRows))
             numbers.push_back(*value);
     }
-    if (numbers.size() != 2 || rows->size() != 2 || numbers[0] > numbers[1] || every != std::floor(every)) {
+    if (numbers.size() != 2 || rows->size() != 2 || numbers[0] > numbers[1]) {
         reading.messages.error(view.lineOfKey("rows"),
                                view.keyOf("rows"),
                                "what is not two rows that rise",
@@ -116,7 +97,7 @@ std::optional<WoodRule> woodRule(TableView view, Reading& reading) {
     rule.wood = *wood;
     rule.firstRow = numbers[0];
     rule.lastRow = numbers[1];
-    rule.every = static_cast<int>(every);
+    rule.every = every;
     return rule;
 }
 
@@ -130,9 +111,9 @@ void readMilling(TableView& view, Stock& stock, Reading& reading) {
     length("jointing", Sign::NotNegative, stock.jointing);
     length("surfacing", Sign::NotNegative, stock.surfacing);
     length("end-trim", Sign::NotNegative, stock.endTrim);
-    stock.spare = bounded(view, "spare", 0.0, 1.0, "a part between 0 and 1, such as 0.10", reading)
+    stock.spare = rangedNumber(view, "spare", {0.0, 1.0, "a part of the whole, such as 0.10"}, reading)
                       .value_or(stock.spare);
-    stock.scarfSlope = bounded(view, "scarf-slope", 1.0, 30.0, "a slope between 1 and 30, such as 8", reading)
+    stock.scarfSlope = rangedNumber(view, "scarf-slope", {1.0, 30.0, "a slope, such as 8"}, reading)
                            .value_or(stock.scarfSlope);
     if (const auto longest = view.length("longest-piece", Need::Optional, Sign::Positive))
         stock.longestPiece = longest->value;
