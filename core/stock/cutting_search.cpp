@@ -14,14 +14,12 @@ namespace {
 constexpr double infinite = std::numeric_limits<double>::infinity();
 constexpr double conflictSticks = 20.0; // what a broken rule is set at, in sticks: more than any saving
 constexpr double gatherPart = 0.1;      // of a stick: leftovers together are worth more than apart
-const double heat =
-    getenv("HEAT") ? atof(getenv("HEAT")) : 0; // of a stick: leftovers together are worth more than apart
-constexpr double whimPart = 0.3;               // of a stick: what a whim may add to a price
-constexpr double goodEnough = 0.02;            // over the bound: a strip or two of a whole boat
-constexpr std::size_t fewUnits = 10;           // up to so many the search goes on to the end of its rounds
-constexpr int leastRounds = 500;               // before the search is content with that
-constexpr std::size_t mostUnits = 7;           // cut again at a time
-constexpr std::size_t mostSticks = 3;          // taken apart at a time
+constexpr double whimPart = 0.3;        // of a stick: what a whim may add to a price
+constexpr double goodEnough = 0.02;     // over the bound: a strip or two of a whole boat
+constexpr std::size_t fewUnits = 10;    // up to so many the search goes on to the end of its rounds
+constexpr int leastRounds = 500;        // before the search is content with that
+constexpr std::size_t mostUnits = 7;    // cut again at a time
+constexpr std::size_t mostSticks = 3;   // taken apart at a time
 
 /// The state of the search: what is cut from what.
 class Search {
@@ -57,10 +55,7 @@ public:
             m_whim = nullptr;
             m_trust = 1.0;
             const double after = scoreNow();
-            const double part = (static_cast<double>(random() % 1000) + 0.5) / 1000.0;
-            const double warmth =
-                heat * m_stickPrice * (1.0 - static_cast<double>(round) / rounds) * std::pow(part, 3);
-            if (after <= score + warmth + 1e-12 * std::abs(score)) {
+            if (after <= score + 1e-12 * std::abs(score)) {
                 score = after;
                 const double cost = costNow();
                 if (m_now.conflicts < best.conflicts ||

@@ -5,7 +5,6 @@
 #include "tests/support/fake_plan.hpp"
 #include "tests/support/planked.hpp"
 
-#include <chrono>
 #include <numeric>
 #include <random>
 
@@ -52,18 +51,15 @@ TEST_CASE(
     project.stock = Stock{};
     project.stock->lots = {lotOf(feet)};
     project.stock->sides = sides;
-    const auto begun = std::chrono::steady_clock::now();
     const auto stock = planStock(project, boat.hull, boat.plan);
-    const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
     REQUIRE(stock);
     CHECK(all(brokenRules(project, boat.hull, boat.plan, *stock)) == "");
     CHECK(stock->findings.empty());
     REQUIRE(stock->woods.size() == 1);
     const WoodCutting& use = stock->woods[0];
-    UNSCOPED_INFO("gap " << use.gap() << ", " << use.pieces << " pieces, " << seconds << " s");
+    UNSCOPED_INFO("gap " << use.gap() << ", " << use.pieces << " pieces");
     CHECK(use.gap() >= 0.0);
     CHECK(use.gap() <= 0.05);
-    CHECK(seconds < 60.0); // about 1 to 4 s on a machine of its own; this one may be shared
     // the bound is no less than the wood that is in the boat, its scarfs not even counted
     double wood = 0.0;
     for (const Strip& strip : boat.plan.strips)
