@@ -6,7 +6,6 @@
 #include "app/sheets_command.hpp"
 #include "app/starter.hpp"
 #include "app/table_command.hpp"
-#include "core/afloat/afloat.hpp"
 #include "core/afloat/after_json.hpp"
 #include "core/afloat/after_text.hpp"
 #include "core/fairness/battens_text.hpp"
@@ -19,11 +18,10 @@
 #include "core/planking/recovery.hpp"
 #include "core/planking/start_table.hpp"
 #include "core/planking/taper_trade.hpp"
-#include "core/planking/uncertainty.hpp"
 #include "core/project/project_file.hpp"
 #include "core/questions/table_questions.hpp"
+#include "core/sheets/shop_plan.hpp"
 #include "core/stock/stock_json.hpp"
-#include "core/stock/stock_plan.hpp"
 #include "core/summary/plan_summary.hpp"
 #include "core/summary/start_text.hpp"
 #include "core/summary/trade_text.hpp"
@@ -167,17 +165,14 @@ int check(const Request& request, const Console& console) {
         "The findings are in");
 }
 
-/// A project that went all the way.
-struct Planned {
+/// A project whose strips are laid.
+struct Laid {
     Project project;
     LoftedHull hull;
     Plan plan;
-    std::optional<core::StockPlan> stock; ///< none where no boards are described
-    core::AfterPlanking after;            ///< empty where the project asks for none of it
 };
 
-/// The strips alone; all that follows from them is left empty.
-std::optional<Planned> layStrips(const Request& request, const Console& console) {
+std::optional<Laid> layStrips(const Request& request, const Console& console) {
     auto read = readProject(request, console);
     if (!read)
         return std::nullopt;
@@ -194,89 +189,93 @@ std::optional<Planned> layStrips(const Request& request, const Console& console)
     if (core::breaksDown(plan))
         progress(console, "Looking for what would do");
     core::proposeRemedy(read->project, *hull, plan);
-    return Planned{std::move(read->project), std::move(*hull), std::move(plan), {}, {}};
+    return Laid{std::move(read->project), std::move(*hull), std::move(plan)};
 }
 
-std::optional<Planned> planProject(const Request& request, const Console& console) {
-    auto planned = layStrips(request, console);
-    if (!planned)
-        return std::nullopt;
-    const Project& project = planned->project;
-    const LoftedHull& hull = planned->hull;
-    core::Plan& plan = planned->plan;
-    const auto add = [&plan](const std::vector<Finding>& findings) {
-        plan.findings.insert(plan.findings.end(), findings.begin(), findings.end());
-    };
-    progress(console, "Weighing the table's rounding");
-    plan.uncertainty = core::uncertainty(project, hull, plan);
-    if (project.stock)
-        progress(console, "Cutting the strips from boards");
-    planned->stock = core::planStock(project, hull, plan);
-    if (planned->stock)
-        add(planned->stock->findings);
-    planned->after = core::afterPlanking(project, hull, plan);
-    add(planned->after.findings);
-    return planned;
+core::ShopPlan planShop(Laid& laid, const Console& console) {
+    return core::planShop(laid.project, laid.hull, std::move(laid.plan), [&console](std::string_view begun) {
+        progress(console, begun);
+    });
 }
 
 int plan(const Request& request, const Console& console) {
-    const auto planned = planProject(request, console);
-    if (!planned)
+    auto laid = layStrips(request, console);
+    if (!laid)
         return exitUnusable;
+    const core::ShopPlan shop = planShop(*laid, console);
+    const Project& project = laid->project;
+    const LoftedHull& hull = laid->hull;
+    const Plan& plan = shop.plan;
     if (request.json != "-") {
-        const auto summary = core::summarize(planned->project, planned->hull, planned->plan);
-        console.out << core::toText(summary, planned->project.units);
-        if (planned->stock)
-            console.out << core::toText(*planned->stock, planned->project.units);
-        console.out << core::toText(planned->after, planned->project.units);
-        if (!planned->plan.candidates.empty()) {
+        const auto summary = core::summarize(project, hull, plan);
+        console.out << core::toText(summary, project.units);
+        if (shop.stock)
+            console.out << core::toText(*shop.stock, project.units);
+        console.out << core::toText(shop.after, project.units);
+        if (!plan.candidates.empty()) {
             progress(console, "Comparing start lines");
-            const auto lines = core::linesToCompare(planned->plan.candidates, planned->plan.start);
-            const double limit = planned->plan.edgeBendLimit;
+            const auto lines = core::linesToCompare(plan.candidates, plan.start);
+            const double limit = plan.edgeBendLimit;
             console.out << core::startTableText(
-                core::compareStarts(planned->project, planned->hull, lines, limit),
-                planned->plan.start,
-                limit,
-                planned->project.units);
+                core::compareStarts(project, hull, lines, limit), plan.start, limit, project.units);
         }
         if (request.taperTrade) {
             progress(console, "Weighing tapers");
-            console.out << core::tradeText(core::taperTrade(planned->project, planned->hull, planned->plan),
-                                           planned->plan.edgeBendLimit,
-                                           planned->project.units);
+            console.out << core::tradeText(
+                core::taperTrade(project, hull, plan), plan.edgeBendLimit, project.units);
         }
-        print(core::allFindings(planned->hull, planned->plan), console);
+        print(core::allFindings(hull, plan), console);
         if (const int code = finishOutput(console); code != exitDone)
             return code;
     }
     if (!request.json)
         return exitDone;
-    std::string json = core::planToJson(planned->project, planned->hull, planned->plan);
-    if (planned->stock)
-        json = core::withStockPlan(std::move(json), *planned->stock);
-    json = core::withAfterPlanking(std::move(json), planned->after);
+    std::string json = core::planToJson(project, hull, plan);
+    if (shop.stock)
+        json = core::withStockPlan(std::move(json), *shop.stock);
+    json = core::withAfterPlanking(std::move(json), shop.after);
     return writeJson(*request.json, json, console, "The plan is in");
 }
 
-using FileWriter = decltype(writeSheets);
-
-/// Has a folder filled with files of what is planned; their paths go to standard output.
-int files(const Request& request,
-          const Console& console,
-          const std::optional<Planned>& planned,
-          std::string_view doing,
-          FileWriter& write) {
-    if (!planned)
+/// Has a folder filled with files of what is planned; their paths go to standard output, what could not be
+/// drawn or asks for care to standard error.
+template <class Write> int files(const Request& request, const Console& console, const Write& write) {
+    auto laid = layStrips(request, console);
+    if (!laid)
         return exitUnusable;
-    progress(console, doing);
-    const auto written = write(request, planned->project, planned->hull, planned->plan);
+    const Outcome written = write(*laid);
     if (!written) {
         console.err << written.error() << '\n';
         return exitUnusable;
     }
-    for (const std::string& path : *written)
+    for (const Finding& finding : written->findings)
+        if (finding.level != core::Level::Note)
+            console.err << toText(finding) << '\n';
+    for (const std::string& path : written->files)
         console.out << path << '\n';
     return finishOutput(console);
+}
+
+int sheets(const Request& request, const Console& console) {
+    return files(request, console, [&](Laid& laid) {
+        const core::ShopPlan shop = planShop(laid, console);
+        progress(console, "Drawing the sheets");
+        return writeSheets(request, laid.project, laid.hull, shop);
+    });
+}
+
+int patterns(const Request& request, const Console& console) {
+    return files(request, console, [&](const Laid& laid) {
+        progress(console, "Drawing the patterns");
+        return writePatterns(request, laid.project, laid.hull, laid.plan);
+    });
+}
+
+int exports(const Request& request, const Console& console) {
+    return files(request, console, [&](const Laid& laid) {
+        progress(console, "Writing solids and tables");
+        return writeExports(request, laid.project, laid.hull, laid.plan);
+    });
 }
 
 int starter(const Request& request, const Console& console) {
@@ -304,12 +303,11 @@ int runCommand(const Request& request, const Console& console) {
     case Command::Plan:
         return plan(request, console);
     case Command::Sheets:
-        return files(request, console, planProject(request, console), "Drawing the sheets", writeSheets);
+        return sheets(request, console);
     case Command::Patterns:
-        return files(request, console, layStrips(request, console), "Drawing the patterns", writePatterns);
+        return patterns(request, console);
     case Command::Export:
-        return files(
-            request, console, layStrips(request, console), "Writing solids and tables", writeExports);
+        return exports(request, console);
     case Command::New:
         return request.table.empty() && request.sections.empty() ? starter(request, console)
                                                                  : writeFromTable(request, console);

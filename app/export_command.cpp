@@ -1,7 +1,6 @@
 #include "app/export_command.hpp"
 
 #include "app/file_output.hpp"
-#include "app/staging.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
 #include "core/sheets/sheet_svg.hpp"
 #include "core/solids/boat_shapes.hpp"
@@ -62,10 +61,10 @@ private:
 
 } // namespace
 
-Expected<std::vector<std::string>, std::string> writeExports(const Request& request,
-                                                             const core::Project& project,
-                                                             const core::LoftedHull& hull,
-                                                             const core::Plan& plan) {
+Outcome writeExports(const Request& request,
+                     const core::Project& project,
+                     const core::LoftedHull& hull,
+                     const core::Plan& plan) {
     core::OffsetLines lines;
     for (const auto& [given, levels] : {std::pair{&request.stations, &lines.stations},
                                         std::pair{&request.waterlines, &lines.waterlines},
@@ -117,7 +116,7 @@ Expected<std::vector<std::string>, std::string> writeExports(const Request& requ
     }
     if (files.problem())
         return unexpected(staging.inBuildersWords(*files.problem()));
-    return staging.moveOut(files.staged());
+    return staging.moveOut({files.staged(), {}});
 }
 
 } // namespace sheerlay::app

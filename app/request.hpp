@@ -30,6 +30,12 @@ struct Request {
     std::optional<core::PageSize> page; ///< none: Letter for inches, A4 for millimetres
 };
 
+/// The paper that was asked for, or the one that goes with the project's units.
+[[nodiscard]] inline core::PageSize paperOf(const Request& request, const core::Project& project) {
+    return request.page.value_or(project.units == core::Units::Inches ? core::PageSize::Letter
+                                                                      : core::PageSize::A4);
+}
+
 /// Exit codes of the contract.
 inline constexpr int exitDone = 0;
 inline constexpr int exitUnusable = 1; ///< the input can't be used; nothing was written

@@ -1,21 +1,17 @@
 #pragma once
 
 #include "app/request.hpp"
+#include "app/staging.hpp"
 #include "core/hull/hull.hpp"
-#include "core/planking/plan.hpp"
 #include "core/project/project.hpp"
-#include "geometry/expected.hpp"
-
-#include <string>
-#include <vector>
+#include "core/sheets/shop_plan.hpp"
 
 namespace sheerlay::app {
 
 /// Paints the shop's sheets into the folder `request.out`. Needs no display; starts Qt's offscreen platform.
-/// @return  the files written, or one sentence about what stood in the way
-[[nodiscard]] Expected<std::vector<std::string>, std::string> writeSheets(const Request& request,
-                                                                          const core::Project& project,
-                                                                          const core::LoftedHull& hull,
-                                                                          const core::Plan& plan);
+[[nodiscard]] Outcome writeSheets(const Request& request,
+                                  const core::Project& project,
+                                  const core::LoftedHull& hull,
+                                  const core::ShopPlan& shop);
 
 } // namespace sheerlay::app

@@ -42,18 +42,16 @@ std::string Staging::inBuildersWords(std::string text) const {
     return text;
 }
 
-Expected<std::vector<std::string>, std::string>
-Staging::moveOut(const std::vector<std::string>& staged) const {
-    std::vector<std::string> written;
-    for (const std::string& path : staged) {
+Outcome Staging::moveOut(ui::WrittenSet staged) const {
+    for (std::string& path : staged.files) {
         const fs::path target = m_out / fs::path(path).filename();
         std::error_code problem;
         fs::rename(path, target, problem);
         if (problem)
             return unexpected(cannot(target, problem));
-        written.push_back(target.string());
+        path = target.string();
     }
-    return written;
+    return staged;
 }
 
 } // namespace sheerlay::app

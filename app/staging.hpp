@@ -1,13 +1,16 @@
 #pragma once
 
 #include "geometry/expected.hpp"
+#include "ui/paper/written_set.hpp"
 
 #include <filesystem>
 #include <string>
 #include <system_error>
-#include <vector>
 
 namespace sheerlay::app {
+
+/// The files a command wrote, or one sentence about what stood in the way.
+using Outcome = Expected<ui::WrittenSet, std::string>;
 
 /// A folder beside the files to be, so that they come into being all together or not at all. Gone with this
 /// object, and `out` too where it was made for nothing.
@@ -26,9 +29,8 @@ public:
     [[nodiscard]] std::string folder() const { return m_folder.string(); }
     /// The same text, naming the place the builder knows of instead of this folder.
     [[nodiscard]] std::string inBuildersWords(std::string text) const;
-    /// Moves the staged files to where they belong. @return their new paths, or one sentence
-    [[nodiscard]] Expected<std::vector<std::string>, std::string>
-    moveOut(const std::vector<std::string>& staged) const;
+    /// Moves the staged files to where they belong. @return the set with their new paths, or one sentence
+    [[nodiscard]] Outcome moveOut(ui::WrittenSet staged) const;
 
 private:
     std::filesystem::path m_out;

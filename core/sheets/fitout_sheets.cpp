@@ -2,6 +2,7 @@
 
 #include "core/sheets/list_pages.hpp"
 #include "core/sheets/page_frame.hpp"
+#include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
 #include "core/stock/stock_words.hpp"
 #include "core/units/length.hpp"
@@ -79,6 +80,10 @@ public:
                     {"Left of it", 1.3, Anchor::Right}},
                    rows);
         pages.text("Fairing the inside too takes as much again off the strip's other places.");
+        if (!f.findings.empty())
+            pages.heading("Findings, heaviest first");
+        for (const Finding& finding : f.findings)
+            pages.text(toSentence(finding));
         keep(pages);
     }
 

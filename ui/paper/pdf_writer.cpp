@@ -4,12 +4,10 @@
 #include "ui/paper/sheet_painter.hpp"
 
 #include <QBuffer>
-#include <QFileInfo>
 #include <QPageLayout>
 #include <QPageSize>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 #include <charconv>
 #include <cstdio>
@@ -25,13 +23,6 @@ QPageLayout layoutOf(const core::Sheet& sheet) {
     const QPageSize size(
         QSizeF(sheet.width, sheet.height), QPageSize::Millimeter, QString(), QPageSize::ExactMatch);
     return {size, QPageLayout::Portrait, QMarginsF(0, 0, 0, 0), QPageLayout::Millimeter};
-}
-
-Written failed(const QString& path, const QString& why) {
-    const QString text =
-        QStringLiteral("%1 could not be written: %2. Choose a folder you may write to that has room.")
-            .arg(path, why);
-    return unexpected(PaperError{text.toStdString()});
 }
 
 std::size_t numberAt(const std::string& text, std::size_t at) {
@@ -76,16 +67,12 @@ std::string withFixedDate(std::string pdf) {
 }
 
 Written writePdf(const std::vector<core::Sheet>& sheets, const std::string& path) {
-    const QString name = QString::fromStdString(path);
     if (sheets.empty())
-        return failed(name, QStringLiteral("there is no sheet to write"));
-    // a file saved whole takes the place of what bears its name; a device or a folder must not go that way
-    if (const QFileInfo there(name); there.exists() && !there.isFile())
-        return failed(name, QStringLiteral("something that is not a file bears its name"));
+        return unexpected(cannotWrite(path, "there is no sheet to write"));
     try {
         loadFonts();
     } catch (const std::exception& problem) {
-        return failed(name, QString::fromUtf8(problem.what()));
+        return unexpected(cannotWrite(path, problem.what()));
     }
     QBuffer buffer;
     buffer.open(QIODevice::WriteOnly);
@@ -108,14 +95,7 @@ Written writePdf(const std::vector<core::Sheet>& sheets, const std::string& path
             painter.restore();
         }
     }
-    const std::string bytes = withFixedDate(buffer.data().toStdString());
-    QSaveFile file(name);
-    if (!file.open(QIODevice::WriteOnly))
-        return failed(name, file.errorString());
-    if (file.write(bytes.data(), static_cast<qint64>(bytes.size())) != static_cast<qint64>(bytes.size()) ||
-        !file.commit())
-        return failed(name, file.errorString());
-    return std::monostate{};
+    return writeBytes(withFixedDate(buffer.data().toStdString()), path);
 }
 
 } // namespace sheerlay::ui

@@ -1,20 +1,12 @@
 #pragma once
 
 #include "core/sheets/drawing.hpp"
-#include "geometry/expected.hpp"
+#include "ui/paper/file_writer.hpp"
 
 #include <string>
-#include <variant>
 #include <vector>
 
 namespace sheerlay::ui {
-
-/// Why a paper could not be written, in words for the builder.
-struct PaperError {
-    std::string text;
-};
-
-using Written = Expected<std::monostate, PaperError>;
 
 /// Writes sheets as one PDF, each page of its own size, true to scale (0.001 mm) when printed at full size.
 /// Text stays text and can be searched. The same sheets give the same bytes: the date of creation is set to a

@@ -2,6 +2,7 @@
 
 #include "core/lines_drawing/curvature_sheet.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
+#include "core/patterns/pattern_set.hpp"
 #include "core/patterns/strongback_sheet.hpp"
 #include "core/sheets/boat_sheets.hpp"
 #include "core/sheets/cut_sheets.hpp"
@@ -9,10 +10,9 @@
 #include "core/sheets/revision.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
+#include "ui/paper/pdf_writer.hpp"
 
-#include <QDir>
 #include <QFile>
-#include <QSaveFile>
 #include <QString>
 
 #include <utility>
@@ -21,79 +21,79 @@ namespace sheerlay::ui {
 
 namespace {
 
-QString recordName() {
-    return QStringLiteral("cut-sheets-record.txt");
-}
+constexpr const char* recordName = "cut-sheets-record.txt";
 
-std::string recordIn(const QDir& folder) {
-    QFile file(folder.filePath(recordName()));
+std::string recordIn(const std::string& folder) {
+    QFile file(QString::fromStdString(folder + "/" + recordName));
     return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
-}
-
-Written writeRecord(const QString& path, const core::SheetRecord& record) {
-    QSaveFile file(path);
-    const QByteArray bytes = QByteArray::fromStdString(toText(record));
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit())
-        return std::monostate();
-    return unexpected(PaperError{path.toStdString() +
-                                 " could not be written. Name a folder in a place you may "
-                                 "write to."});
 }
 
 } // namespace
 
-Expected<std::vector<std::string>, PaperError> writeSheetSet(const core::Project& project,
-                                                             const core::LoftedHull& hull,
-                                                             const core::Plan& plan,
-                                                             core::Units units,
-                                                             core::PageSize page,
-                                                             const std::string& outDir,
-                                                             const std::string& recordDir) {
-    const QDir folder(QString::fromStdString(outDir));
-    if (!folder.mkpath(QStringLiteral(".")))
-        return unexpected(PaperError{"The folder " + outDir +
-                                     " could not be made. Name a folder in a place you may write to."});
-    struct Paper {
-        const char* name;
-        std::vector<core::Sheet> sheets;
-    };
-    const std::optional<core::StockPlan> stock = core::planStock(project, hull, plan);
-    const core::StockPlan* scarfs = stock ? &*stock : nullptr;
-    std::vector<core::Sheet> cut = core::cutSheets(project, hull, plan, units, page, scarfs);
-    const QDir before(recordDir.empty() ? folder.path() : QString::fromStdString(recordDir));
-    const core::SheetRecord record = core::recordOf(cut, core::recordFrom(recordIn(before)));
+std::vector<Paper> fittingOutPapers(const core::Project& project,
+                                    const core::AfterPlanking& after,
+                                    core::Units units,
+                                    core::PageSize page) {
+    return {
+        {"fitout.pdf",
+         after.fitout ? core::fitoutSheets(project, *after.fitout, units, page) : std::vector<core::Sheet>()},
+        {"covering.pdf", core::coveringSheets(project, after, units, page)},
+        {"afloat.pdf", core::afloatSheets(project, after, units, page)}};
+}
+
+Expected<std::vector<std::string>, PaperError> writePapers(const std::vector<Paper>& papers,
+                                                           const std::string& folder) {
+    if (const Written made = makeFolder(folder); !made)
+        return unexpected(made.error());
+    std::vector<std::string> written;
+    for (const Paper& paper : papers) {
+        if (paper.sheets.empty())
+            continue;
+        written.push_back(folder + "/" + paper.file);
+        if (const Written done = writePdf(paper.sheets, written.back()); !done)
+            return unexpected(done.error());
+    }
+    return written;
+}
+
+WrittenFiles writeSheetSet(const core::Project& project,
+                           const core::LoftedHull& hull,
+                           const core::ShopPlan& shop,
+                           core::Units units,
+                           core::PageSize page,
+                           const std::string& outDir,
+                           const std::string& recordDir) {
+    if (const Written made = makeFolder(outDir); !made) // before anything is drawn
+        return unexpected(made.error());
+    const core::StockPlan* stock = shop.stock ? &*shop.stock : nullptr;
+    std::vector<core::Sheet> cut = core::cutSheets(project, hull, shop.plan, units, page, stock);
+    const core::SheetRecord record =
+        core::recordOf(cut, core::recordFrom(recordIn(recordDir.empty() ? outDir : recordDir)));
     cut = core::withRevisions(std::move(cut), record, page);
     std::vector<core::Sheet> changed;
     for (const std::size_t i : core::changedIn(record))
         changed.push_back(cut[i]);
+    std::vector<core::Finding> findings = shop.findings;
     std::vector<Paper> papers{{"cut-sheets.pdf", std::move(cut)},
-                              {"wall-map.pdf", {core::wallMap(project, hull, plan, units, scarfs)}}};
+                              {"wall-map.pdf", {core::wallMap(project, hull, shop.plan, units, stock)}}};
     if (const auto moulds = core::mouldsOf(project, hull))
         papers.push_back({"strongback.pdf", core::strongbackSheets(project, *moulds, units, page)});
+    else
+        findings.push_back(core::withoutMoulds(moulds.error()));
     papers.push_back(
         {"lines.pdf", {core::linesSheet(project, hull, units), core::curvatureSheet(project, hull, units)}});
-    if (stock)
-        papers.push_back({"stock.pdf", core::stockSheets(project, hull, plan, *stock, units, page)});
-    const core::AfterPlanking after = core::afterPlanking(project, hull, plan);
-    papers.push_back({"covering.pdf", core::coveringSheets(project, after, units, page)});
-    papers.push_back({"afloat.pdf", core::afloatSheets(project, after, units, page)});
-    if (after.fitout)
-        papers.push_back({"fitout.pdf", core::fitoutSheets(project, *after.fitout, units, page)});
+    if (stock != nullptr)
+        papers.push_back({"stock.pdf", core::stockSheets(project, hull, shop.plan, *stock, units, page)});
+    for (Paper& paper : fittingOutPapers(project, shop.after, units, page))
+        papers.push_back(std::move(paper));
     papers.push_back({"changed-sheets.pdf", std::move(changed)});
-    std::erase_if(papers, [](const Paper& paper) { return paper.sheets.empty(); });
-    std::vector<std::string> written;
-    for (const Paper& paper : papers) {
-        const std::string path = folder.filePath(QString::fromUtf8(paper.name)).toStdString();
-        const Written result = writePdf(paper.sheets, path);
-        if (!result)
-            return unexpected(result.error());
-        written.push_back(path);
-    }
-    const QString recordPath = folder.filePath(recordName());
-    if (const Written result = writeRecord(recordPath, record); !result)
-        return unexpected(result.error());
-    written.push_back(recordPath.toStdString());
-    return written;
+    auto written = writePapers(papers, outDir);
+    if (!written)
+        return unexpected(written.error());
+    written->push_back(outDir + "/" + recordName);
+    if (const Written done = writeBytes(toText(record), written->back()); !done)
+        return unexpected(done.error());
+    return WrittenSet{std::move(*written), core::heaviestFirst(std::move(findings))};
 }
 
 } // namespace sheerlay::ui

@@ -5,6 +5,7 @@
 #include "core/planking/plan.hpp"
 #include "core/project/project.hpp"
 #include "ui/scene/girth_map.hpp"
+#include "ui/scene/shop_on_demand.hpp"
 #include "ui/scene/triangle_mesh.hpp"
 
 #include <Eigen/Core>
@@ -53,9 +54,12 @@ struct Boat {
     BoatScene scene;
     std::vector<core::Difficulty> difficulty; ///< as Plan::strips
     std::vector<std::size_t> byOrder;         ///< index of the piece laid first, second, …
+    std::shared_ptr<ShopOnDemand> planned = std::make_shared<ShopOnDemand>(); ///< see shop()
 
     /// The strip of that name, or none.
     [[nodiscard]] const core::Strip* strip(std::string_view id) const;
+    /// Boards, fit-out and all that follows. Takes seconds when it is first asked for, so ask on a worker.
+    [[nodiscard]] const core::ShopPlan& shop() const { return planned->of(project, hull, plan); }
     [[nodiscard]] int pieces() const { return static_cast<int>(plan.strips.size()); }
 };
 

@@ -2,22 +2,17 @@
 
 #include "core/lines_drawing/curvature_sheet.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
-#include "core/moulds/mould_set.hpp"
-#include "core/patterns/mould_pattern.hpp"
-#include "core/patterns/pattern_pages.hpp"
+#include "core/patterns/pattern_set.hpp"
 #include "core/patterns/strongback_sheet.hpp"
-#include "core/sheets/boat_sheets.hpp"
 #include "core/sheets/cut_sheets.hpp"
-#include "core/sheets/fitout_sheets.hpp"
+#include "core/sheets/shop_plan.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
+#include "ui/paper/pattern_files.hpp"
 #include "ui/paper/sheet_set.hpp"
-
-#include <QDir>
 
 #include <algorithm>
 #include <iterator>
-#include <optional>
 #include <utility>
 
 namespace sheerlay::ui {
@@ -30,70 +25,66 @@ void append(Pages& pages, Pages more) {
 }
 
 Pages wallPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
-    const std::optional<core::StockPlan> stock = core::planStock(boat.project, boat.hull, boat.plan);
-    const core::StockPlan* scarfs = stock ? &*stock : nullptr;
-    Pages pages = core::cutSheets(boat.project, boat.hull, boat.plan, units, size, scarfs);
-    if (stock)
-        append(pages, core::stockSheets(boat.project, boat.hull, boat.plan, *stock, units, size));
+    const core::ShopPlan& shop = boat.shop();
+    const core::StockPlan* stock = shop.stock ? &*shop.stock : nullptr;
+    Pages pages = core::cutSheets(boat.project, boat.hull, shop.plan, units, size, stock);
+    if (stock != nullptr)
+        append(pages, core::stockSheets(boat.project, boat.hull, shop.plan, *stock, units, size));
     pages.push_back(core::linesSheet(boat.project, boat.hull, units));
     pages.push_back(core::curvatureSheet(boat.project, boat.hull, units));
-    pages.push_back(core::wallMap(boat.project, boat.hull, boat.plan, units, scarfs));
+    pages.push_back(core::wallMap(boat.project, boat.hull, shop.plan, units, stock));
     return pages;
 }
 
-/// @param tiled  as a printer takes them; else each pattern whole
-Pages patternPagesOf(const Boat& boat, core::Units units, core::PageSize size, bool tiled) {
-    Pages pages;
-    const auto set = core::mouldsOf(boat.project, boat.hull);
+/// @param tiled  patterns as a printer takes them; else each whole
+BenchPages framePagesOf(const Boat& boat, core::Units units, core::PageSize size, bool tiled) {
+    const auto set = core::patternSet(boat.project, boat.hull, boat.plan, units);
     if (!set)
-        return pages;
-    for (const core::Pattern& pattern : core::mouldPatterns(boat.project, *set, units))
-        for (core::PatternPage& page : core::pagesOf(
-                 pattern, tiled ? core::pageOf(size) : core::rollPageFor(pattern), boat.project.name))
-            pages.push_back(std::move(page.sheet));
+        return {{}, {core::withoutMoulds(set.error())}};
+    Pages pages = core::strongbackSheets(boat.project, set->frame, units, size);
+    append(pages, core::nestedPages(boat.project, set->boards, units, size));
+    const std::string& name = boat.project.name;
+    for (const auto* patterns : {&set->moulds, &set->strips})
+        append(pages, tiled ? core::tiledPages(*patterns, size, name) : core::rollPages(*patterns, name));
+    return {std::move(pages), set->findings};
+}
+
+WrittenFiles writeFrame(const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
+    const auto set = core::patternSet(boat.project, boat.hull, boat.plan, units);
+    if (!set)
+        return unexpected(PaperError{core::withoutMoulds(set.error()).text});
+    auto files = writePapers(
+        {{"strongback.pdf", core::strongbackSheets(boat.project, set->frame, units, size)}}, folder);
+    if (!files)
+        return unexpected(files.error());
+    WrittenFiles patterns = writePatternFiles(boat.project, *set, units, size, folder);
+    if (patterns)
+        patterns->files.insert(patterns->files.begin(), files->begin(), files->end());
+    return patterns;
+}
+
+BenchPages stockPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+    const core::ShopPlan& shop = boat.shop();
+    if (!shop.stock)
+        return {};
+    return {core::stockSheets(boat.project, boat.hull, shop.plan, *shop.stock, units, size),
+            shop.stock->findings};
+}
+
+BenchPages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+    const core::AfterPlanking& after = boat.shop().after;
+    BenchPages pages{{}, core::heaviestFirst(after.findings)};
+    for (Paper& paper : fittingOutPapers(boat.project, after, units, size))
+        append(pages.sheets, std::move(paper.sheets));
     return pages;
 }
 
-Pages framePagesOf(const Boat& boat, core::Units units, core::PageSize size) {
-    const auto set = core::mouldsOf(boat.project, boat.hull);
-    return set ? core::strongbackSheets(boat.project, *set, units, size) : Pages();
-}
-
-Pages stockPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
-    const auto stock = core::planStock(boat.project, boat.hull, boat.plan);
-    return stock ? core::stockSheets(boat.project, boat.hull, boat.plan, *stock, units, size) : Pages();
-}
-
-using NamedPages = std::vector<std::pair<std::string, Pages>>;
-
-NamedPages fittingOutFilesOf(const Boat& boat, core::Units units, core::PageSize size) {
-    const core::AfterPlanking after = core::afterPlanking(boat.project, boat.hull, boat.plan);
-    return {
-        {"fitout.pdf", after.fitout ? core::fitoutSheets(boat.project, *after.fitout, units, size) : Pages()},
-        {"covering.pdf", core::coveringSheets(boat.project, after, units, size)},
-        {"afloat.pdf", core::afloatSheets(boat.project, after, units, size)}};
-}
-
-Pages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
-    Pages pages;
-    for (auto& [name, more] : fittingOutFilesOf(boat, units, size))
-        append(pages, std::move(more));
-    return pages;
-}
-
-/// Writes PDFs into a folder that is made when it is not there; those without pages are left out.
-Expected<std::vector<std::string>, PaperError> writeAll(const std::string& folder, const NamedPages& files) {
-    if (!QDir().mkpath(QString::fromStdString(folder)))
-        return unexpected(PaperError{"The folder " + folder + " can't be made; choose another."});
-    std::vector<std::string> written;
-    for (const auto& [name, pages] : files) {
-        if (pages.empty())
-            continue;
-        written.push_back(folder + "/" + name);
-        if (const auto done = writePdf(pages, written.back()); !done)
-            return unexpected(done.error());
-    }
-    return written;
+WrittenFiles
+written(const std::vector<Paper>& papers, std::vector<core::Finding> findings, const std::string& folder) {
+    const auto files = writePapers(papers, folder);
+    if (!files)
+        return unexpected(files.error());
+    return WrittenSet{*files, std::move(findings)};
 }
 
 } // namespace
@@ -103,7 +94,9 @@ PageSet wallPages() {
     set.name = QStringLiteral("Sheets");
     set.invitation = QStringLiteral("Open a project, and this bench holds its sheets for the wall.");
     set.print = QStringLiteral("Print cut sheets…");
-    set.show = wallPagesOf;
+    set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
+        return BenchPages{wallPagesOf(boat, units, size), {}}; // the cover tells the findings
+    };
     set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
         // wall map and lines are larger than a printer's paper: they go out as PDFs only
         Pages pages = wallPagesOf(boat, units, size);
@@ -113,7 +106,7 @@ PageSet wallPages() {
         return pages;
     };
     set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
-        return writeSheetSet(boat.project, boat.hull, boat.plan, units, size, folder);
+        return writeSheetSet(boat.project, boat.hull, boat.shop(), units, size, folder);
     };
     set.status = [](const Pages& pages) {
         return QStringLiteral("%1 sheets, the lines and the wall map").arg(pages.size() - 3);
@@ -125,24 +118,14 @@ PageSet mouldPages() {
     PageSet set;
     set.name = QStringLiteral("Moulds");
     set.invitation = QStringLiteral("Open a project, and this bench holds its moulds and their strongback.");
-    set.nothing = QStringLiteral("This hull gives no moulds; the findings on the Lines bench say why.");
     set.print = QStringLiteral("Print patterns…");
     set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
-        Pages pages = framePagesOf(boat, units, size);
-        append(pages, patternPagesOf(boat, units, size, false));
-        return pages;
+        return framePagesOf(boat, units, size, false);
     };
     set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
-        Pages pages = framePagesOf(boat, units, size);
-        append(pages, patternPagesOf(boat, units, size, true));
-        return pages;
+        return framePagesOf(boat, units, size, true).sheets;
     };
-    set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
-        return writeAll(folder,
-                        {{"strongback.pdf", framePagesOf(boat, units, size)},
-                         {"moulds-tiled.pdf", patternPagesOf(boat, units, size, true)},
-                         {"moulds-roll.pdf", patternPagesOf(boat, units, size, false)}});
-    };
+    set.write = writeFrame;
     set.status = [](const Pages& pages) {
         return QStringLiteral("%1 pages. A pattern is shown whole here and printed in tiles at full size.")
             .arg(pages.size());
@@ -160,9 +143,12 @@ PageSet stockPages() {
                        "[stock]\n[[stock.lot]]\nnominal = \"1x6\"\nlength = \"12 ft\"");
     set.print = QStringLiteral("Print lists…");
     set.show = stockPagesOf;
-    set.printed = stockPagesOf;
+    set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
+        return stockPagesOf(boat, units, size).sheets;
+    };
     set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
-        return writeAll(folder, {{"stock.pdf", stockPagesOf(boat, units, size)}});
+        BenchPages pages = stockPagesOf(boat, units, size);
+        return written({{"stock.pdf", std::move(pages.sheets)}}, std::move(pages.findings), folder);
     };
     set.status = [](const Pages& pages) {
         return QStringLiteral("%1 pages: what to buy, milling, scarfs and labels").arg(pages.size());
@@ -180,9 +166,13 @@ PageSet fittingOutPages() {
         "The README names their keys; the examples use them.");
     set.print = QStringLiteral("Print pages…");
     set.show = fittingOutPagesOf;
-    set.printed = fittingOutPagesOf;
+    set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
+        return fittingOutPagesOf(boat, units, size).sheets;
+    };
     set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
-        return writeAll(folder, fittingOutFilesOf(boat, units, size));
+        const core::AfterPlanking& after = boat.shop().after;
+        return written(
+            fittingOutPapers(boat.project, after, units, size), core::heaviestFirst(after.findings), folder);
     };
     set.status = [](const Pages& pages) {
         return QStringLiteral("%1 pages: parts to fit, cloth and resin, afloat").arg(pages.size());

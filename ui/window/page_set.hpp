@@ -2,8 +2,7 @@
 
 #include "core/sheets/drawing.hpp"
 #include "core/sheets/page.hpp"
-#include "geometry/expected.hpp"
-#include "ui/paper/pdf_writer.hpp"
+#include "ui/paper/written_set.hpp"
 #include "ui/scene/boat.hpp"
 
 #include <QString>
@@ -14,6 +13,12 @@
 
 namespace sheerlay::ui {
 
+/// Pages of a bench, with what could not be drawn or asks for care.
+struct BenchPages {
+    std::vector<core::Sheet> sheets;
+    std::vector<core::Finding> findings; ///< heaviest first
+};
+
 /// What a bench of pages shows, prints and writes. The functions are called on a worker.
 struct PageSet {
     using Pages = std::vector<core::Sheet>;
@@ -21,18 +26,17 @@ struct PageSet {
     QString invitation; ///< said while no boat is open
     QString nothing;    ///< said where a boat has no such pages
     QString print;      ///< on the button
-    std::function<Pages(const Boat&, core::Units, core::PageSize)> show;
+    std::function<BenchPages(const Boat&, core::Units, core::PageSize)> show;
     std::function<Pages(const Boat&, core::Units, core::PageSize)> printed; ///< that go through a printer
-    /// @param folder  UTF-8. @return the files written
-    std::function<Expected<std::vector<std::string>, PaperError>(
-        const Boat&, core::Units, core::PageSize, const std::string& folder)>
-        write;
+    /// As the command of the same name does. @param folder  UTF-8
+    std::function<WrittenFiles(const Boat&, core::Units, core::PageSize, const std::string& folder)> write;
     std::function<QString(const Pages&)> status;
 };
 
 /// What hangs on the shop's wall: cut sheets, board lists, lines drawing, wall map.
 [[nodiscard]] PageSet wallPages();
-/// The building frame: set-out of the strongback, each mould and stem form whole; printed in tiles.
+/// The building frame: set-out of the strongback, moulds on sheets of plywood, each mould, stem form and
+/// transom and all pointed strips whole; patterns are printed in tiles.
 [[nodiscard]] PageSet mouldPages();
 /// From boards to strips: what to buy, milling, scarfs, labels.
 [[nodiscard]] PageSet stockPages();

@@ -6,6 +6,7 @@
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -44,12 +45,33 @@ bool printSheets(QPrinter& printer, const std::vector<core::Sheet>& sheets) {
     return !first && painter.end();
 }
 
+/// What was written, file by file where they are few.
+QString writtenText(const WrittenSet& written) {
+    constexpr std::size_t few = 10;
+    if (written.files.size() > few)
+        return QStringLiteral("%1 files written into %2")
+            .arg(written.files.size())
+            .arg(QFileInfo(toQString(written.files.front())).path());
+    QStringList files;
+    for (const std::string& file : written.files)
+        files << toQString(file);
+    return QStringLiteral("Written:\n%1").arg(files.join(QLatin1Char('\n')));
+}
+
+/// A sentence with those that ask for care below it.
+QString withFindings(QString text, const std::vector<core::Finding>& findings) {
+    for (const core::Finding& finding : findings)
+        if (finding.level != core::Level::Note)
+            text += QStringLiteral("\n\n") + toQString(finding.text);
+    return text;
+}
+
 } // namespace
 
 SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
     : QWidget(parent), m_set(std::move(set)), m_layout(new TaskRunner(mode, this)),
       m_writer(new TaskRunner(mode, this)), m_list(new QListWidget(this)), m_page(new QComboBox(this)),
-      m_write(new QPushButton(QStringLiteral("Write PDFs…"), this)),
+      m_write(new QPushButton(QStringLiteral("Write files…"), this)),
       m_print(new QPushButton(m_set.print, this)), m_status(new QLabel(this)), m_preview(new QLabel),
       m_scroll(new QScrollArea(this)) {
     for (const auto& [text, size] : {std::pair{"A4", core::PageSize::A4},
@@ -163,9 +185,9 @@ void SheetsBench::layOut() {
     m_status->setText(QStringLiteral("Laying out the sheets…"));
     m_layout->run([boat = m_boat, units = m_units, size = page(), show = m_set.show](
                       std::stop_token, const TaskRunner::Progress&) { return show(*boat, units, size); },
-                  [this](std::vector<core::Sheet> sheets) {
+                  [this](BenchPages pages) {
                       const int row = std::max(0, m_list->currentRow());
-                      m_sheets = std::move(sheets);
+                      m_sheets = std::move(pages.sheets);
                       m_list->clear();
                       const QString boatsName = toQString(m_boat->project.name) + QStringLiteral(", ");
                       for (std::size_t i = 0; i < m_sheets.size(); ++i) {
@@ -180,7 +202,9 @@ void SheetsBench::layOut() {
                       m_list->setCurrentRow(std::min(row, m_list->count() - 1));
                       if (m_sheets.empty())
                           m_preview->clear();
-                      m_status->setText(m_sheets.empty() ? m_set.nothing : m_set.status(m_sheets));
+                      m_status->setText(withFindings(
+                          m_sheets.empty() && pages.findings.empty() ? m_set.nothing : m_set.status(m_sheets),
+                          pages.findings));
                       refreshButtons();
                   },
                   [this](const QString& text) {
@@ -203,7 +227,7 @@ void SheetsBench::showSheet() {
 
 void SheetsBench::askFolder() {
     const QString folder =
-        QFileDialog::getExistingDirectory(this, QStringLiteral("Folder for the PDFs"), QDir::homePath());
+        QFileDialog::getExistingDirectory(this, QStringLiteral("Folder for the files"), QDir::homePath());
     if (!folder.isEmpty())
         write(folder);
 }
@@ -215,15 +239,9 @@ void SheetsBench::write(const QString& folder) {
     m_writer->run(
         [boat = m_boat, units = m_units, size = page(), out = folder.toStdString(), write = m_set.write](
             std::stop_token, const TaskRunner::Progress&) { return write(*boat, units, size, out); },
-        [this](const Expected<std::vector<std::string>, PaperError>& written) {
-            if (!written) {
-                m_status->setText(toQString(written.error().text));
-                return;
-            }
-            QStringList files;
-            for (const std::string& file : *written)
-                files << toQString(file);
-            m_status->setText(QStringLiteral("Written:\n%1").arg(files.join(QLatin1Char('\n'))));
+        [this](const WrittenFiles& written) {
+            m_status->setText(written ? withFindings(writtenText(*written), written->findings)
+                                      : toQString(written.error().text));
         },
         [this](const QString& text) {
             m_status->setText(QStringLiteral("The sheets could not be written: %1").arg(text));

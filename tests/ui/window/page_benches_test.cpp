@@ -1,10 +1,13 @@
 #include "core/moulds/mould_set.hpp"
+#include "core/patterns/pattern_set.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
+#include "ui/paper/pattern_files.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/sheets_bench.hpp"
 
 #include <QFile>
+#include <QFileInfo>
 #include <QListWidget>
 #include <QPushButton>
 #include <QTemporaryDir>
@@ -48,14 +51,45 @@ TEST_CASE_METHOD(App, "the moulds bench shows every mould whole and writes stron
     REQUIRE(set.has_value());
     CHECK(bench.sheets().size() > set->moulds.size()); // set-out and stem forms besides
     CHECK(titled(bench, "trongback") >= 1);
+    CHECK(titled(bench, "moulds on sheets") >= 1);
+    CHECK(titled(bench, "ointed strip") >= 1);
     CHECK(bench.findChild<QListWidget*>()->count() == static_cast<int>(bench.sheets().size()));
     bench.write(folder.filePath(QStringLiteral("out")));
-    for (const char* name : {"strongback.pdf", "moulds-tiled.pdf", "moulds-roll.pdf"}) {
-        INFO(name);
-        QFile pdf(folder.filePath(QStringLiteral("out/%1").arg(QString::fromUtf8(name))));
-        REQUIRE(pdf.open(QIODevice::ReadOnly));
-        CHECK(pdf.read(5) == "%PDF-");
+    QFile pdf(folder.filePath(QStringLiteral("out/strongback.pdf")));
+    REQUIRE(pdf.open(QIODevice::ReadOnly));
+    CHECK(pdf.read(5) == "%PDF-");
+
+    // besides, what the command writes, byte for byte
+    const Boat& boat = *window.boat();
+    const auto patterns = core::patternSet(boat.project, boat.hull, boat.plan, boat.project.units);
+    REQUIRE(patterns);
+    const core::PageSize paper =
+        boat.project.units == core::Units::Inches ? core::PageSize::Letter : core::PageSize::A4;
+    const std::string command = folder.filePath(QStringLiteral("command")).toStdString();
+    const auto files = writePatternFiles(boat.project, *patterns, boat.project.units, paper, command);
+    REQUIRE(files);
+    CHECK(files->files.size() > 20);
+    for (const std::string& file : files->files) {
+        INFO(file);
+        const QString path = QString::fromStdString(file);
+        CHECK(bytesOf(folder.filePath(QStringLiteral("out/")) + QFileInfo(path).fileName()) == bytesOf(path));
     }
+    CHECK(bench.status().contains(QStringLiteral("files written into")));
+}
+
+TEST_CASE_METHOD(App, "benches say what was left out and why") {
+    QTemporaryDir folder;
+    MainWindow window(TaskRunner::Mode::SameThread);
+    window.open(project(folder,
+                        "\n[moulds]\nstations = [-5000]\n\n[[fitout.seat]]\nname = \"far seat\"\n"
+                        "x = 90000\nabove-bottom = 200\n"));
+    REQUIRE(window.boat() != nullptr);
+    window.show();
+    window.showBench(MainWindow::Bench::Moulds);
+    CHECK(window.moulds()->sheets().empty());
+    CHECK(window.moulds()->status().contains(QStringLiteral("no mould stands inside the hull")));
+    window.showBench(MainWindow::Bench::FittingOut);
+    CHECK(window.fittingOut()->status().contains(QStringLiteral("far seat")));
 }
 
 TEST_CASE_METHOD(App, "without boards the stock bench says what would make it useful") {
