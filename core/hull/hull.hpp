@@ -8,6 +8,8 @@
 
 #include <Eigen/Core>
 
+#include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -20,6 +22,20 @@ struct StationResidual {
     double rms = 0.0;    ///< mm
     double max = 0.0;    ///< mm, signed, the largest in size; + outside the loft
     int points = 0;
+};
+
+/// A number that the rest of the table contradicts; told in words by the finding doubtful-cell.
+struct DoubtfulCell {
+    std::size_t station = 0; ///< index into HullTable::stations
+    PointKind kind = PointKind::Point;
+    std::size_t point = 0;        ///< index into Station::points, unless `kind` is sheer or keel
+    bool height = false;          ///< the doubt is about the height
+    double printed = 0.0;         ///< mm; of a point on a diagonal the distance along it, as all here
+    double fair = 0.0;            ///< mm, what the rest of the table wants there
+    double spread = 0.0;          ///< mm, one standard deviation of `fair`
+    bool setAside = false;        ///< the loft is made without it
+    std::optional<double> likely; ///< mm, what was meant if it is the likeliest slip
+    std::string slip;             ///< that slip in words: "a digit lost"
 };
 
 /// A half hull with its trims, starboard, x from the bow's foremost point. Surface parameter u runs aft
@@ -51,6 +67,7 @@ struct LoftedHull {
     double residualMax = 0.0;               ///< mm
     double roundingSigma = 0.0;             ///< mm, roundedTo / sqrt 12
     double fairing = 0.0;                   ///< the weight lambda that was chosen
+    std::vector<DoubtfulCell> doubtful;     ///< worst first
     std::vector<Finding> findings;
     double milliseconds = 0.0;
 };

@@ -100,6 +100,29 @@ std::string slipText(const std::optional<LikelySlip>& slip, const std::string& p
     return slip ? ", likeliest " + slip->words + " (" + asPrinted(slip->value, printed) + " meant)" : "";
 }
 
+DoubtfulCell doubtfulCell(const HullTable& table,
+                          const LoftPoint& p,
+                          const SuspectCell& c,
+                          const std::optional<LikelySlip>& slip) {
+    DoubtfulCell cell;
+    cell.station = static_cast<std::size_t>(p.station);
+    cell.kind = p.cell->kind;
+    const std::vector<TablePoint>& points = table.stations[cell.station].points;
+    for (std::size_t i = 0; i < points.size(); ++i)
+        if (&points[i] == p.cell)
+            cell.point = i;
+    cell.height = c.height;
+    cell.printed = c.printed;
+    cell.fair = c.fair;
+    cell.spread = c.spread;
+    cell.setAside = c.setAside;
+    if (slip) {
+        cell.likely = slip->value;
+        cell.slip = slip->words;
+    }
+    return cell;
+}
+
 void suspectCells(const HullTable& table,
                   const LoftData& data,
                   const std::vector<SuspectCell>& suspects,
@@ -130,16 +153,19 @@ void suspectCells(const HullTable& table,
                                : "a point's half-breadth";
             break;
         }
+        const std::optional<LikelySlip> slip = likelySlip(table, data, c);
+        hull.doubtful.push_back(doubtfulCell(table, p, c, slip));
         const bool nearEnd = p.station <= 1 || p.station + 2 >= static_cast<int>(table.stations.size());
         hull.findings.push_back(
             {nearEnd && !c.setAside ? Level::Note : Level::Caution,
              "doubtful-cell",
              std::nullopt,
              hull.stationX[static_cast<std::size_t>(p.station)],
-             "Station at x " + s.printedX + " (line " + std::to_string(p.cell->line) + "), " + where + ": " +
-                 printed + " is printed, but the rest of the table wants about " +
+             "Station at x " + s.printedX +
+                 (p.cell->line > 0 ? " (line " + std::to_string(p.cell->line) + ")" : "") + ", " + where +
+                 ": " + printed + " is printed, but the rest of the table wants about " +
                  asPrinted(c.fair, printed) + ", give or take " + spreadText(c.spread, printed) +
-                 slipText(likelySlip(table, data, c), printed) +
+                 slipText(slip, printed) +
                  (c.setAside ? "; the loft is made without this number until you settle it"
                              : "; look at it before you cut the mould") +
                  (nearEnd ? " (so near an end the table hardly decides it)." : ".")});

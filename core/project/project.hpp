@@ -33,6 +33,7 @@ struct DiagonalReading {
     double distance = 0.0;       ///< mm from the centreplane, along the diagonal; >= 0
     std::string printedHeight;   ///< as written
     std::string printedDistance; ///< as written
+    std::string replacedDistance = {}; ///< see TablePoint::replacedHeight
 
     friend bool operator==(const DiagonalReading&, const DiagonalReading&) = default;
 };
@@ -47,6 +48,9 @@ struct TablePoint {
     int line = 0;                   ///< line of the project file, from 1
     /// Set where the table gives a diagonal (kind Point then): what the two coordinates were reckoned from.
     std::optional<DiagonalReading> diagonal = std::nullopt;
+    /// What the printed table has where a doubtful number was corrected, as written there; else empty.
+    std::string replacedHeight = {};
+    std::string replacedHalfBreadth = {}; ///< likewise
 
     friend bool operator==(const TablePoint&, const TablePoint&) = default;
 };

@@ -86,6 +86,10 @@ Project carryOver(const Project& base, const Project& mine, const Project& their
     take(&Planking::sternEnds);
     take(&Planking::closing);
     take(&Planking::shutter);
+    if (!(mine.hull == base.hull))
+        both.hull = mine.hull;
+    if (!(mine.moulds == base.moulds))
+        both.moulds = mine.moulds;
     if (!(mine.journal == base.journal))
         both.journal = mine.journal;
     return both;

@@ -18,7 +18,7 @@ namespace sheerlay::core {
 [[nodiscard]] std::string nameOfChange(const Planking& before, const Planking& after);
 
 /// The decisions of `mine` that differ from `base`, put into `theirs`: for a file that was changed elsewhere.
-/// Planking decisions count one by one, the journal as a whole.
+/// Planking decisions count one by one; the table, the moulds and the journal each as a whole.
 [[nodiscard]] Project carryOver(const Project& base, const Project& mine, const Project& theirs);
 
 } // namespace sheerlay::core

@@ -1,6 +1,8 @@
 #include "core/project/project_text.hpp"
 
+#include "core/project/hull_text.hpp"
 #include "core/project/project_file.hpp"
+#include "core/project/project_source.hpp"
 #include "core/project/project_writer.hpp"
 
 #include <toml++/toml.h>
@@ -16,121 +18,12 @@ namespace sheerlay::core {
 
 namespace {
 
-/// Bytes from..to of a text.
-struct Span {
-    std::size_t from = 0;
-    std::size_t to = 0;
-};
-
-/// A text with its TOML tables, and where in it they stand.
-class Source {
-public:
-    explicit Source(std::string_view text) : m_text(text), m_root(toml::parse(text)) {
-        m_lines.push_back(0);
-        for (std::size_t i = 0; i < text.size(); ++i)
-            if (text[i] == '\n')
-                m_lines.push_back(i + 1);
-        findHeaders(m_root);
-        std::ranges::sort(m_headers);
-    }
-
-    [[nodiscard]] std::string_view text() const noexcept { return m_text; }
-    [[nodiscard]] const toml::table& root() const noexcept { return m_root; }
-    [[nodiscard]] Span span(const toml::node& node) const {
-        return {byteOf(node.source().begin), byteOf(node.source().end)};
-    }
-    [[nodiscard]] std::string slice(const toml::node& node) const {
-        const Span at = span(node);
-        return std::string(m_text.substr(at.from, at.to - at.from));
-    }
-    /// Where the line after the node's first begins.
-    [[nodiscard]] std::size_t lineAfter(const toml::node& node) const {
-        const std::size_t line = node.source().begin.line;
-        return line < m_lines.size() ? m_lines[line] : m_text.size();
-    }
-    /// A table with its header, up to what belongs to the next one: comments above that are left to it.
-    [[nodiscard]] Span section(const toml::table& table) const {
-        const std::size_t first = table.source().begin.line;
-        const auto next = std::ranges::upper_bound(m_headers, first);
-        std::size_t end = next == m_headers.end() ? m_lines.size() + 1 : *next;
-        while (end - 1 > first && isSpare(end - 1))
-            --end;
-        return {m_lines[first - 1], end - 1 < m_lines.size() ? m_lines[end - 1] : m_text.size()};
-    }
-
-private:
-    void findHeaders(const toml::table& table) {
-        for (const auto& [key, node] : table) {
-            if (const auto* inner = node.as_table()) {
-                if (!inner->is_inline())
-                    m_headers.push_back(inner->source().begin.line);
-                findHeaders(*inner);
-            } else if (const auto* list = node.as_array()) {
-                for (const toml::node& entry : *list)
-                    if (const auto* element = entry.as_table(); element && !element->is_inline()) {
-                        m_headers.push_back(element->source().begin.line);
-                        findHeaders(*element);
-                    }
-            }
-        }
-    }
-    [[nodiscard]] bool isSpare(std::size_t line) const {
-        const std::size_t from = m_lines[line - 1];
-        const auto sign = m_text.find_first_not_of(" \t\r", from);
-        return sign == std::string_view::npos || m_text[sign] == '\n' || m_text[sign] == '#';
-    }
-    [[nodiscard]] std::size_t byteOf(const toml::source_position& place) const {
-        std::size_t at = m_lines.at(place.line - 1);
-        for (toml::source_index sign = 1; sign < place.column && at < m_text.size(); ++sign) {
-            ++at; // columns count signs, not bytes
-            while (at < m_text.size() && (static_cast<unsigned char>(m_text[at]) & 0xC0U) == 0x80U)
-                ++at;
-        }
-        return at;
-    }
-
-    std::string_view m_text;
-    toml::table m_root;
-    std::vector<std::size_t> m_lines;   ///< byte each line begins at
-    std::vector<std::size_t> m_headers; ///< lines of [headers], from 1
-};
-
-struct Change {
-    Span at;
-    std::string text;
-};
-
-/// What the file says, and what the project says before and after, all three as texts.
-struct Three {
-    const Source& file;
-    const Source& before;
-    const Source& after;
-};
-
 const toml::table* tableOf(const Source& source, std::string_view name) {
     return source.root()[name].as_table();
 }
 
 const toml::array* listOf(const Source& source, std::string_view table, std::string_view list) {
     return source.root()[table][list].as_array();
-}
-
-/// The new value; keys of an inline table that the program does not know are carried over.
-std::optional<std::string>
-newValue(const Three& all, const toml::node& inFile, const toml::node* before, const toml::node& after) {
-    std::string value = all.after.slice(after);
-    const toml::table* inner = inFile.as_table();
-    if (inner == nullptr)
-        return value;
-    if (!inner->is_inline() || !after.is_table())
-        return std::nullopt;
-    const toml::table* known = before != nullptr ? before->as_table() : nullptr;
-    for (const auto& [key, node] : *inner) {
-        if ((known != nullptr && known->contains(key)) || after.as_table()->contains(key))
-            continue;
-        value.insert(value.rfind('}'), ", " + std::string(key.str()) + " = " + all.file.slice(node) + " ");
-    }
-    return value;
 }
 
 /// Keys of one table that are not what they were. @return false where it can't be done in place
@@ -274,11 +167,15 @@ std::string updateProjectText(std::string_view text, const Project& project) {
     const Source after(canonical);
     const Three all{file, before, after};
     std::vector<Change> changes;
-    bool inPlace = changeKeys(all, "strips", changes) && changeKeys(all, "planking", changes);
+    bool inPlace = changeKeys(all, "strips", changes) && changeKeys(all, "planking", changes) &&
+                   changeKeys(all, "moulds", changes);
     for (const auto& [table, list] : {std::pair{"journal", "reading"}, std::pair{"journal", "laid"}})
         inPlace = inPlace && changeEntries(all, table, list, changes);
-    if (inPlace) {
-        std::string changed = apply(text, std::move(changes));
+    for (const bool unsaidToo : {false, true}) {
+        std::vector<Change> withHull = changes;
+        if (!inPlace || !changeHull(all, unsaidToo, withHull))
+            break;
+        std::string changed = apply(text, std::move(withHull));
         if (says(changed, canonical))
             return changed;
     }

@@ -8,6 +8,7 @@
 
 #include <initializer_list>
 #include <string_view>
+#include <utility>
 
 namespace sheerlay::core {
 
@@ -42,9 +43,21 @@ public:
 
     [[nodiscard]] std::string point(const TablePoint& p) const {
         std::string text = "{ height = " + length(p.height, p.printedHeight);
-        if (p.kind != PointKind::Keel || p.halfBreadth != 0.0)
+        if (p.kind != PointKind::Keel || p.halfBreadth != 0.0 || !p.printedHalfBreadth.empty())
             text += ", half-breadth = " + length(p.halfBreadth, p.printedHalfBreadth);
-        return text + " }";
+        return text + replaces({{"height", p.replacedHeight}, {"half-breadth", p.replacedHalfBreadth}}) +
+               " }";
+    }
+
+    /// Printed numbers that corrected ones stand in place of.
+    [[nodiscard]] static std::string
+    replaces(std::initializer_list<std::pair<const char*, std::string>> numbers) {
+        std::string text;
+        for (const auto& [key, printed] : numbers)
+            if (!printed.empty())
+                text += (text.empty() ? "" : ", ") + std::string(key) + " = " +
+                        (isPlainNumber(printed) ? printed : inQuotes(printed));
+        return text.empty() ? text : ", replaces = { " + text + " }";
     }
 
     void line(std::string_view key, std::string_view value) {
@@ -70,7 +83,8 @@ public:
                     (d.angle ? ", angle = " + shortestDigits(*d.angle)
                              : ", through = { half-breadth = " + length(d.throughBreadth) +
                                    ", height = " + length(d.throughHeight) + " }") +
-                    ", distance = " + length(d.distance, d.printedDistance) + " },\n";
+                    ", distance = " + length(d.distance, d.printedDistance) +
+                    replaces({{"distance", d.replacedDistance}}) + " },\n";
         }
         if (!rows.empty())
             line("diagonals", "[\n" + rows + "]");

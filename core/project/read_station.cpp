@@ -3,6 +3,7 @@
 #include "core/project/diagonal.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace sheerlay::core {
 
@@ -24,6 +25,7 @@ public:
         const auto height = view.length("height", Need::Required, Sign::Any);
         const auto halfBreadth = view.length("half-breadth", breadthNeed, Sign::NotNegative);
         const bool breadthBroken = !halfBreadth && view.has("half-breadth");
+        const auto [replacedHeight, replacedHalfBreadth] = replaced(view, "height", "half-breadth");
         view.reportUnknown();
         if (lifted.height)
             note(height);
@@ -35,6 +37,8 @@ public:
         point.kind = kind;
         point.height = height->value;
         point.printedHeight = height->printed;
+        point.replacedHeight = replacedHeight;
+        point.replacedHalfBreadth = replacedHalfBreadth;
         point.line = view.line();
         if (halfBreadth) {
             point.halfBreadth = halfBreadth->value;
@@ -78,6 +82,20 @@ public:
     }
 
 private:
+    /// The printed numbers that corrected ones stand in place of.
+    std::pair<std::string, std::string>
+    replaced(TableView& point, std::string_view first, std::string_view second) {
+        auto view = point.table("replaces",
+                                Need::Optional,
+                                "replaces = { " + std::string(first) + " = … }, as the table was printed");
+        if (!view)
+            return {};
+        const auto a = view->length(first, Need::Optional, Sign::Any);
+        const auto b = second.empty() ? std::nullopt : view->length(second, Need::Optional, Sign::Any);
+        view->reportUnknown();
+        return {a ? a->printed : "", b ? b->printed : ""};
+    }
+
     /// The point a diagonal runs through besides its height on the centreplane; on the base line where only
     /// its half-breadth is given.
     void through(TableView view, DiagonalReading& diagonal) {
@@ -97,6 +115,7 @@ private:
             through(*std::move(point), reading);
         const bool both = reading.angle && view.has("through");
         const bool neither = !view.has("angle") && !view.has("through");
+        reading.replacedDistance = replaced(view, "distance", "").first;
         view.reportUnknown();
         if (both || neither)
             m_reading.messages.error(

@@ -32,6 +32,7 @@ public:
     }
 
     void point(TablePoint& p) const {
+        forgetPrinted(p);
         if (!p.diagonal) {
             number(p.height, p.printedHeight, m_scale.depth);
             number(p.halfBreadth, p.printedHalfBreadth, m_scale.beam);
@@ -81,7 +82,20 @@ public:
 
 private:
     /// A keel's half-breadth is the siding of its timber.
-    void keel(TablePoint& p) const { number(p.height, p.printedHeight, m_scale.depth); }
+    void keel(TablePoint& p) const {
+        forgetPrinted(p);
+        number(p.height, p.printedHeight, m_scale.depth);
+    }
+
+    /// What a scaled number once replaced is of another boat.
+    void forgetPrinted(TablePoint& p) const {
+        if (m_scale.depth != 1.0)
+            p.replacedHeight.clear();
+        if (m_scale.beam != 1.0)
+            p.replacedHalfBreadth.clear();
+        if (p.diagonal && (m_scale.depth != 1.0 || m_scale.beam != 1.0))
+            p.diagonal->replacedDistance.clear();
+    }
 
     const HullTable& m_table;
     Units m_units;

@@ -97,10 +97,13 @@ private:
             station.printedX = read->printed;
             return;
         }
-        if (TablePoint* there = pointIn(station, line))
+        if (TablePoint* there = pointIn(station, line)) {
+            if (entry.correction)
+                keepPrinted(*there, line);
             change(*there, line, *read);
-        else
+        } else {
             add(entry, line, station, *read);
+        }
     }
 
     static TablePoint* pointIn(Station& station, const GridLine& line) {
@@ -114,7 +117,23 @@ private:
         return &station.points[static_cast<std::size_t>(there - station.points.data())];
     }
 
+    static std::string& replacedIn(TablePoint& p, const GridLine& line) {
+        return line.kind == Kind::Diagonal ? p.diagonal->replacedDistance
+               : givesHeight(line)         ? p.replacedHeight
+                                           : p.replacedHalfBreadth;
+    }
+
+    /// The number of the printed table; a second correction does not change what was printed.
+    static void keepPrinted(TablePoint& p, const GridLine& line) {
+        if (std::string& replaced = replacedIn(p, line); replaced.empty())
+            replaced = line.kind == Kind::Diagonal ? p.diagonal->printedDistance
+                       : givesHeight(line)         ? p.printedHeight
+                                                   : p.printedHalfBreadth;
+    }
+
     void change(TablePoint& p, const GridLine& line, const CellLength& read) const {
+        if (std::string& replaced = replacedIn(p, line); replaced == read.printed)
+            replaced.clear(); // as printed again
         if (line.kind == Kind::Diagonal) {
             p.diagonal->distance = read.millimetres;
             p.diagonal->printedDistance = read.printed;

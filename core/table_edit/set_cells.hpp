@@ -19,6 +19,7 @@ namespace sheerlay::core {
 struct CellEntry {
     GridCell cell;
     std::string text;
+    bool correction = false; ///< of a number that is doubted: the one there is kept beside it
     friend bool operator==(const CellEntry&, const CellEntry&) = default;
 };
 

@@ -72,8 +72,7 @@ private:
         std::sort(list.begin(), list.end(), [&](const Station* a, const Station* b) {
             return std::abs(a->x - m_station.x) < std::abs(b->x - m_station.x);
         });
-        list.resize(std::min<std::size_t>(list.size(), 2));
-        return list;
+        return {list[0], list[1]}; // a table has three at least
     }
 
     void addOn(const GridLine& line) {

@@ -59,6 +59,7 @@ GridLine lineOf(const TablePoint& p, std::size_t number) {
         line.diagonal = p.diagonal;
         line.diagonal->distance = 0.0;
         line.diagonal->printedDistance.clear();
+        line.diagonal->replacedDistance.clear();
         line.printed = p.diagonal->printedHeight;
     } else if (p.kind == PointKind::Waterline) {
         line.printed = p.printedHeight;
@@ -101,6 +102,17 @@ std::vector<GridLine> gridLines(const HullTable& table) {
             lines.push_back(line);
         }
     }
+    sortLines(lines);
+    return lines;
+}
+
+bool sameLine(const GridLine& a, const GridLine& b) {
+    return a.kind == b.kind && a.number == b.number && near(a.level, b.level) &&
+           (a.diagonal && b.diagonal ? sameDiagonal(*a.diagonal, *b.diagonal)
+                                     : a.diagonal.has_value() == b.diagonal.has_value());
+}
+
+void sortLines(std::vector<GridLine>& lines) {
     std::stable_sort(lines.begin(), lines.end(), [](const GridLine& a, const GridLine& b) {
         const auto rank = [](const GridLine& line) {
             const bool point = line.kind == Kind::PointHeight || line.kind == Kind::PointBreadth;
@@ -112,7 +124,6 @@ std::vector<GridLine> gridLines(const HullTable& table) {
         };
         return rank(a) < rank(b);
     });
-    return lines;
 }
 
 const TablePoint* pointOf(const Station& station, const GridLine& line) {
@@ -164,6 +175,15 @@ std::string cellText(const Station& station, const GridLine& line, Units units) 
                                  : givesHeight(line)           ? p->printedHeight
                                                                : p->printedHalfBreadth;
     return printed.empty() ? writtenLength(*value, units) : printed;
+}
+
+std::string replacedText(const Station& station, const GridLine& line) {
+    const TablePoint* p = pointOf(station, line);
+    if (p == nullptr)
+        return {};
+    return line.kind == Kind::Diagonal ? p->diagonal->replacedDistance
+           : givesHeight(line)         ? p->replacedHeight
+                                       : p->replacedHalfBreadth;
 }
 
 std::string lineName(const GridLine& line) {

@@ -43,6 +43,12 @@ struct GridCell {
 /// sheer, waterlines (highest first) and keel; diagonals; single points.
 [[nodiscard]] std::vector<GridLine> gridLines(const HullTable& table);
 
+/// Whether two lines are one in the table, however each writes its level.
+[[nodiscard]] bool sameLine(const GridLine& a, const GridLine& b);
+
+/// Puts lines into the order of gridLines().
+void sortLines(std::vector<GridLine>& lines);
+
 /// The point of a station that a line's cell belongs to; none where the cell is blank, or of places.
 [[nodiscard]] const TablePoint* pointOf(const Station& station, const GridLine& line);
 
@@ -54,6 +60,9 @@ struct GridCell {
 
 /// The cell as the table writes it; empty where nothing is given.
 [[nodiscard]] std::string cellText(const Station& station, const GridLine& line, Units units);
+
+/// What the printed table has where this cell was corrected; empty where it was not.
+[[nodiscard]] std::string replacedText(const Station& station, const GridLine& line);
 
 /// "sheer height", "half-breadth at the waterline 0-6-0", …
 [[nodiscard]] std::string lineName(const GridLine& line);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 #include <string>
 
 using namespace sheerlay;
@@ -113,4 +114,31 @@ TEST_CASE("lofting is a pure function: twice the same table, twice the same surf
     for (int i = 0; i < a->drawn.surface.knotsU().poles(); ++i)
         for (int j = 0; j < a->drawn.surface.knotsV().poles(); ++j)
             CHECK(a->drawn.surface.pole(i, j) == b->drawn.surface.pole(i, j));
+}
+
+TEST_CASE("every doubtful number is told as a place, too, and by what it should be") {
+    Project p = canoe();
+    constexpr double inch = 25.4;
+    TablePoint& cell = p.hull.stations[6].points[3];
+    cell.halfBreadth -= 3 * inch; // "0-10-…" printed for "1-1-…"
+    const double fair = canoe().hull.stations[6].points[3].halfBreadth;
+    cell.line = 0; // as of a table that was edited
+    const auto hull = loft(p);
+    REQUIRE(hull.has_value());
+    REQUIRE(hull->doubtful.size() == 1);
+    const DoubtfulCell& doubt = hull->doubtful.front();
+    CHECK(doubt.station == 6);
+    CHECK(doubt.kind == cell.kind);
+    CHECK(doubt.point == 3);
+    CHECK(doubt.height == (cell.kind == PointKind::Buttock));
+    CHECK(doubt.printed == cell.halfBreadth);
+    CHECK(std::abs(doubt.fair - fair) < 3.0); // mm
+    CHECK(doubt.spread > 0.0);
+    CHECK(doubt.setAside);
+    const auto told = std::find_if(hull->findings.begin(), hull->findings.end(), [](const Finding& f) {
+        return f.code == "doubtful-cell";
+    });
+    REQUIRE(told != hull->findings.end());
+    CHECK(told->text.find("(line ") == std::string::npos);
+    CHECK(loft(canoe())->doubtful.empty());
 }

@@ -58,4 +58,10 @@ TEST_CASE("changes made on both sides are brought together") {
     CHECK(both.planking.closing == ClosingMethod::RunOver);
     CHECK(both.journal.laid.size() == 1);
     CHECK(carryOver(base, base, theirs) == theirs);
+    // an edited table goes on top whole, and only where it was edited
+    CHECK(both.hull == theirs.hull);
+    mine.hull.stations[3].sheer.height += 1.0;
+    theirs.hull.stations[5].sheer.height += 2.0;
+    CHECK(carryOver(base, mine, theirs).hull == mine.hull);
+    CHECK(carryOver(base, base, theirs).hull == theirs.hull);
 }

@@ -111,7 +111,7 @@ TEST_CASE("what stands in an unusual form is written anew, unknown keys kept") {
     const std::string changed = update(text, project);
     CHECK(changed.find("looks") != std::string::npos);
     CHECK(changed.find("crew = 2") != std::string::npos);
-    // a change of the table is of this kind too
+    // a change of the table alone leaves all of this as it is
     Project wider = read(text);
     wider.hull.stations.front().sheer.halfBreadth += 1.0;
     CHECK(update(text, wider).find("crew = 2") != std::string::npos);

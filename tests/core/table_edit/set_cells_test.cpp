@@ -155,3 +155,22 @@ TEST_CASE("edits are named after their cell, or by how many") {
     CHECK(nameOfEntries(table.project, table.lines, {{{1, 1}, ""}, {{1, 2}, ""}}, "Paste") ==
           "Paste 2 cells");
 }
+
+TEST_CASE("a correction keeps the printed number beside it, in the file too, until it is taken back") {
+    const Table table;
+    const auto corrected = setCells(table.project, table.lines, {{{4, 1}, "0-11-3", true}}).project;
+    const GridLine& waterline = table.lines[4];
+    CHECK(replacedText(corrected.hull.stations[1], waterline) == "0-11-2");
+    CHECK(replacedText(table.project.hull.stations[1], waterline).empty());
+    CHECK(parsed(writeProject(corrected)).hull.stations[1].points[0].replacedHalfBreadth == "0-11-2");
+    // what was printed stays so under a second correction and a number that is typed
+    const auto twice = setCells(corrected, table.lines, {{{4, 1}, "0-11-4", true}}).project;
+    CHECK(replacedText(twice.hull.stations[1], waterline) == "0-11-2");
+    const auto typed = setCells(twice, table.lines, {{{4, 1}, "0-11-5"}}).project;
+    CHECK(replacedText(typed.hull.stations[1], waterline) == "0-11-2");
+    CHECK(setCells(typed, table.lines, {{{4, 1}, "0-11-2"}}).project == table.project);
+    // heights likewise
+    const auto sheer = setCells(table.project, table.lines, {{{1, 1}, "1-0-1", true}}).project;
+    CHECK(sheer.hull.stations[1].sheer.replacedHeight == "1-0-0");
+    CHECK(sheer.hull.stations[1].sheer.replacedHalfBreadth.empty());
+}

@@ -1,6 +1,7 @@
 #include "core/table_edit/table_grid.hpp"
 #include "tests/support/project_text.hpp"
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -68,4 +69,18 @@ TEST_CASE("a cell has its number, its writing and its name, or is blank") {
     CHECK(cellText(bare, lines[4], project.units).empty());
     bare.printedX.clear();
     CHECK(cellText(bare, lines[0], project.units) == "914.4"); // 3 ft
+}
+
+TEST_CASE("a line is the same however it writes its level, and takes its place again") {
+    const Project project = parsed(smallProject());
+    std::vector<GridLine> lines = gridLines(project.hull);
+    GridLine other = lines[4];
+    other.printed = "8 in";
+    CHECK(sameLine(lines[4], other));
+    CHECK_FALSE(sameLine(lines[4], lines[5]));
+    CHECK_FALSE(sameLine(lines[2], lines[1]));
+    const std::vector<GridLine> inOrder = lines;
+    std::rotate(lines.begin(), lines.begin() + 3, lines.end());
+    sortLines(lines);
+    CHECK(lines == inOrder);
 }
