@@ -33,8 +33,9 @@ class Case(unittest.TestCase):
 
     def call(self, *arguments, code=0, stdout=subprocess.PIPE, **more):
         """Runs the program and insists on its exit code."""
+        more = {"env": ENVIRONMENT, **more}
         done = subprocess.run([PROGRAM, *map(str, arguments)], stdin=subprocess.DEVNULL, stdout=stdout,
-                              stderr=subprocess.PIPE, env=ENVIRONMENT, timeout=120, **more)
+                              stderr=subprocess.PIPE, timeout=120, **more)
         done.stdout = (done.stdout or b"").decode("utf-8")
         done.stderr = done.stderr.decode("utf-8")
         self.assertEqual(done.returncode, code, done.stdout[-500:] + done.stderr[-2000:])
@@ -391,6 +392,31 @@ class Sheets(Case):
             info = subprocess.run(["pdfinfo", self.folder / units / "cut-sheets.pdf"], capture_output=True, text=True)
             sides = map(float, re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info.stdout).groups())
             self.assertAlmostEqual(max(sides), long, delta=1.5)
+
+    def test_what_is_left_out_is_told(self):
+        def spoil(text):   # moulds before the bow, a seat abaft the stern
+            text = text.replace('x            = "5-0-0"', 'x            = "50-0-0"')
+            return text + "\n[moulds]\nstations = [-5000]\n"
+        done = self.call("sheets", self.example(change=spoil), "--out", self.folder / "out")
+        told = {line.split()[1].rstrip(":") for line in done.stderr.splitlines() if line.startswith("stop ")}
+        self.assertEqual(told, {"no-moulds", "seat-outside"})
+        self.assertFalse((self.folder / "out" / "strongback.pdf").exists())
+        self.assertTrue((self.folder / "out" / "fitout.pdf").exists())
+
+    def test_no_fonts_and_no_display(self):
+        (self.folder / "fonts.conf").write_text('<?xml version="1.0"?><fontconfig></fontconfig>\n')
+        bare = {**ENVIRONMENT, "FONTCONFIG_FILE": str(self.folder / "fonts.conf"), "HOME": "/nonexistent"}
+        boat = self.example(change=lambda text: text[:text.index("[stock]")])   # quicker
+        for name, environment in (("with", ENVIRONMENT), ("bare", bare)):
+            self.call("sheets", boat, "--out", self.folder / name, env=environment)
+        for path in (self.folder / "with").iterdir():
+            self.assertEqual(path.read_bytes(), (self.folder / "bare" / path.name).read_bytes(), path.name)
+        if shutil.which("pdffonts"):
+            fonts = subprocess.run(["pdffonts", self.folder / "bare" / "cut-sheets.pdf"], capture_output=True, text=True)
+            rows = fonts.stdout.splitlines()[2:]
+            self.assertTrue(rows)
+            for row in rows:
+                self.assertRegex(row, r"^Inter\S* .* yes (yes|no) +yes")   # embedded, and searchable
 
     def test_out_is_a_file(self):
         (self.folder / "taken").write_text("mine")

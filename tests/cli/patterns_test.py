@@ -10,20 +10,26 @@ import tempfile
 from pathlib import Path
 
 TOLERANCE = 0.05  # mm, issue 6
-PATH = re.compile(r'<path[^>]*? d="([^"]*)"([^>]*)')
+PATH = re.compile(r'<path([^>]*?) d="([^"]*)"([^>]*)')
 
 
-def polylines(pdf, page):
-    """Every polyline of a page in mm, as poppler reads it."""
+def drawn(pdf, page):
+    """Every polyline of a page in mm, as poppler reads it, with the width it is drawn with (0: filled only)."""
     svg = subprocess.run(["pdftocairo", "-svg", "-f", str(page), "-l", str(page), pdf, "-"],
                          check=True, capture_output=True, text=True).stdout
     lines = []
-    for data, rest in PATH.findall(svg):
+    for style, data, rest in PATH.findall(svg):
         matrix = re.search(r"matrix\(([^)]*)\)", rest)
         a, b, c, d, e, f = [float(n) for n in re.split("[ ,]+", matrix[1].strip())] if matrix else (1, 0, 0, 1, 0, 0)
         points = [(float(x), float(y)) for x, y in re.findall(r"[ML] ([-0-9.]+) ([-0-9.]+)", data)]
-        lines.append([((a * x + c * y + e) * 25.4 / 72, (b * x + d * y + f) * 25.4 / 72) for x, y in points])
+        width = re.search(r"stroke-width:([0-9.]+)", style)
+        lines.append((float(width[1]) if width else 0.0,
+                      [((a * x + c * y + e) * 25.4 / 72, (b * x + d * y + f) * 25.4 / 72) for x, y in points]))
     return lines
+
+
+def polylines(pdf, page):
+    return [points for _, points in drawn(pdf, page)]
 
 
 def check_bars(lines, where):
