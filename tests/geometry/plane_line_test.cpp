@@ -1,6 +1,7 @@
 #include "geometry/plane_line.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/spheroid_hull.hpp"
+#include "tests/support/surfaces.hpp"
 
 #include <cmath>
 #include <vector>

@@ -2,71 +2,21 @@
 
 #include "tests/support/planked.hpp"
 
-#include <Eigen/Core>
-
-#include <cmath>
-#include <numbers>
-
 /// Hulls whose sheer, sections and offsets are closed forms, for parts that are fitted to a finished boat.
 namespace sheerlay::test {
 
 /// A quarter pipe whose sheer is a helix: at x it lies at the angle `rise` x / radius below the axis' level.
-[[nodiscard]] inline core::LoftedHull helixPipe(double radius, double length, double rise) {
-    geometry::Trims trims;
-    trims.bow = geometry::TransomPlane{0, 0, 0};
-    trims.stern = geometry::TransomPlane{length, 0, 0};
-    const double quarter = radius * std::numbers::pi / 2;
-    return exactHull(splineOf(
-                         [=](double u, double v) {
-                             const double a = (v + rise * u) / radius;
-                             return Eigen::Vector3d(u, radius * std::cos(a), -radius * std::sin(a));
-                         },
-                         {-200, (length + 400) / 40, 40},
-                         {-80, (quarter + 240) / 24, 24}),
-                     trims);
-}
+[[nodiscard]] core::LoftedHull helixPipe(double radius, double length, double rise);
 
 /// A double-ender bent from a tube: every section square to her sheer is a circle of radius `tube`, her sheer
 /// a level circle of radius `ring` + `tube` about a plumb axis `ring` to port of her centreplane. x = 0 is
 /// amidships.
-[[nodiscard]] inline core::LoftedHull tubeBoat(double ring, double tube) {
-    const double reach = (ring + tube) * std::acos(ring / (ring + tube)) + 150;
-    const double quarter = tube * std::numbers::pi / 2;
-    return exactHull(splineOf(
-                         [=](double u, double v) {
-                             const double a = u / (ring + tube), b = v / tube;
-                             const double rho = ring + tube * std::cos(b);
-                             return Eigen::Vector3d(
-                                 rho * std::sin(a), rho * std::cos(a) - ring, -tube * std::sin(b));
-                         },
-                         {-reach, 2 * reach / 60, 60},
-                         {-80, (quarter + 240) / 24, 24}),
-                     {});
-}
+[[nodiscard]] core::LoftedHull tubeBoat(double ring, double tube);
 
 /// Cone about the x axis, radius at the bow and its growth along x; sheer level with the axis.
-[[nodiscard]] inline core::LoftedHull coneBoat(double radiusAtBow, double slope, double length) {
-    geometry::Trims trims;
-    trims.bow = geometry::TransomPlane{0, 0, 0};
-    trims.stern = geometry::TransomPlane{length, 0, 0};
-    constexpr double unit = 400.0; // mm of v to the radian
-    return exactHull(splineOf(
-                         [=](double u, double v) {
-                             const double r = radiusAtBow + slope * u;
-                             return Eigen::Vector3d(u, r * std::cos(v / unit), -r * std::sin(v / unit));
-                         },
-                         {-200, (length + 400) / 50, 50},
-                         {-80, 24, static_cast<int>(unit * std::numbers::pi / 2 / 24) + 8}),
-                     trims);
-}
+[[nodiscard]] core::LoftedHull coneBoat(double radiusAtBow, double slope, double length);
 
 /// A project that asks for a fit-out with bare faces: neither cloth nor resin on the planking.
-[[nodiscard]] inline core::Project bareFitout() {
-    core::Project project;
-    project.fitout = core::FitoutChoices{};
-    project.fitout->glassInside = 0.0;
-    project.fitout->glassOutside = 0.0;
-    return project;
-}
+[[nodiscard]] core::Project bareFitout();
 
 } // namespace sheerlay::test

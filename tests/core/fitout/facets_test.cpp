@@ -2,6 +2,8 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/fitout_hulls.hpp"
 
+#include <cmath>
+
 using namespace sheerlay;
 using namespace sheerlay::core;
 

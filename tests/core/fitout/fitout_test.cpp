@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <numbers>
 
 using namespace sheerlay;
 using namespace sheerlay::core;

@@ -3,6 +3,8 @@
 #include "tests/support/fitout_hulls.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 #include <numeric>
 
 using namespace sheerlay;

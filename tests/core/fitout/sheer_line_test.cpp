@@ -3,6 +3,9 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/fitout_hulls.hpp"
 
+#include <cmath>
+#include <numbers>
+
 using namespace sheerlay;
 using namespace sheerlay::core;
 using Stand = GunwaleChoices::Stand;

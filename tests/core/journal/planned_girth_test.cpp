@@ -1,4 +1,5 @@
 #include "core/journal/planned_girth.hpp"
+#include "core/planking/planking.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"
 

@@ -1,6 +1,7 @@
 #include "core/journal/planned_girth.hpp"
 #include "core/journal/replan.hpp"
 #include "core/planking/landing.hpp"
+#include "core/planking/planking.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"
 

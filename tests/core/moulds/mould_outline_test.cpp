@@ -4,6 +4,7 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/formula_hull.hpp"
 #include "tests/support/planked.hpp"
+#include "tests/support/surfaces.hpp"
 
 #include <algorithm>
 #include <cmath>

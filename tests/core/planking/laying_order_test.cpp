@@ -3,6 +3,7 @@
 #include "tests/support/planked.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 #include <stdexcept>

@@ -1,3 +1,4 @@
+#include "core/planking/planking.hpp"
 #include "geometry/geodesic.hpp"
 #include "geometry/surface_frame.hpp"
 #include "tests/support/catch.hpp"

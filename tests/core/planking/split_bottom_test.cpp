@@ -1,3 +1,4 @@
+#include "core/planking/planking.hpp"
 #include "core/planking/split_bottom.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"

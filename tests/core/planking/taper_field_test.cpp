@@ -1,3 +1,4 @@
+#include "core/planking/planking.hpp"
 #include "core/planking/start_line.hpp"
 #include "core/planking/taper_field.hpp"
 #include "core/planking/taper_trade.hpp"

@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 #include <map>
+#include <numbers>
 #include <random>
 #include <stop_token>
 #include <vector>

@@ -1,6 +1,7 @@
 #include "core/planking/planking.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"
+#include "tests/support/surfaces.hpp"
 
 #include <Eigen/Geometry>
 

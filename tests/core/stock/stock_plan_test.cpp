@@ -5,6 +5,7 @@
 #include "tests/support/fake_plan.hpp"
 #include "tests/support/planked.hpp"
 
+#include <numbers>
 #include <numeric>
 #include <random>
 
