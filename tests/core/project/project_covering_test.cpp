@@ -82,8 +82,7 @@ TEST_CASE("slips in [covering] are named") {
                      "covering.outside.roll"));
     CHECK(test::says(test::refusalOf("\n[covering.outside]\ncloth = \"6 oz\"\nlay = \"wrap\"\n"),
                      "centre-overlap"));
-    CHECK(test::says(test::refusalOf("\n[covering.outside]\ncloth = \"6 oz\"\ncoats = 2.5\n"),
-                     "not whole"));
+    CHECK(test::says(test::refusalOf("\n[covering.outside]\ncloth = \"6 oz\"\ncoats = 2.5\n"), "not whole"));
     CHECK(
         test::says(test::refusalOf("\n[covering]\nmix = { resin = 3, hardener = 1 }\n"), "covering.mix.by"));
     CHECK(test::says(test::refusalOf("\n[covering]\nmix = { resin = 3, by = \"volume\" }\n"),
