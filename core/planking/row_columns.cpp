@@ -10,12 +10,6 @@ using Eigen::Vector3d;
 using geometry::RowNode;
 using geometry::Trim;
 
-namespace {
-
-constexpr double thinNeck = 0.5; // mm
-
-} // namespace
-
 RowColumns::RowColumns(const TrimmedSurface& hull, const RowMesh& mesh) : m_hull(hull), m_mesh(mesh) {
     m_columns.resize(mesh.parent.size());
     for (std::size_t i = 0; i < m_columns.size(); ++i)
@@ -85,7 +79,7 @@ bool RowColumns::isNeck(std::size_t k) const {
     const bool lengthwise = c.trimA == Trim::Sheer || c.trimB == Trim::Sheer ||
                             (c.trimB == Trim::Centre && m_columns[k - 1].trimB == Trim::Centre &&
                              m_columns[k + 1].trimB == Trim::Centre);
-    return lengthwise && left(k) < thinNeck && left(k) <= left(k - 1) && left(k) < left(k + 1);
+    return lengthwise && left(k) < tooThin && left(k) <= left(k - 1) && left(k) < left(k + 1);
 }
 
 bool RowColumns::partedAt(std::size_t i, int step) const {
@@ -163,6 +157,10 @@ RowPoint RowColumns::intermediate(const RowPoint& a, const RowPoint& b, double f
                       distanceOf(line, column),
                       geometry::between(nodes(line)[i], nodes(line)[i + 1], column - static_cast<double>(i)));
     // along a trim: on the chord in the parameters, brought back to whichever zero line both ends lie on
+    return at(column, distance, ontoTrim(m_hull, sharedTrim(a, b), a.uv + f * (b.uv - a.uv)));
+}
+
+Trim RowColumns::sharedTrim(const RowPoint& a, const RowPoint& b) const {
     Trim trim = Trim::Centre;
     double least = 1e300;
     for (const Trim t : {Trim::Sheer, Trim::Centre, Trim::BowPlane, Trim::SternPlane}) {
@@ -173,7 +171,7 @@ RowPoint RowColumns::intermediate(const RowPoint& a, const RowPoint& b, double f
             trim = t;
         }
     }
-    return at(column, distance, ontoTrim(m_hull, trim, a.uv + f * (b.uv - a.uv)));
+    return trim;
 }
 
 RowPoint RowColumns::corner(Trim along, bool bow, std::size_t i, const RowPoint& from) const {

@@ -9,6 +9,8 @@
 
 namespace sheerlay::core {
 
+inline constexpr double tooThin = 0.5; ///< mm: what is thinner than this everywhere is no piece of wood
+
 /// Which of a row's three parallels.
 enum class Line { Parent, Middle, Child };
 
@@ -56,6 +58,8 @@ public:
     [[nodiscard]] std::optional<LineEnd> lastEnd(Line line, std::size_t c0, std::size_t c1) const;
     /// Point between two points of one line, or of one trim.
     [[nodiscard]] RowPoint intermediate(const RowPoint& a, const RowPoint& b, double f) const;
+    /// The trim whose zero line both points lie on, or come nearest to.
+    [[nodiscard]] geometry::Trim sharedTrim(const RowPoint& a, const RowPoint& b) const;
     /// End of the sheer or of the keel line (Trim::Centre), where it meets stem or transom, near a point of
     /// column i, told in the row's mesh.
     [[nodiscard]] RowPoint corner(geometry::Trim along, bool bow, std::size_t i, const RowPoint& from) const;

@@ -16,15 +16,15 @@ namespace {
 constexpr double aCorner = 0.2; // mm: however little, the sheer cuts the strip there
 
 /// Half way between the two edges' ends, brought onto the line they end on.
-std::optional<RowPoint> endBetween(const RowColumns& columns,
-                                   const std::vector<RowPoint>& a,
-                                   const std::vector<RowPoint>& b,
-                                   bool bow) {
+std::optional<LineEnd> endBetween(const RowColumns& columns,
+                                  const std::vector<RowPoint>& a,
+                                  const std::vector<RowPoint>& b,
+                                  bool bow) {
     if (a.empty() || b.empty())
         return std::nullopt;
     const RowPoint& p = bow ? a.front() : a.back();
     const RowPoint& q = bow ? b.front() : b.back();
-    return columns.intermediate(p, q, 0.5);
+    return LineEnd{columns.intermediate(p, q, 0.5), columns.sharedTrim(p, q)};
 }
 
 void buildMiddle(const RowColumns& columns,
@@ -84,8 +84,9 @@ void buildMiddle(const RowColumns& columns,
         if (!halved(i))
             if (const auto end = columns.lineEnd(Line::Middle, i, bow ? -1 : +1))
                 return {end->point, end->trim};
-        const auto& other = bow ? bowTip : sternTip;
-        return {endBetween(columns, parent.points, child.points, bow), other ? other->trim : Trim::Centre};
+        if (const auto end = endBetween(columns, parent.points, child.points, bow))
+            return {end->point, end->trim};
+        return {std::nullopt, Trim::Centre};
     };
     auto [bowEnd, bowTrim] = finish(true);
     auto [sternEnd, sternTrim] = finish(false);
@@ -148,8 +149,9 @@ RowPiece build(const RowColumns& columns, std::size_t c0, std::size_t c1) {
                 child,
                 c0,
                 c1,
-                parentBow ? parentBow : childBow,
-                parentStern ? parentStern : childStern);
+                parent.bowTip || !parentBow ? childBow
+                                            : parentBow, // a tip is the end of the edge that is met
+                parent.sternTip || !parentStern ? childStern : parentStern);
     piece.area = rowArea(columns, c0, c1);
     piece.parentEdge = std::move(parent.points);
     piece.childEdge = std::move(child.points);
@@ -180,8 +182,14 @@ std::vector<RowPiece> cutRow(const TrimmedSurface& hull, const RowMesh& mesh) {
             ++last;
         // a neck too thin to be wood parts the run in two pieces that end in a point there
         std::size_t first = i;
+        const auto wood = [&](std::size_t from, std::size_t to) {
+            for (std::size_t k = from; k <= to; ++k)
+                if (columns.left(k) >= tooThin)
+                    return true;
+            return false;
+        };
         for (std::size_t k = first + 2; k + 2 <= last; ++k)
-            if (columns.isNeck(k) && k > first + 1) {
+            if (columns.isNeck(k) && k > first + 1 && wood(first, k) && wood(k, last)) {
                 list.push_back(build(columns, first, k));
                 first = k;
             }

@@ -3,8 +3,10 @@
 #include "core/planking/band_meshes.hpp"
 #include "core/planking/centre_piece.hpp"
 #include "core/planking/flat_strip.hpp"
+#include "core/planking/row_columns.hpp"
 #include "core/planking/start_line.hpp"
 #include "core/planking/strip_ends.hpp"
+#include "core/planking/thin_piece.hpp"
 #include "core/planking/trim_crossing.hpp"
 #include "core/units/both_units.hpp"
 #include "geometry/graph_edge.hpp"
@@ -19,11 +21,11 @@ namespace {
 using geometry::FanSide;
 using geometry::RowNode;
 
-constexpr double thinnest = 0.5;      // mm: what is thinner than this everywhere is no piece of wood
 constexpr double shortest = 5.0;      // mm
 constexpr double foldingJacobi = 0.2; // planking.md section 3: parallels are about to break up
 constexpr double foldingBend = 10e-3; // 1/mm, inside two strip widths of a fold: nobody bends wood to that
 constexpr double pastCentre = 60.0;   // mm past the centreplane after which a column is let go
+constexpr double worthTelling = 0.05; // mm
 constexpr double trueWidth = 0.1;     // mm a strip may lose lengthwise and still count as whole
 
 Strip mirrored(const Strip& starboard) {
@@ -144,6 +146,18 @@ void RowLayer::finish() {
     Coverage& c = m_plan->coverage;
     c.largestGap = std::max({c.largestGap, m_seams.largestGap(), m_dropped});
     c.largestOverlap = std::max(c.largestOverlap, m_seams.largestOverlap());
+    if (m_takenIn > worthTelling)
+        m_plan->findings.push_back(
+            {Level::Note,
+             "remainder-taken-in",
+             std::nullopt,
+             m_takenInX,
+             std::string("The rows leave no more than ") + bothUnitsFine(m_takenIn) +
+                 (m_takenInSide == FanSide::TowardKeel ? " at the keel"
+                  : m_hull->trims.upper                ? " below the topsides"
+                                                       : " at the sheer") +
+                 " there, too thin for a piece of wood; the strip beside it is drawn that "
+                 "much wider than it covers elsewhere, so leave it unplaned there."});
 }
 
 const RowNode* RowLayer::folding(const RowMesh& mesh) const {
@@ -167,13 +181,27 @@ void RowLayer::tellFolding(int row, double x) {
                                     "strips; the rows above are sound."});
 }
 
+void RowLayer::leaveOut(const RowPiece& thin, FanSide side) {
+    const auto wide = takeIn(thin, m_plan->strips, side);
+    if (!wide) {
+        m_dropped = std::max(m_dropped, thin.widest);
+        return;
+    }
+    m_plan->coverage.stripsArea += thin.area;
+    if (*wide > m_takenIn) {
+        m_takenIn = *wide;
+        m_takenInX = thin.childEdge[thin.childEdge.size() / 2].p.x();
+        m_takenInSide = side;
+    }
+}
+
 void RowLayer::lay(const std::vector<MeshPiece>& all, int row, FanSide side) {
     std::vector<const MeshPiece*> pieces;
     for (const MeshPiece& of : all) {
         const RowPiece& p = of.piece;
         const double length = p.middle.size() < 2 ? 0.0 : (p.middle.back().p - p.middle.front().p).norm();
-        if (p.widest < thinnest || length < shortest || p.parentEdge.size() < 2 || p.childEdge.size() < 2) {
-            m_dropped = std::max(m_dropped, p.widest);
+        if (p.widest < tooThin || length < shortest || p.parentEdge.size() < 2 || p.childEdge.size() < 2) {
+            leaveOut(p, side);
             continue;
         }
         pieces.push_back(&of);
@@ -187,7 +215,7 @@ void RowLayer::lay(const std::vector<MeshPiece>& all, int row, FanSide side) {
         // with a keel between the sides there is nothing to span
         const double siding =
             piece.middle.empty() ? 0.0 : m_hull->trims.siding.at(piece.middle[piece.middle.size() / 2].p.x());
-        const bool joined = piece.lens && siding < thinnest && 2 * piece.widest <= mesh.width &&
+        const bool joined = piece.lens && siding < tooThin && 2 * piece.widest <= mesh.width &&
                             m_context->project->planking.closing == ClosingMethod::BothSides;
         if (joined) {
             Strip centre = centrePiece(piece, row, *m_context);

@@ -51,13 +51,17 @@ private:
         const RowMesh* mesh = nullptr;
     };
     void lay(const std::vector<MeshPiece>& pieces, int row, geometry::FanSide side);
+    void leaveOut(const RowPiece& thin, geometry::FanSide side);
 
     const LayingContext* m_context;
     const TrimmedSurface* m_hull;
     Plan* m_plan;
     SeamCheck m_seams;
     int m_measured = 0;     // row; 0: none
-    double m_dropped = 0.0; // mm, widest piece too small to be wood
+    double m_dropped = 0.0; // mm, widest piece too small to be wood that no strip runs on over
+    double m_takenIn = 0.0; // mm, widest that one does, and where
+    double m_takenInX = 0.0;
+    geometry::FanSide m_takenInSide = geometry::FanSide::TowardKeel;
 };
 
 } // namespace sheerlay::core

@@ -36,26 +36,38 @@ std::optional<TrimmedSurface> below(const TrimmedSurface& hull, const std::vecto
     TrimmedSurface part = hull;
     part.trims.siding = hull.trims.siding.widened(-onTheLine);
     part.trims.upper = geometry::UpperEdge(std::move(nodes));
-    // the edge's own line inside the hull, end to end, for the corners where it meets the centreline
-    part.outline.sheer.clear();
-    for (const RowNode& n : edge)
-        if (n.alive && hull.outline.region.contains(n.state.uv.x(), n.state.uv.y()))
-            part.outline.sheer.push_back(n.state.uv);
-    if (part.outline.sheer.size() < 2)
+    // the edge's own line inside the hull, with the exact places where it lands on keel or transom
+    const auto inside = [&](const RowNode& n) {
+        return n.alive && hull.outline.region.contains(n.state.uv.x(), n.state.uv.y());
+    };
+    const auto first = std::find_if(edge.begin(), edge.end(), inside);
+    const auto last = std::find_if(edge.rbegin(), edge.rend(), inside);
+    if (first == edge.end() || std::distance(first, last.base()) < 2)
         return std::nullopt;
-    // from the outermost vertices of the keel line that lie below the edge
-    const auto& keel = hull.outline.profile;
+    part.outline.sheer.clear();
+    for (auto n = first; n != last.base(); ++n)
+        if (inside(*n))
+            part.outline.sheer.push_back(n->state.uv);
+    if (first != edge.begin() && std::prev(first)->alive) {
+        const auto out = geometry::arcBetween(*std::prev(first), *first).reversed();
+        const Crossing x = firstCrossing(hull, out);
+        part.outline.sheer.insert(part.outline.sheer.begin(), out.at(x.f));
+    }
+    if (last != edge.rbegin() && std::prev(last)->alive) {
+        const auto out = geometry::arcBetween(*last, *std::prev(last));
+        part.outline.sheer.push_back(out.at(firstCrossing(hull, out).f));
+    }
+    // the keel line from landing to landing, or on to the transom
     const auto isBelow = [&](const Vector2d& uv) {
         const Eigen::Vector3d p = hull.surface.point(uv.x(), uv.y());
         return part.trims.value(geometry::Trim::Sheer, uv.y(), p) > 0;
     };
-    const auto first = std::find_if(keel.begin(), keel.end(), isBelow);
-    const auto last = std::find_if(keel.rbegin(), keel.rend(), isBelow);
-    if (first == keel.end())
+    const auto& keel = hull.outline.profile;
+    const auto firstBelow = std::find_if(keel.begin(), keel.end(), isBelow);
+    const auto lastBelow = std::find_if(keel.rbegin(), keel.rend(), isBelow);
+    if (firstBelow == keel.end())
         return std::nullopt;
-    part.outline.sheer.front() = *first;
-    part.outline.sheer.back() = *last;
-    part.outline.profile.assign(first, last.base());
+    part.outline.profile.assign(firstBelow, lastBelow.base());
     return part;
 }
 
@@ -186,6 +198,8 @@ std::optional<SplitChoice> laySplit(const geometry::EvenMaster& master,
             bestPlan->strips.insert(bestPlan->strips.end(),
                                     std::make_move_iterator(bottom.strips.begin()),
                                     std::make_move_iterator(bottom.strips.end()));
+            bestPlan->findings.insert(
+                bestPlan->findings.end(), bottom.findings.begin(), bottom.findings.end());
             bestPlan->lastRow = bottom.lastRow;
             bestPlan->coverage.stripsArea += bottom.coverage.stripsArea;
             bestPlan->coverage.largestGap =
