@@ -1,3 +1,4 @@
+#include "core/planking/planking.hpp"
 #include "core/planking/thin_piece.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/edge_curves.hpp"
