@@ -1,6 +1,8 @@
+#include "core/hull/cell_checker.hpp"
 #include "core/hull/hull.hpp"
 #include "core/hull/loft_data.hpp"
 #include "core/hull/loft_report.hpp"
+#include "core/hull/quick_loft.hpp"
 #include "core/hull/surface_fit.hpp"
 #include "core/hull/suspect_cells.hpp"
 #include "core/hull/trimmed_surface.hpp"
@@ -9,6 +11,7 @@
 #include <algorithm>
 #include <chrono>
 #include <cmath>
+#include <functional>
 
 namespace sheerlay::core {
 namespace {
@@ -63,15 +66,38 @@ double foremost(const LoftData& data, const TrimmedSurface& hull) {
     return std::abs(data.x0 - lofted) <= 2.0 ? data.x0 : lofted;
 }
 
-} // namespace
+/// The doubts of an earlier loft that the table still gives rise to.
+std::vector<SuspectCell>
+stillDoubted(const HullTable& table, const LoftedHull& before, const LoftData& data) {
+    std::vector<SuspectCell> suspects;
+    for (const DoubtfulCell& d : before.doubtful)
+        for (std::size_t i = 0; i < data.points.size(); ++i) {
+            const LoftPoint& p = data.points[i];
+            if (p.cell == nullptr || p.cell->kind != d.kind)
+                continue;
+            const Station& s = table.stations[static_cast<std::size_t>(p.station)];
+            const bool listed = d.kind != PointKind::Sheer && d.kind != PointKind::Keel;
+            if (listed && (d.point >= s.points.size() || p.cell != &s.points[d.point]))
+                continue;
+            const double value = p.cell->diagonal ? p.cell->diagonal->distance
+                                 : d.height       ? p.cell->height
+                                                  : p.cell->halfBreadth;
+            constexpr double same = 1e-6; // mm
+            if (value == d.printed && std::abs(s.x + before.xShift - before.stationX[d.station]) < same)
+                suspects.push_back({i, d.height, d.printed, d.fair, d.spread, 0.0, d.setAside});
+        }
+    return suspects;
+}
 
-Expected<LoftedHull, LoftError> loft(const Project& project) {
+using Suspects = std::function<std::vector<SuspectCell>(LoftData&)>;
+
+Expected<LoftedHull, LoftError> loftWith(const Project& project, const Suspects& suspectsIn) {
     const auto begin = std::chrono::steady_clock::now();
     auto prepared = prepareLoft(project.hull);
     if (!prepared)
         return unexpected(LoftError{prepared.error()});
     LoftData& data = *prepared;
-    const std::vector<SuspectCell> suspects = findSuspectCells(project.hull, data);
+    const std::vector<SuspectCell> suspects = suspectsIn(data);
     auto fitted = fitSurface(data);
     if (!fitted)
         return unexpected(LoftError{fitted.error()});
@@ -129,6 +155,26 @@ Expected<LoftedHull, LoftError> loft(const Project& project) {
     hull.milliseconds =
         std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();
     return hull;
+}
+
+} // namespace
+
+Expected<LoftedHull, LoftError> loft(const Project& project) {
+    return loftWith(project, [&](LoftData& data) { return findSuspectCells(project.hull, data); });
+}
+
+Expected<LoftedHull, LoftError> quickLoft(const Project& project, const LoftedHull& before) {
+    return loftWith(project, [&](LoftData& data) {
+        const std::vector<SuspectCell> suspects = stillDoubted(project.hull, before, data);
+        std::vector<CellRef> out;
+        for (const SuspectCell& s : suspects)
+            out.push_back({s.point, s.height});
+        CellChecker checker(project.hull, data); // only for the girths the search starts the fit with
+        checker.setOut(std::move(out));
+        checker.startGirths();
+        setAside(suspects, data);
+        return suspects;
+    });
 }
 
 } // namespace sheerlay::core

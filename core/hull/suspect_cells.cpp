@@ -242,14 +242,18 @@ CellSearch searchCells(const HullTable& table, LoftData& data) {
         // so many speak against what all cells rest on, not against the cells: none is left out of the loft
         for (SuspectCell& c : found.suspects)
             c.setAside = false;
-    for (const SuspectCell& s : found.suspects) {
+    setAside(found.suspects, data);
+    return found;
+}
+
+void setAside(const std::vector<SuspectCell>& suspects, LoftData& data) {
+    for (const SuspectCell& s : suspects) {
         LoftPoint& p = data.points[s.point];
         if (s.setAside && p.kind != LoftPoint::Kind::Sheer)
             p.weightY = p.weightZ = 0;
         else if (s.setAside)
             (s.height ? p.weightZ : p.weightY) = 0;
     }
-    return found;
 }
 
 std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data) {

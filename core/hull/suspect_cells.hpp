@@ -34,6 +34,9 @@ struct CellSearch {
 /// @source table_checks.md section 2; thresholds were tuned there on two tables
 [[nodiscard]] CellSearch searchCells(const HullTable& table, LoftData& data);
 
+/// Gives the points of those set aside no weight.
+void setAside(const std::vector<SuspectCell>& suspects, LoftData& data);
+
 /// Its suspects alone.
 [[nodiscard]] std::vector<SuspectCell> findSuspectCells(const HullTable& table, LoftData& data);
 

@@ -320,15 +320,17 @@ setCells(const Project& project, const std::vector<GridLine>& lines, const std::
     edited = {project, {}};
     for (const std::vector<CellEntry>& group : together(lines, entries)) {
         Project next = edited.project;
-        const auto refused = Setter(next, lines, notation).set(group);
-        edited.refused.insert(edited.refused.end(), refused.begin(), refused.end());
-        const auto judged = checked(next);
-        if (judged) {
+        std::vector<RefusedEntry> refused = Setter(next, lines, notation).set(group);
+        if (const auto judged = checked(next)) {
             edited.project = std::move(next);
-            continue;
+        } else {
+            for (const CellEntry& entry : group)
+                if (std::none_of(refused.begin(), refused.end(), [&](const RefusedEntry& r) {
+                        return r.entry.cell == entry.cell;
+                    }))
+                    refused.push_back({entry, judged.error().front().found, judged.error().front().would});
         }
-        for (const CellEntry& entry : group)
-            edited.refused.push_back({entry, judged.error().front().found, judged.error().front().would});
+        edited.refused.insert(edited.refused.end(), refused.begin(), refused.end());
     }
     return edited;
 }
