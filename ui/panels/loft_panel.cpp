@@ -1,11 +1,9 @@
 #include "ui/panels/loft_panel.hpp"
 
 #include "ui/panels/findings_list.hpp"
-#include "ui/scene/boat.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/words.hpp"
 
-#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QTableWidget>
@@ -14,32 +12,19 @@
 #include <cmath>
 
 namespace sheerlay::ui {
-namespace {
-
-/// Departures are told finer than lengths: tenths of a millimetre, or hundredths of an inch.
-QString departure(double millimetres, core::Units units, bool sign) {
-    const double value = units == core::Units::Inches ? millimetres / 25.4 : millimetres;
-    const QString number = QString::number(std::abs(value), 'f', units == core::Units::Inches ? 3 : 1);
-    const QString unit = units == core::Units::Inches ? QStringLiteral(" in") : QStringLiteral(" mm");
-    const QString mark = !sign ? QString() : value < 0 ? QStringLiteral("−") : QStringLiteral("+");
-    return mark + number + unit;
-}
-
-} // namespace
-
 LoftPanel::LoftPanel(QWidget* parent)
     : QWidget(parent), m_summary(new QLabel(this)), m_table(new QTableWidget(this)),
       m_findingsHead(new QLabel(this)), m_findings(new FindingsList(this)) {
     m_summary->setWordWrap(true);
-    m_summary->setStyleSheet(QStringLiteral("font-size: 15px;"));
     m_table->setColumnCount(5);
     m_table->setHorizontalHeaderLabels({QStringLiteral("Station"),
-                                        QStringLiteral("From the bow"),
+                                        QStringLiteral("From bow"),
                                         QStringLiteral("Points"),
-                                        QStringLiteral("Average off"),
+                                        QStringLiteral("Mean off"),
                                         QStringLiteral("Most off")});
     m_table->verticalHeader()->hide();
-    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
     m_table->setFocusPolicy(Qt::NoFocus);
@@ -48,23 +33,19 @@ LoftPanel::LoftPanel(QWidget* parent)
     m_table->setFrameShape(QFrame::NoFrame);
     m_findingsHead->setStyleSheet(QStringLiteral("font-size: 15px; font-weight: 600;"));
 
-    auto* left = new QVBoxLayout;
-    left->addWidget(m_summary);
-    left->addSpacing(8);
-    left->addWidget(m_table, 1);
-    auto* rightSide = new QVBoxLayout;
-    rightSide->addWidget(m_findingsHead);
-    rightSide->addWidget(m_findings, 1);
-    auto* layout = new QHBoxLayout(this);
-    layout->setContentsMargins(20, 16, 20, 16);
-    layout->setSpacing(24);
-    layout->addLayout(left, 3);
-    layout->addLayout(rightSide, 2);
+    m_table->verticalHeader()->setDefaultSectionSize(22);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(16, 12, 12, 8);
+    layout->setSpacing(8);
+    layout->addWidget(m_summary);
+    layout->addWidget(m_findingsHead);
+    layout->addWidget(m_findings, 3);
+    layout->addWidget(m_table, 4);
     refill();
 }
 
-void LoftPanel::setBoat(std::shared_ptr<const Boat> boat) {
-    m_boat = std::move(boat);
+void LoftPanel::setHull(std::shared_ptr<const core::LoftedHull> hull) {
+    m_hull = std::move(hull);
     refill();
 }
 
@@ -76,14 +57,14 @@ void LoftPanel::setUnits(core::Units units) {
 
 void LoftPanel::refill() {
     m_table->setRowCount(0);
-    if (!m_boat) {
+    if (!m_hull) {
         m_summary->setText(
             QStringLiteral("Open a project, and this bench shows how its table of offsets was lofted."));
         m_findingsHead->clear();
         m_findings->setFindings({});
         return;
     }
-    const core::LoftedHull& hull = m_boat->hull;
+    const core::LoftedHull& hull = *m_hull;
     m_summary->setText(
         QStringLiteral(
             "The lofted hull is %1 long and %2 wide. It runs within %3 of the table on average and %4 at "
@@ -91,9 +72,9 @@ void LoftPanel::refill() {
             "inside.")
             .arg(lengthText(hull.drawn.length, m_units),
                  lengthText(hull.drawn.beam, m_units),
-                 departure(hull.residualRms, m_units, false),
-                 departure(std::abs(hull.residualMax), m_units, false),
-                 departure(hull.roundingSigma, m_units, false)));
+                 departureText(hull.residualRms, m_units, false),
+                 departureText(std::abs(hull.residualMax), m_units, false),
+                 departureText(hull.roundingSigma, m_units, false)));
     m_table->setRowCount(static_cast<int>(hull.residuals.size()));
     int row = 0;
     for (const core::StationResidual& residual : hull.residuals) {
@@ -101,8 +82,8 @@ void LoftPanel::refill() {
         const QStringList cells{toQString(residual.station),
                                 station ? lengthText(residual.x, m_units) : QString(),
                                 QString::number(residual.points),
-                                departure(residual.rms, m_units, false),
-                                departure(residual.max, m_units, true)};
+                                departureText(residual.rms, m_units, false),
+                                departureText(residual.max, m_units, true)};
         for (int column = 0; column < cells.size(); ++column) {
             auto* item = new QTableWidgetItem(cells[column]);
             item->setTextAlignment(Qt::AlignVCenter | (column == 0 ? Qt::AlignLeft : Qt::AlignRight));
@@ -116,6 +97,7 @@ void LoftPanel::refill() {
     m_findingsHead->setText(hull.findings.empty()
                                 ? QStringLiteral("Nothing odd was found in the table")
                                 : QStringLiteral("Found in the table: %1").arg(m_findings->summary()));
+    m_findings->setVisible(!hull.findings.empty());
 }
 
 } // namespace sheerlay::ui

@@ -14,23 +14,23 @@ class QTableWidget;
 
 namespace sheerlay::ui {
 
-struct Boat;
 class FindingsList;
 
-/// The Lines bench: how near the loft runs to the table of offsets, station by station, and what was found in
-/// the table.
+/// How near the loft runs to the table of offsets, station by station, and what was found in the table.
 class LoftPanel : public QWidget {
     Q_OBJECT
 public:
     explicit LoftPanel(QWidget* parent = nullptr);
-    void setBoat(std::shared_ptr<const Boat> boat);
+    /// Null: no boat is open.
+    void setHull(std::shared_ptr<const core::LoftedHull> hull);
     void setUnits(core::Units units);
     [[nodiscard]] QTableWidget* table() const { return m_table; }
+    [[nodiscard]] FindingsList* findings() const { return m_findings; }
 
 private:
     void refill();
 
-    std::shared_ptr<const Boat> m_boat;
+    std::shared_ptr<const core::LoftedHull> m_hull;
     core::Units m_units = core::Units::Millimetres;
     QLabel* m_summary;
     QTableWidget* m_table;

@@ -20,6 +20,14 @@ QString lengthText(double millimetres, core::Units units, Fineness fineness) {
     return text.replace(QLatin1Char(' '), QChar(0x00A0));
 }
 
+QString departureText(double millimetres, core::Units units, bool sign) {
+    const bool inches = units == core::Units::Inches;
+    const double value = inches ? millimetres / core::mmPerInch : millimetres;
+    const QString number = QString::number(std::abs(value), 'f', inches ? 3 : 1);
+    const QString mark = !sign ? QString() : value < 0 ? QStringLiteral("−") : QStringLiteral("+");
+    return mark + number + (inches ? QStringLiteral(" in") : QStringLiteral(" mm"));
+}
+
 QString radiusText(double millimetres, core::Units units) {
     const double value = units == core::Units::Inches ? millimetres / core::mmPerFoot : millimetres / 1000.0;
     const QString unit = units == core::Units::Inches ? QStringLiteral(" ft") : QStringLiteral(" m");

@@ -19,6 +19,10 @@ struct Fineness {
 /// line ends.
 [[nodiscard]] QString lengthText(double millimetres, core::Units units, Fineness fineness = {});
 
+/// How far something stands off, told finer than lengths: tenths of a millimetre or thousandths of an inch.
+/// @param sign  with + or − in front
+[[nodiscard]] QString departureText(double millimetres, core::Units units, bool sign);
+
 /// Length to cut, up to the next 5 mm or 1/4 in, as the sheets have it.
 [[nodiscard]] QString cutLengthText(double millimetres, core::Units units);
 

@@ -1,6 +1,7 @@
 #include "ui/window/load_boat.hpp"
 
 #include "core/hull/hull.hpp"
+#include "core/hull/quick_loft.hpp"
 #include "core/journal/replan.hpp"
 #include "core/planking/recovery.hpp"
 #include "core/project/project_file.hpp"
@@ -44,12 +45,18 @@ LoadedBoat loadBoat(const std::string& path, std::stop_token stop, const TaskRun
 LoadedBoat planBoat(const core::Project& project,
                     const std::shared_ptr<const Boat>& before,
                     std::stop_token stop,
-                    const TaskRunner::Progress& progress) {
+                    const TaskRunner::Progress& progress,
+                    const HullSink& lofted) {
     LoadedBoat loaded;
     loaded.project = project;
     const bool kept = before && sameHull(before->project, project);
     if (!kept)
         progress(QStringLiteral("Lofting the hull…"));
+    if (lofted && before && !kept) // the picture follows before misprints are looked for
+        if (auto quick = core::quickLoft(project, before->hull))
+            lofted(std::make_shared<const core::LoftedHull>(std::move(*quick)));
+    if (stop.stop_requested())
+        return loaded;
     auto hull = kept ? Expected<core::LoftedHull, core::LoftError>(before->hull) : core::loft(project);
     if (!hull) {
         loaded.stage = QStringLiteral("lofted");
@@ -58,6 +65,8 @@ LoadedBoat planBoat(const core::Project& project,
     }
     if (stop.stop_requested())
         return loaded;
+    if (lofted && !kept)
+        lofted(std::make_shared<const core::LoftedHull>(*hull));
     progress(QStringLiteral("Laying the strips…"));
     core::PlankingWatch watch;
     watch.stop = stop;

@@ -1,11 +1,13 @@
 #pragma once
 
+#include "core/hull/hull.hpp"
 #include "core/project/message.hpp"
 #include "ui/scene/boat.hpp"
 #include "ui/window/task_runner.hpp"
 
 #include <QString>
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <stop_token>
@@ -29,12 +31,18 @@ struct LoadedBoat {
 [[nodiscard]] LoadedBoat
 loadBoat(const std::string& path, std::stop_token stop, const TaskRunner::Progress& progress);
 
+/// Takes a hull that was just lofted, on the worker.
+using HullSink = std::function<void(std::shared_ptr<const core::LoftedHull>)>;
+
 /// Lofts, plans and draws an edited project. The hull of `before` is taken over where the edit does not touch
 /// it; `before` may be none.
+/// @param lofted  told of a new hull at once, and again when misprints were looked for, before the strips are
+/// laid
 [[nodiscard]] LoadedBoat planBoat(const core::Project& project,
                                   const std::shared_ptr<const Boat>& before,
                                   std::stop_token stop,
-                                  const TaskRunner::Progress& progress);
+                                  const TaskRunner::Progress& progress,
+                                  const HullSink& lofted = {});
 
 /// "line 12 · hull.station[3].x: what was found; what would do"
 [[nodiscard]] QString messageLine(const core::FileMessage& message);

@@ -1,13 +1,13 @@
 #include "ui/window/main_window.hpp"
 
 #include "ui/panels/laying_bar.hpp"
-#include "ui/panels/loft_panel.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/file_watch.hpp"
 #include "ui/window/journal_bench.hpp"
+#include "ui/window/lines_bench.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/project_desk.hpp"
@@ -48,7 +48,7 @@ QString droppedProject(const QMimeData* data) {
 MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     : QMainWindow(parent), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
       m_desk(new ProjectDesk(this)), m_notice(new Notice), m_pages(new QStackedWidget),
-      m_lines(new LoftPanel), m_planking(new PlankingBench(mode)),
+      m_lines(new LinesBench(mode)), m_planking(new PlankingBench(mode)),
       m_moulds(new SheetsBench(mode, mouldPages())), m_stock(new SheetsBench(mode, stockPages())),
       m_sheets(new SheetsBench(mode, wallPages())), m_fittingOut(new SheetsBench(mode, fittingOutPages())),
       m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_benchButtons(new QButtonGroup(this)),
@@ -96,6 +96,9 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
         core::Planking planking = m_desk->project().planking;
         planking.start = line;
         askPlanking(planking);
+    });
+    connect(m_lines, &LinesBench::edited, this, [this](const QString& name, const core::Project& project) {
+        m_desk->edit(name, project);
     });
     connect(m_desk, &ProjectDesk::projectChanged, this, &MainWindow::replan);
     connect(m_desk, &ProjectDesk::dirtyChanged, this, [this](bool dirty) {

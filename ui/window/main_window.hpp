@@ -19,7 +19,7 @@ namespace sheerlay::ui {
 
 class FileWatch;
 class JournalBench;
-class LoftPanel;
+class LinesBench;
 class Notice;
 class PlankingBench;
 class ProjectDesk;
@@ -49,7 +49,7 @@ public:
     [[nodiscard]] SheetsBench* stock() const { return m_stock; }
     [[nodiscard]] SheetsBench* fittingOut() const { return m_fittingOut; }
     [[nodiscard]] JournalBench* journal() const { return m_journal; }
-    [[nodiscard]] LoftPanel* lines() const { return m_lines; }
+    [[nodiscard]] LinesBench* lines() const { return m_lines; }
     [[nodiscard]] Notice* notice() const { return m_notice; }
     /// One strip at a time over the whole screen, from where it was left.
     void enterShop();
@@ -74,6 +74,8 @@ private:
     void makeKeys();
     void load();
     void replan();
+    /// Shows the next run's hull as soon as it is lofted, long before it is planked.
+    [[nodiscard]] HullSink whenLofted();
     void stopPlanning();
     void showProject();
     void connectShop();
@@ -104,7 +106,7 @@ private:
     Notice* m_notice;
     QStackedWidget* m_pages;
     QWidget* m_start = nullptr;
-    LoftPanel* m_lines;
+    LinesBench* m_lines;
     PlankingBench* m_planking;
     SheetsBench *m_moulds, *m_stock, *m_sheets, *m_fittingOut;
     JournalBench* m_journal;

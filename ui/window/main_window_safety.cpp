@@ -8,6 +8,7 @@
 #include "ui/shop/shop_mode.hpp"
 #include "ui/window/file_watch.hpp"
 #include "ui/window/journal_bench.hpp"
+#include "ui/window/lines_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
@@ -102,6 +103,7 @@ void MainWindow::showProject() {
     m_planking->controls()->setProject(m_desk->project());
     m_shop->setJournal(m_desk->project().journal);
     m_journal->setProject(m_desk->project());
+    m_lines->setProject(m_desk->project());
 }
 
 void MainWindow::stopPlanning() {
@@ -118,6 +120,17 @@ void MainWindow::stopPlanning() {
         pages->setStale(old);
 }
 
+HullSink MainWindow::whenLofted() {
+    // of the run that starts next; a later one makes its hull stale
+    const std::uint64_t revision = m_runner->revision() + 1;
+    return [this, revision, project = m_desk->project()](std::shared_ptr<const core::LoftedHull> hull) {
+        QMetaObject::invokeMethod(m_runner, [this, revision, project, hull] {
+            if (revision == m_runner->revision())
+                m_lines->setLoft(project, hull);
+        });
+    };
+}
+
 void MainWindow::replan() {
     if (m_takingBack)
         return;
@@ -130,9 +143,9 @@ void MainWindow::replan() {
     for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setStale(true);
     m_runner->run(
-        [project = m_desk->project(), before = m_boat](std::stop_token stop,
-                                                       const TaskRunner::Progress& progress) {
-            return planBoat(project, before, stop, progress);
+        [project = m_desk->project(), before = m_boat, lofted = whenLofted()](
+            std::stop_token stop, const TaskRunner::Progress& progress) {
+            return planBoat(project, before, stop, progress, lofted);
         },
         [this](const LoadedBoat& loaded) { take(loaded); },
         [this](const QString& text) {

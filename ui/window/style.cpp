@@ -52,12 +52,18 @@ QSlider::handle:horizontal { width: 20px; margin: -8px 0; border-radius: 10px; b
 QTableWidget { background: @paper; alternate-background-color: #F7F2E7; }
 QHeaderView::section { background: @paper; border: none; border-bottom: 1px solid @rule; padding: 6px;
     color: @pencil; font-weight: 600; }
+QTableView QTableCornerButton::section { background: @paper; border: none; border-bottom: 1px solid @rule; }
+QTableView { gridline-color: @rule; }
+#offsets QHeaderView::section { padding: 2px 6px; font-weight: 400; }
 QListWidget { background: @paper; }
 QScrollArea, QScrollArea > QWidget > QWidget { background: @paper; }
 QToolTip { background: @paper; color: @ink; border: 1px solid @rule; padding: 4px; }
 QScrollBar:vertical { background: transparent; width: 10px; }
 QScrollBar::handle:vertical { background: #CFC6B4; border-radius: 4px; min-height: 30px; margin: 1px; }
+QScrollBar:horizontal { background: transparent; height: 10px; }
+QScrollBar::handle:horizontal { background: #CFC6B4; border-radius: 4px; min-width: 30px; margin: 1px; }
 QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 )");
     text.replace(QStringLiteral("@rule"), name(palette::rule));
     text.replace(QStringLiteral("@paper"), name(palette::paper));

@@ -205,11 +205,11 @@ TEST_CASE("the card says how far rounding moves a strip's figures, where that is
 
 TEST_CASE("the loft's table has a line per station") {
     test::qtApp();
-    Boat boat = *test::fakeBoat();
-    boat.hull.roundingSigma = 0.3;
-    boat.hull.residuals = {{"1-0-0", 304.8, 0.2, -0.4, 9}, {"2-0-0", 609.6, 0.9, 2.5, 10}};
+    core::LoftedHull hull = test::fakeBoat()->hull;
+    hull.roundingSigma = 0.3;
+    hull.residuals = {{"1-0-0", 304.8, 0.2, -0.4, 9}, {"2-0-0", 609.6, 0.9, 2.5, 10}};
     LoftPanel panel;
-    panel.setBoat(std::make_shared<const Boat>(boat));
+    panel.setHull(std::make_shared<const core::LoftedHull>(hull));
     REQUIRE(panel.table()->rowCount() == 2);
     CHECK(panel.table()->item(0, 0)->text().toStdString() == "1-0-0");
     CHECK(panel.table()->item(0, 4)->text() == QStringLiteral("−0.4 mm"));
@@ -218,6 +218,6 @@ TEST_CASE("the loft's table has a line per station") {
     CHECK(panel.table()->item(1, 4)->foreground() != panel.table()->item(0, 4)->foreground());
     panel.setUnits(core::Units::Inches);
     CHECK(panel.table()->item(1, 4)->text() == QStringLiteral("+0.098 in"));
-    panel.setBoat(nullptr);
+    panel.setHull(nullptr);
     CHECK(panel.table()->rowCount() == 0);
 }

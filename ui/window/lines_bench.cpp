@@ -1,0 +1,241 @@
+#include "ui/window/lines_bench.hpp"
+
+#include "ui/panels/lines_board.hpp"
+#include "ui/panels/loft_panel.hpp"
+#include "ui/panels/offsets_grid.hpp"
+#include "ui/panels/offsets_model.hpp"
+#include "ui/panels/table_tools.hpp"
+#include "ui/scene/words.hpp"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSplitter>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include <spdlog/spdlog.h>
+
+#include <utility>
+
+namespace sheerlay::ui {
+namespace {
+
+constexpr int sideWidth = 380; // px
+constexpr int toldLines = 2;
+
+} // namespace
+
+LinesBench::LinesBench(TaskRunner::Mode mode, QWidget* parent)
+    : QWidget(parent), m_drawing(new TaskRunner(mode, this)), m_board(new LinesBoard),
+      m_grid(new OffsetsGrid), m_tools(new TableTools), m_loft(new LoftPanel), m_told(new QLabel),
+      m_said(new QLabel), m_fair(new QToolButton), m_likely(new QToolButton) {
+    auto* middle = new QSplitter(Qt::Vertical);
+    middle->addWidget(makeBoard());
+    middle->addWidget(makeTable());
+    middle->setStretchFactor(0, 1);
+    middle->setStretchFactor(1, 1);
+    middle->setChildrenCollapsible(false);
+    m_loft->setObjectName(QStringLiteral("side"));
+    m_loft->setAttribute(Qt::WA_StyledBackground);
+    m_loft->setFixedWidth(sideWidth);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(middle, 1);
+    layout->addWidget(m_loft);
+
+    connect(m_grid, &OffsetsGrid::told, this, [this] {
+        say({});
+        tell();
+    });
+    connect(m_grid, &OffsetsGrid::said, this, &LinesBench::say);
+    connect(m_tools, &TableTools::said, this, &LinesBench::say);
+    connect(m_grid->offsets(), &OffsetsModel::edited, this, &LinesBench::edited);
+    connect(m_tools, &TableTools::edited, this, [this](const QString& name, const core::Project& project) {
+        say({});
+        Q_EMIT edited(name, project);
+    });
+    connect(m_fair, &QToolButton::clicked, m_grid, &OffsetsGrid::takeFair);
+    connect(m_likely, &QToolButton::clicked, m_grid, &OffsetsGrid::takeLikely);
+    showPart(core::LinesPart::Whole);
+    say({});
+    tell();
+}
+
+QWidget* LinesBench::makeBoard() {
+    auto* box = new QWidget;
+    auto* layout = new QVBoxLayout(box);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    auto* bar = new QWidget;
+    bar->setObjectName(QStringLiteral("viewBar"));
+    bar->setAttribute(Qt::WA_StyledBackground);
+    auto* row = new QHBoxLayout(bar);
+    row->setContentsMargins(10, 3, 10, 3);
+    const auto add = [&](const QString& text, const QString& tip) {
+        auto* button = new QToolButton;
+        button->setText(text);
+        button->setToolTip(tip);
+        button->setFocusPolicy(Qt::NoFocus);
+        row->addWidget(button);
+        return button;
+    };
+    const std::pair<QString, QString> parts[] = {
+        {tr("All"), tr("Profile, half-breadths and body plan")},
+        {tr("Profile"), tr("From the side, with the buttocks")},
+        {tr("Half-breadths"), tr("From above, with the waterlines; diagonals below the centreline")},
+        {tr("Body plan"), tr("From the end: forward sections to the right, after ones to the left")}};
+    for (const auto& [text, tip] : parts) {
+        QToolButton* button = add(text, tip);
+        button->setCheckable(true);
+        const auto part = static_cast<core::LinesPart>(m_parts.size());
+        connect(button, &QToolButton::clicked, this, [this, part] { showPart(part); });
+        m_parts.push_back(button);
+    }
+    row->addStretch(1);
+    connect(add(QStringLiteral("−"), tr("Smaller")), &QToolButton::clicked, m_board, &LinesBoard::zoomOut);
+    connect(add(QStringLiteral("+"), tr("Larger")), &QToolButton::clicked, m_board, &LinesBoard::zoomIn);
+    connect(add(tr("Show all"), tr("The whole drawing again")),
+            &QToolButton::clicked,
+            m_board,
+            &LinesBoard::showAll);
+    layout->addWidget(bar);
+    layout->addWidget(m_board, 1);
+    return box;
+}
+
+QWidget* LinesBench::makeTable() {
+    auto* table = new QWidget;
+    auto* layout = new QVBoxLayout(table);
+    layout->setContentsMargins(12, 6, 12, 6);
+    layout->setSpacing(4);
+    layout->addWidget(m_tools);
+    layout->addWidget(m_grid, 1);
+    m_told->setWordWrap(true);
+    m_told->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_told->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_told->setFixedHeight(toldLines * m_told->fontMetrics().lineSpacing() + 4); // the grid stays put
+    m_said->setWordWrap(true);
+    m_said->setStyleSheet(QStringLiteral("color: #C4532F;"));
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_told, 1);
+    for (QToolButton* button : {m_fair, m_likely}) {
+        button->setFocusPolicy(Qt::NoFocus);
+        button->hide();
+        row->addWidget(button, 0, Qt::AlignTop);
+    }
+    layout->addLayout(row);
+    layout->addWidget(m_said);
+    return table;
+}
+
+void LinesBench::showPart(core::LinesPart part) {
+    for (std::size_t i = 0; i < m_parts.size(); ++i)
+        m_parts[i]->setChecked(i == static_cast<std::size_t>(part));
+    m_board->setPart(part);
+}
+
+void LinesBench::setProject(const core::Project& project) {
+    m_grid->offsets()->setProject(project);
+    m_tools->setProject(project);
+    tell();
+}
+
+void LinesBench::setLoft(const core::Project& project, std::shared_ptr<const core::LoftedHull> hull) {
+    m_loftedProject = project;
+    m_hull = std::move(hull);
+    m_loft->setHull(m_hull);
+    m_grid->offsets()->setLoft(project, m_hull);
+    m_tools->setLoft(project, m_hull);
+    draw();
+    tell();
+}
+
+void LinesBench::setBoat(const std::shared_ptr<const Boat>& boat) {
+    if (!boat) { // another project is on its way
+        setProject({});
+        setLoft({}, nullptr);
+        return;
+    }
+    // the hull lives as long as the boat it is part of
+    setLoft(boat->project, std::shared_ptr<const core::LoftedHull>(boat, &boat->hull));
+}
+
+void LinesBench::setUnits(core::Units units) {
+    m_units = units;
+    m_loft->setUnits(units);
+    m_grid->offsets()->setUnits(units);
+    m_tools->setUnits(units);
+    m_board->setUnits(units);
+    draw();
+    tell();
+}
+
+/// The lines of the hull, reckoned beside the window; the ones before stay until then.
+void LinesBench::draw() {
+    if (!m_hull) {
+        m_drawing->cancel();
+        m_board->setLines(nullptr);
+        return;
+    }
+    m_drawing->run(
+        [project = m_loftedProject, hull = m_hull, units = m_units](std::stop_token,
+                                                                    const TaskRunner::Progress&) {
+            return std::make_shared<const core::DrawnLines>(core::drawnLines(project, *hull, units));
+        },
+        [this](std::shared_ptr<const core::DrawnLines> lines) { m_board->setLines(std::move(lines)); },
+        [](const QString& text) { spdlog::error("the lines could not be drawn: {}", text.toStdString()); });
+}
+
+QString LinesBench::told() const {
+    return m_told->text();
+}
+
+QString LinesBench::said() const {
+    return m_said->text();
+}
+
+void LinesBench::say(const QString& text) {
+    m_said->setText(text);
+    m_said->setVisible(!text.isEmpty());
+}
+
+std::optional<Eigen::Vector3d> LinesBench::cellInHand() const {
+    const QModelIndex at = m_grid->currentIndex();
+    if (!at.isValid() || !m_hull)
+        return std::nullopt;
+    const OffsetsModel& offsets = *m_grid->offsets();
+    const core::Station& station = offsets.project().hull.stations.at(static_cast<std::size_t>(at.column()));
+    const core::TablePoint* point =
+        core::pointOf(station, offsets.lines().at(static_cast<std::size_t>(at.row())));
+    if (point == nullptr)
+        return std::nullopt;
+    return Eigen::Vector3d(station.x + m_hull->xShift, point->halfBreadth, point->height);
+}
+
+void LinesBench::tell() {
+    const OffsetsModel& offsets = *m_grid->offsets();
+    const QModelIndex at = m_grid->currentIndex();
+    const auto doubt = at.isValid() ? offsets.doubt(at) : std::nullopt;
+    m_fair->setVisible(doubt.has_value());
+    m_likely->setVisible(doubt && doubt->likely);
+    if (doubt)
+        m_fair->setText(tr("Take the fair value, %1").arg(offsets.printedAs(doubt->fair, at)));
+    if (doubt && doubt->likely)
+        m_likely->setText(tr("Take %1").arg(offsets.printedAs(*doubt->likely, at)));
+    QString text = at.isValid()
+                       ? offsets.words(at)
+                       : tr("A cell that stands off the loft is coloured: blue outside it, brown inside, the "
+                            "deeper the farther. “?” marks a number the rest of the table contradicts.");
+    const int refused =
+        offsets.refusedCount() - (at.isValid() && at.data(OffsetsModel::RefusedRole).toBool() ? 1 : 0);
+    if (refused > 0)
+        text +=
+            QLatin1Char(' ') + (refused == 1 ? tr("One entry, marked “!”, can't stand yet.")
+                                             : tr("%1 entries, marked “!”, can't stand yet.").arg(refused));
+    m_told->setText(text);
+    m_tools->setStation(at.isValid() ? std::optional(static_cast<std::size_t>(at.column())) : std::nullopt);
+    m_board->setMark(cellInHand());
+}
+
+} // namespace sheerlay::ui
