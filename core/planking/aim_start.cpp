@@ -41,6 +41,25 @@ double worthOfSmall(const Plan& plan) {
     return worth;
 }
 
+/// The same rows where every strip is planed to cover `to` mm instead of `from`; what is narrowest stays so.
+Widths planedTo(double to, double from, double narrowest, Widths widths) {
+    const auto eased = [](const RowWidth& row, auto&& change) {
+        if (row.full())
+            return row;
+        std::vector<double> width = row.width();
+        for (double& w : width)
+            w = change(w);
+        return RowWidth(row.u(), std::move(width));
+    };
+    const double part = (to - narrowest) / std::max(from - narrowest, 1e-9);
+    for (auto* rows : {&widths.below, &widths.above})
+        for (RowWidth& row : *rows)
+            row = eased(row, [&](double w) { return narrowest + part * (w - narrowest); });
+    for (Band& band : widths.bands) // a nib stays where both strips together are as wide as one
+        band.width = eased(band.width, [&](double w) { return w * to / from; });
+    return widths;
+}
+
 bool movable(const Plan& plan, double shift) {
     return plan.start.kind != StartLine::Kind::Sheer && plan.start.girth + shift > 0;
 }
@@ -68,7 +87,12 @@ void aimShutter(const Widths& widths, const LayingContext& context, const Plan& 
         trialProject.strips.coverWidth -= changes[i].planed;
         LayingContext trialContext = context;
         trialContext.project = &trialProject;
-        auto trial = layFrom(start, widths, trialContext, empty);
+        const Widths planed = changes[i].planed > 0 ? planedTo(trialProject.strips.coverWidth,
+                                                               project.strips.coverWidth,
+                                                               narrowestAllowed(project),
+                                                               widths)
+                                                    : widths;
+        auto trial = layFrom(start, planed, trialContext, empty);
         if (!trial || !landsWell(shutterRemainder(*trial), trial->coverWidth, wanted, joinable))
             continue;
         if (topIsSound(*trial)) {

@@ -158,6 +158,10 @@ void shutter(Plan& plan) {
 }
 
 void coverageFinding(Plan& plan) {
+    if (std::any_of(plan.findings.begin(), plan.findings.end(), [](const Finding& f) {
+            return f.code == "uncovered";
+        }))
+        return; // where and why is told already
     const double missing = plan.coverage.hullArea - plan.coverage.stripsArea;
     if (std::abs(missing) > 0.001 * plan.coverage.hullArea)
         plan.findings.push_back(

@@ -89,9 +89,29 @@ bool RowColumns::partedAt(std::size_t i, int step) const {
 }
 
 LineEnd RowColumns::neck(std::size_t i) const {
-    const bool sheer = m_columns[i].trimA == Trim::Sheer || m_columns[i].trimB == Trim::Sheer;
-    return {m_columns[i].parentIn ? nodePoint(Line::Parent, i) : columnPoint(i, m_columns[i].a),
-            sheer ? Trim::Sheer : Trim::Centre};
+    const Column& c = m_columns[i];
+    const bool sheer = c.trimA == Trim::Sheer || c.trimB == Trim::Sheer;
+    return {columnPoint(i, c.trimB != Trim::None ? c.b : c.a), sheer ? Trim::Sheer : Trim::Centre};
+}
+
+std::optional<RowPiece> RowColumns::besideNeck(std::size_t i) const {
+    if (i == 0 || i + 1 >= m_columns.size() || m_columns[i].trimB == Trim::None ||
+        !m_columns[i - 1].parentIn || !m_columns[i].parentIn || !m_columns[i + 1].parentIn)
+        return std::nullopt;
+    const RowPoint before = nodePoint(Line::Parent, i - 1), behind = nodePoint(Line::Parent, i + 1);
+    RowPiece bit; // its area is in the columns of the two pieces
+    bit.parentEdge = {before, nodePoint(Line::Parent, i), behind};
+    bit.childEdge = {before, neck(i).point, behind};
+    bit.widest = left(i);
+    return bit;
+}
+
+bool RowColumns::stopsShort(Line line, std::size_t i, int step) const {
+    if (!in(line, i) || m_mesh.endsAt(i, step < 0))
+        return false;
+    const auto j = static_cast<std::ptrdiff_t>(i) + step;
+    return j < 0 || j >= static_cast<std::ptrdiff_t>(m_columns.size()) ||
+           !nodes(line)[static_cast<std::size_t>(j)].alive;
 }
 
 RowPoint RowColumns::nodePoint(Line line, std::size_t i) const {
@@ -156,8 +176,11 @@ RowPoint RowColumns::intermediate(const RowPoint& a, const RowPoint& b, double f
             return at(column,
                       distanceOf(line, column),
                       geometry::between(nodes(line)[i], nodes(line)[i + 1], column - static_cast<double>(i)));
+    const Vector2d chord = a.uv + f * (b.uv - a.uv);
+    if (std::min(a.distance, b.distance) == 0.0 && std::max(a.distance, b.distance) < tooThin)
+        return at(column, distance, chord); // from the parent line up to a neck
     // along a trim: on the chord in the parameters, brought back to whichever zero line both ends lie on
-    return at(column, distance, ontoTrim(m_hull, sharedTrim(a, b), a.uv + f * (b.uv - a.uv)));
+    return at(column, distance, ontoTrim(m_hull, sharedTrim(a, b), chord));
 }
 
 Trim RowColumns::sharedTrim(const RowPoint& a, const RowPoint& b) const {

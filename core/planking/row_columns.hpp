@@ -48,6 +48,15 @@ public:
     /// True when the run that ends at column i goes on beyond: it was parted at a neck there.
     [[nodiscard]] bool partedAt(std::size_t i, int step) const;
 
+    /// The point on the trim in which the two pieces parted at column i end.
+    [[nodiscard]] LineEnd neck(std::size_t i) const;
+    /// What the pieces parted at column i leave between their parent edges and the row's own, for the strip
+    /// nearer the start; none where the trim cuts the row on that side.
+    [[nodiscard]] std::optional<RowPiece> besideNeck(std::size_t i) const;
+
+    /// True when the fan ends at column i, inside the hull, though no nib is there: the row stops short.
+    [[nodiscard]] bool stopsShort(Line line, std::size_t i, int step) const;
+
     [[nodiscard]] RowPoint nodePoint(Line line, std::size_t i) const;
     /// The point of column i at a distance from the parent edge.
     [[nodiscard]] RowPoint columnPoint(std::size_t i, double distance) const;
@@ -68,7 +77,6 @@ private:
     [[nodiscard]] const std::vector<geometry::RowNode>& nodes(Line line) const;
     [[nodiscard]] double distanceOf(Line line, double column) const;
     [[nodiscard]] Column clip(std::size_t i) const;
-    [[nodiscard]] LineEnd neck(std::size_t i) const;
     [[nodiscard]] RowPoint at(double column, double distance, const Eigen::Vector2d& uv) const;
 
     const TrimmedSurface& m_hull;

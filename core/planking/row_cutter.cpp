@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
 
 namespace sheerlay::core {
 
@@ -133,6 +134,14 @@ RowPiece build(const RowColumns& columns, std::size_t c0, std::size_t c1) {
         if (c.trimA == Trim::Sheer || c.trimB == Trim::Sheer)
             piece.cutBySheer = std::max(piece.cutBySheer, lost);
     }
+    for (const Line line : {Line::Parent, Line::Child}) {
+        const auto [first, last] = columns.span(line, c0, c1);
+        if (first > c1)
+            continue;
+        for (const auto& [i, step] : {std::pair(first, -1), std::pair(last, +1)})
+            if (columns.stopsShort(line, i, step))
+                piece.stopsShort = columns.nodePoint(line, i).p.x();
+    }
     piece.tapered = columns.mesh().tapered();
     piece.part = columns.mesh().part;
     if (parent.turnsCorner || child.turnsCorner)
@@ -191,6 +200,8 @@ std::vector<RowPiece> cutRow(const TrimmedSurface& hull, const RowMesh& mesh) {
         for (std::size_t k = first + 2; k + 2 <= last; ++k)
             if (columns.isNeck(k) && k > first + 1 && wood(first, k) && wood(k, last)) {
                 list.push_back(build(columns, first, k));
+                if (auto bit = columns.besideNeck(k))
+                    list.push_back(std::move(*bit));
                 first = k;
             }
         list.push_back(build(columns, first, last));

@@ -64,6 +64,8 @@ struct RowPiece {
     bool tapered = false;     ///< the row's own far edge is cut, or the near one of the strip by a stealer
     RowPart part = RowPart::Whole;
     bool lens = false; ///< the far edge lies wholly beyond the centreline
+    /// mm from the bow, where it ends inside the hull because the line the rows are parallel to ends.
+    std::optional<double> stopsShort;
     /// The far edge is cut, by a taper or lengthwise by the centreline: the strip's good edge is the one
     /// nearer the start.
     [[nodiscard]] bool farEdgeCut() const noexcept {
@@ -84,7 +86,9 @@ private:
 };
 
 /// Cuts one row by the hull's trims.
-/// @return the pieces from bow to stern, and nothing where the row lies outside the hull
+/// @return the pieces from bow to stern, and nothing where the row lies outside the hull. Where two of them
+/// meet in a point, what that leaves along the parent edge stands between them as a piece too thin to be
+/// wood.
 [[nodiscard]] std::vector<RowPiece> cutRow(const TrimmedSurface& hull, const RowMesh& mesh);
 
 } // namespace sheerlay::core

@@ -107,7 +107,9 @@ RowEdge rowEdge(const RowColumns& columns,
                     append(columns, e.points, end->point, true);
                 }
             }
-            append(columns, e.points, columns.nodePoint(line, i), false);
+            const bool atNeck =
+                parent && ((i == c0 && columns.partedAt(i, -1)) || (i == c1 && columns.partedAt(i, +1)));
+            append(columns, e.points, atNeck ? columns.neck(i).point : columns.nodePoint(line, i), atNeck);
             if ((i == lastIn || !columns.in(line, i + 1)) && !(i == c1 && columns.partedAt(i, +1))) {
                 if (const auto end = columns.lineEnd(line, i, +1)) {
                     append(columns, e.points, end->point, true);

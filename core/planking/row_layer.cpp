@@ -146,6 +146,8 @@ void RowLayer::finish() {
     Coverage& c = m_plan->coverage;
     c.largestGap = std::max({c.largestGap, m_seams.largestGap(), m_dropped});
     c.largestOverlap = std::max(c.largestOverlap, m_seams.largestOverlap());
+    if (m_shortFrom != 0)
+        tellShort();
     if (m_takenIn > worthTelling)
         m_plan->findings.push_back(
             {Level::Note,
@@ -181,6 +183,19 @@ void RowLayer::tellFolding(int row, double x) {
                                     "strips; the rows above are sound."});
 }
 
+void RowLayer::tellShort() const {
+    m_plan->findings.push_back(
+        {Level::Stop,
+         "uncovered",
+         std::nullopt,
+         m_shortX,
+         (m_hull->trims.upper ? std::string("Rows of the bottom")
+                              : "From row " + std::to_string(m_shortFrom) + " on the rows") +
+             " end " + bothUnits(m_shortX) +
+             " from the bow, short of the end of the hull: the line they run parallel to "
+             "leaves the hull before it gets there. Start lower, or with less bend."});
+}
+
 void RowLayer::leaveOut(const RowPiece& thin, FanSide side) {
     const auto wide = takeIn(thin, m_plan->strips, side);
     if (!wide) {
@@ -209,6 +224,10 @@ void RowLayer::lay(const std::vector<MeshPiece>& all, int row, FanSide side) {
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         const RowPiece& piece = pieces[i]->piece;
         const RowMesh& mesh = *pieces[i]->mesh;
+        if (piece.stopsShort && m_shortFrom == 0) {
+            m_shortFrom = row;
+            m_shortX = *piece.stopsShort;
+        }
         m_plan->coverage.stripsArea += piece.area;
         m_plan->firstRow = std::min(m_plan->firstRow, row);
         m_plan->lastRow = std::max(m_plan->lastRow, row);

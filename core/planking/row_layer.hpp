@@ -46,6 +46,7 @@ public:
 private:
     [[nodiscard]] const geometry::RowNode* folding(const RowMesh& mesh) const;
     void tellFolding(int row, double x);
+    void tellShort() const;
     struct MeshPiece {
         RowPiece piece;
         const RowMesh* mesh = nullptr;
@@ -59,6 +60,8 @@ private:
     SeamCheck m_seams;
     int m_measured = 0;     // row; 0: none
     double m_dropped = 0.0; // mm, widest piece too small to be wood that no strip runs on over
+    int m_shortFrom = 0;    // row; 0: none stops short of the hull's end
+    double m_shortX = 0.0;  // mm from the bow
     double m_takenIn = 0.0; // mm, widest that one does, and where
     double m_takenInX = 0.0;
     geometry::FanSide m_takenInSide = geometry::FanSide::TowardKeel;

@@ -166,7 +166,7 @@ private:
             const Eigen::Vector3d &upper = bow ? s.upperEdge.front() : s.upperEdge.back(),
                                   &lower = bow ? s.lowerEdge.front() : s.lowerEdge.back();
             const double far = std::sqrt(squareDistance(tip, upper, lower)), span = (upper - lower).norm();
-            if (s.side != core::Side::Centre)
+            if (whole && s.side != core::Side::Centre)
                 want(far <= m_plan.coverWidth / 2 + 0.05 * span,
                      s.id,
                      "middle ends off the cut by",

@@ -1,7 +1,9 @@
 #include "core/planking/planking.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/planked.hpp"
 #include "tests/support/proven_boat.hpp"
 
+#include <algorithm>
 #include <initializer_list>
 #include <map>
 #include <string>
@@ -22,11 +24,22 @@ void prove(std::initializer_list<unsigned> seeds) {
     CHECK(count.planked == static_cast<int>(seeds.size()));
 }
 
+const Finding* finding(const Plan& plan, const std::string& code) {
+    const auto found = std::find_if(
+        plan.findings.begin(), plan.findings.end(), [&](const Finding& f) { return f.code == code; });
+    return found == plan.findings.end() ? nullptr : &*found;
+}
+
 } // namespace
 
 TEST_CASE("random boats keep what must hold: ends in the hull's corners") {
     // 14: a point at the sheer, a stem piece; 48, 195: a split bottom that ends close to a transom's corner
     prove({0, 6, 14, 48, 195});
+}
+
+TEST_CASE(
+    "random boats keep what must hold: rows parted in two by the sheer, strips planed for the last plank") {
+    prove({82, 163});
 }
 
 TEST_CASE("random boats keep what must hold: remainders too thin for a piece") {
@@ -35,6 +48,28 @@ TEST_CASE("random boats keep what must hold: remainders too thin for a piece") {
 
 TEST_CASE("random boats keep what must hold: tapers, accents, a split bottom, the last plank aimed at") {
     prove({19, 21, 31, 35, 118, 143});
+}
+
+TEST_CASE(
+    "rows that stop short of the hull's end are told, though they leave less than a part in a thousand") {
+    const Plan plan = planked(randomBoat(128).value()).plan;
+    CHECK(plan.coverage.stripsArea > 0.999 * plan.coverage.hullArea);
+    const Finding* told = finding(plan, "uncovered");
+    REQUIRE(told);
+    CHECK(told->level == Level::Stop);
+    CHECK(told->text.find("short of the end of the hull") != std::string::npos);
+    REQUIRE(told->x.has_value());
+    CHECK(*told->x < 100); // the start line leaves the hull over the sheer at the bow
+}
+
+TEST_CASE("stealers that find no sound place are left out, and why is told") {
+    const Plan plan = planked(randomBoat(10).value()).plan;
+    const Finding* told = finding(plan, "stealers-not-laid");
+    REQUIRE(told);
+    CHECK(told->level == Level::Caution);
+    CHECK(told->text.find("strip") != std::string::npos);
+    for (const Strip& s : plan.strips)
+        CHECK(s.kind != StripKind::Stealer);
 }
 
 TEST_CASE("200 random boats have every kind of end, closing, start and taper") {
