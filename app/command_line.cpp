@@ -50,7 +50,7 @@ const CLI::Validator linePlaces(
 
 /// The values CLI11 writes into before they become a Request.
 struct Fields {
-    std::string project, json, out, name, units, page, table, sections;
+    std::string project, json, out, name, units, page, table, sections, surface;
     std::vector<std::string> takes;
     std::string stations, waterlines, buttocks;
     bool weighTapers = false, battens = false;
@@ -181,12 +181,21 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
                 "with its place")
             ->type_name("DRAWING")
             ->excludes(table);
+    CLI::Option* surface =
+        starter
+            ->add_option("--surface",
+                         fields.surface,
+                         "Start from the hull's surfaces in STEP or IGES, a half or the whole of her")
+            ->type_name("SURFACES")
+            ->excludes(table)
+            ->excludes(sections);
     starter
-        ->add_option("--take",
-                     fields.takes,
-                     "How the table or drawing is to be read where it doesn't say or is read wrongly, as "
-                     "often as needed: "
-                     "\"spacing = 12 in\", \"row 5 = waterline 6 in\"")
+        ->add_option(
+            "--take",
+            fields.takes,
+            "How the table, drawing or surface is to be read where it doesn't say or is read wrongly, as "
+            "often as needed: "
+            "\"spacing = 12 in\", \"row 5 = waterline 6 in\"")
         ->type_name("\"KEY = VALUE\"")
         ->allow_extra_args(false);
 
@@ -205,8 +214,9 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
         return wrongUsage(problem.what(), help);
     }
 
-    if (!fields.takes.empty() && table->count() == 0 && sections->count() == 0)
-        return wrongUsage("--take says how a table or drawing is to be read; --table or --sections names it.",
+    if (!fields.takes.empty() && table->count() + sections->count() + surface->count() == 0)
+        return wrongUsage("--take says how a table, drawing or surface is to be read; --table, --sections or "
+                          "--surface names it.",
                           starter->help("sheerlay"));
 
     Request request;
@@ -234,6 +244,7 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
     request.name = fields.name;
     request.table = fields.table;
     request.sections = fields.sections;
+    request.surface = fields.surface;
     request.takes = fields.takes;
     request.taperTrade = fields.weighTapers;
     request.battens = fields.battens;

@@ -309,8 +309,9 @@ int runCommand(const Request& request, const Console& console) {
     case Command::Export:
         return exports(request, console);
     case Command::New:
-        return request.table.empty() && request.sections.empty() ? starter(request, console)
-                                                                 : writeFromTable(request, console);
+        return request.table.empty() && request.sections.empty() && request.surface.empty()
+                   ? starter(request, console)
+                   : writeFromTable(request, console);
     case Command::Window:
         break;
     }

@@ -25,7 +25,8 @@ struct Request {
     std::string name;                   ///< of a new project
     std::string table;                  ///< new: a table of offsets to start from, as given; empty: none
     std::string sections;               ///< new: a drawing of half sections to start from; empty: none
-    std::vector<std::string> takes;     ///< new: how the table or drawing is to be read
+    std::string surface;                ///< new: a file of surfaces to start from; empty: none
+    std::vector<std::string> takes;     ///< new: how the table, drawing or surface is to be read
     std::optional<core::Units> units;   ///< of what is printed; none: the project's
     std::optional<core::PageSize> page; ///< none: Letter for inches, A4 for millimetres
 };

@@ -5,8 +5,8 @@
 
 namespace sheerlay::app {
 
-/// `new --table` and `new --sections`: a project from a table of offsets or from half sections as drawn. Says
-/// in words how it was read.
+/// `new --table`, `new --sections` and `new --surface`: a project from a table of offsets, from half sections
+/// as drawn, or from a designer's surfaces. Says in words how it was read.
 /// @return an exit code of the contract; unless it is exitDone no file was written
 [[nodiscard]] int writeFromTable(const Request& request, const Console& console);
 

@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::string_view keys =
     "row N, column N, stations, labels, units, decimal, two-part, spacing, waterline-spacing, "
-    "buttock-spacing, half-siding, mirror, heights, drawn-to, beam, centre or base";
+    "buttock-spacing, half-siding, mirror, heights, drawn-to, beam, centre, base, bow, up or faces";
 
 std::optional<std::size_t> smallNumber(std::string_view text) {
     if (text.empty() || text.size() > 4 || text.find_first_not_of("0123456789") != std::string_view::npos)
@@ -42,6 +42,20 @@ std::optional<std::size_t> lineNumber(std::string_view text, bool column) {
 
 template <class T> using Words = std::initializer_list<std::pair<std::string_view, T>>;
 
+/// "-x", "+z", "y".
+std::optional<AxisDirection> direction(std::string_view text) {
+    AxisDirection read;
+    if (text.starts_with('+') || text.starts_with('-')) {
+        read.positive = text.front() == '+';
+        text.remove_prefix(1);
+    }
+    const auto axis = std::string_view("xyz").find(text);
+    if (text.size() != 1 || axis == std::string_view::npos)
+        return std::nullopt;
+    read.axis = static_cast<int>(axis);
+    return read;
+}
+
 /// One correction after the other; what can't be read is complained of.
 class CorrectionReader {
 public:
@@ -58,6 +72,10 @@ public:
             return line();
         if (m_key == "labels")
             return labels();
+        if (m_key == "bow" || m_key == "up")
+            return axis();
+        if (m_key == "faces")
+            return faces();
         if (choice("stations", m_read.stationsInColumns, {{"columns", true}, {"rows", false}}) ||
             choice("units",
                    m_read.units,
@@ -117,6 +135,23 @@ private:
             m_read.labels = *number;
         else
             complain(m_text, "labels = 1, the number of cells in front that name a line");
+    }
+    void axis() {
+        const auto read = direction(plainSigns(m_value));
+        if (!read)
+            return complain(m_text, m_key + " = x, -x, y, -y, z or -z, a direction of the file's axes");
+        (m_key == "bow" ? m_read.bow : m_read.up) = read;
+    }
+    void faces() {
+        std::string_view rest = m_value;
+        while (!rest.empty()) {
+            const auto end = rest.find(',');
+            const auto number = smallNumber(trimmed(rest.substr(0, end)));
+            if (!number || *number == 0)
+                return complain(m_text, "faces = 1, 3, the numbers of the hull's faces in the file");
+            m_read.faces.push_back(*number - 1);
+            rest.remove_prefix(end == std::string_view::npos ? rest.size() : end + 1);
+        }
     }
     template <class T>
     bool choice(std::string_view key, std::optional<T>& field, Words<std::type_identity_t<T>> words) {

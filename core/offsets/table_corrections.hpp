@@ -18,6 +18,12 @@ struct LineAs {
     std::string as;
 };
 
+/// A direction along one of a file's axes, "-x".
+struct AxisDirection {
+    int axis = 0; ///< 0, 1, 2: x, y, z
+    bool positive = true;
+};
+
 /// What the builder says about a table that does not say it itself, or is read wrongly.
 struct TableCorrections {
     std::optional<bool> stationsInColumns;
@@ -38,6 +44,9 @@ struct TableCorrections {
         beam; ///< of a drawing's widest section, both sides, a length: checks its scale
     std::optional<std::string> centre; ///< x of the centreline in a drawing's own units
     std::optional<std::string> base;   ///< height of the base line in a drawing's own units
+    std::optional<AxisDirection> bow;  ///< of a surface file: where the bow points
+    std::optional<AxisDirection> up;   ///< of a surface file
+    std::vector<std::size_t> faces;    ///< of a surface file: those that are hull, from 0; empty: unsaid
     std::vector<LineAs> lines;
 };
 

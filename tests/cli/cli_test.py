@@ -554,6 +554,28 @@ class New(Case):
         self.assertEqual(out.read_text(), "my own work")
         self.assertEqual(self.files(), ["mine.sheerlay"])
 
+    def test_from_a_surface(self):
+        folder, out = self.folder / "files", self.folder / "again.sheerlay"
+        self.call("export", EXAMPLE, "--out", folder)
+        done = self.call("new", "Grey Teal", "--surface", folder / "hull.step", "--take", "beam = 40 in", "--out", out, code=1)
+        self.assertIn("beam", done.stderr)
+        self.assertFalse(out.exists())
+        done = self.call("new", "Grey Teal", "--surface", folder / "hull.step", "--out", out)
+        self.assertIn("her bow points to -x", done.stdout)
+        self.assertRegex(done.stdout, r"The loft lies within 0\.0\d\d mm of the given surface")
+        mine = finite(self.call("plan", out, "--json", "-").stdout)["hull"]
+        example = finite(self.call("plan", EXAMPLE, "--json", "-").stdout)["hull"]
+        for key in ("length", "beam", "half_girth_max"):
+            self.assertAlmostEqual(mine[key], example[key], delta=0.1)
+        # what is no surface, and what is cut short
+        done = self.call("new", "Grey Teal", "--surface", EXAMPLE, "--out", self.folder / "no.sheerlay", code=1)
+        self.assertIn("neither STEP nor IGES", done.stderr)
+        (folder / "cut.step").write_bytes((folder / "hull.step").read_bytes()[:-4000])
+        done = self.call("new", "Grey Teal", "--surface", folder / "cut.step", "--out", self.folder / "no.sheerlay", code=1)
+        self.assertIn("cut short", done.stderr)
+        self.call("new", "Grey Teal", "--surface", folder / "none.step", "--out", self.folder / "no.sheerlay", code=1)
+        self.call("new", "Grey Teal", "--surface", "a", "--sections", "b", "--out", self.folder / "no.sheerlay", code=2)
+
     # An invented pram-like double-ender in centimetres with a decimal comma, one end for both; positions by number.
     TABLE = ("Station;0 & 6;1 & 5;2 & 4;3\nHEIGHTS ABOVE BASE (cm);;;;\nSheer;45,5;40;37,2;36\nKeel;20;4;1;0\n"
              "HALF-BREADTHS;;;;\nSheer;0,5;21,5;35;39,5\n30;...;18;33,5;39\n20;.;13;30;36,5\n10;;6,5;22;29,5\n5;;2;14,5;21\n"

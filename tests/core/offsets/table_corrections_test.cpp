@@ -17,6 +17,9 @@ TEST_CASE("every key is read, one by one or many in a text") {
                                        "centre = 105",
                                        "base = -12.5",
                                        "drawn-to = outside",
+                                       "bow = -X",
+                                       "up = z",
+                                       "faces = 1, 3",
                                        "row 5 = waterline 6 in",
                                        "Column C = unused"});
     REQUIRE(read.has_value());
@@ -35,6 +38,13 @@ TEST_CASE("every key is read, one by one or many in a text") {
     CHECK(read->base == "-12.5");
     CHECK(read->heightsBelow == true);
     CHECK(read->drawnTo == DrawnTo::Outside);
+    REQUIRE(read->bow.has_value());
+    CHECK(read->bow->axis == 0);
+    CHECK_FALSE(read->bow->positive);
+    REQUIRE(read->up.has_value());
+    CHECK(read->up->axis == 2);
+    CHECK(read->up->positive);
+    CHECK(read->faces == std::vector<std::size_t>{0, 2});
     REQUIRE(read->lines.size() == 2);
     CHECK_FALSE(read->lines[0].column);
     CHECK(read->lines[0].number == 5);
@@ -50,9 +60,13 @@ TEST_CASE("every correction that can't be read is complained of with what would 
                                        "units = furlong",
                                        "row x = unused",
                                        "labels = 0",
+                                       "bow = forward",
+                                       "up = +",
+                                       "faces = 0",
+                                       "faces = 1;2",
                                        "row 0 = unused"});
     REQUIRE_FALSE(read.has_value());
-    CHECK(read.error().size() == 7);
+    CHECK(read.error().size() == 11);
     for (const std::string& complaint : read.error())
         CHECK(complaint.find("what would do: ") != std::string::npos);
 }

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <Eigen/Core>
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace sheerlay::geometry {
+
+/// The least distance of a point from a line of straight pieces; 1e150 where it has fewer than two points.
+[[nodiscard]] inline double distanceTo(const std::vector<Eigen::Vector3d>& line, const Eigen::Vector3d& p) {
+    double least = 1e300;
+    for (std::size_t i = 1; i < line.size(); ++i) {
+        const Eigen::Vector3d d = line[i] - line[i - 1];
+        const double t = std::clamp((p - line[i - 1]).dot(d) / std::max(d.squaredNorm(), 1e-300), 0.0, 1.0);
+        least = std::min(least, (line[i - 1] + t * d - p).squaredNorm());
+    }
+    return std::sqrt(least);
+}
+
+/// Length of a line of straight pieces.
+[[nodiscard]] inline double lengthOf(const std::vector<Eigen::Vector3d>& line) {
+    double length = 0.0;
+    for (std::size_t i = 1; i < line.size(); ++i)
+        length += (line[i] - line[i - 1]).norm();
+    return length;
+}
+
+} // namespace sheerlay::geometry
