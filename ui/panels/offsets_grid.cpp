@@ -19,7 +19,8 @@
 namespace sheerlay::ui {
 namespace {
 
-/// Cells with their marks: "?" at a doubted number, a line over a corrected one.
+/// Cells with their marks: "?" at a doubted number, "!" at an entry that can't stand, a line under a
+/// corrected number, a frame about the one in hand.
 class CellPainter : public QStyledItemDelegate {
 public:
     using QStyledItemDelegate::QStyledItemDelegate;
@@ -43,6 +44,12 @@ public:
             painter->setPen(QPen(QColor::fromRgb(palette::cedar), 1.5));
             const QRect r = option.rect.adjusted(4, 2, -4, -2);
             painter->drawLine(r.left() + r.width() / 3, r.bottom(), r.right(), r.bottom());
+        }
+        if (const auto* view = qobject_cast<const QTableView*>(parent());
+            view && view->currentIndex() == index) {
+            painter->setPen(QPen(QColor::fromRgb(palette::cedar), 2.0));
+            painter->setBrush(Qt::NoBrush);
+            painter->drawRect(option.rect.adjusted(1, 1, -1, -1));
         }
         painter->restore();
     }
@@ -186,6 +193,22 @@ void OffsetsGrid::takeLikely() {
 void OffsetsGrid::takePrinted() {
     if (const QString printed = m_model->replacedAt(currentIndex()); !printed.isEmpty())
         m_model->enter({{cellOf(currentIndex()), printed.toStdString()}}, QString());
+}
+
+void OffsetsGrid::chooseDoubtful() {
+    const int columns = m_model->columnCount();
+    const int cells = m_model->rowCount() * columns;
+    const int from = currentIndex().isValid() ? currentIndex().row() * columns + currentIndex().column() : -1;
+    for (int i = 1; i <= cells; ++i) {
+        const int cell = (from + i) % cells;
+        const QModelIndex at = m_model->index(cell / columns, cell % columns);
+        if (at.data(OffsetsModel::DoubtfulRole).toBool()) {
+            setCurrentIndex(at);
+            return;
+        }
+    }
+    if (cells > 0 && from < 0)
+        setCurrentIndex(m_model->index(std::min(1, m_model->rowCount() - 1), 0));
 }
 
 void OffsetsGrid::fillMenu(QMenu& menu) {

@@ -37,6 +37,9 @@ public:
     void takeLikely();
     /// The printed number of a corrected one again.
     void takePrinted();
+    /// Goes to the next doubtful number, round and round; to the sheer of the first station where there is
+    /// none.
+    void chooseDoubtful();
     /// What the menu of a cell would hold; for tests too.
     void fillMenu(QMenu& menu);
 

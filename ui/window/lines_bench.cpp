@@ -1,5 +1,6 @@
 #include "ui/window/lines_bench.hpp"
 
+#include "ui/panels/findings_list.hpp"
 #include "ui/panels/lines_board.hpp"
 #include "ui/panels/loft_panel.hpp"
 #include "ui/panels/offsets_grid.hpp"
@@ -8,6 +9,7 @@
 #include "ui/scene/words.hpp"
 
 #include <QHBoxLayout>
+#include <QItemSelectionModel>
 #include <QLabel>
 #include <QSplitter>
 #include <QToolButton>
@@ -21,7 +23,7 @@ namespace sheerlay::ui {
 namespace {
 
 constexpr int sideWidth = 380; // px
-constexpr int toldLines = 2;
+constexpr int toldLines = 3;
 
 } // namespace
 
@@ -44,17 +46,18 @@ LinesBench::LinesBench(TaskRunner::Mode mode, QWidget* parent)
     layout->addWidget(middle, 1);
     layout->addWidget(m_loft);
 
-    connect(m_grid, &OffsetsGrid::told, this, [this] {
-        say({});
-        tell();
-    });
+    connect(m_grid, &OffsetsGrid::told, this, &LinesBench::tell);
+    // what was said holds until the builder goes on, not until the next loft comes in
+    connect(m_grid->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { say({}); });
     connect(m_grid, &OffsetsGrid::said, this, &LinesBench::say);
     connect(m_tools, &TableTools::said, this, &LinesBench::say);
-    connect(m_grid->offsets(), &OffsetsModel::edited, this, &LinesBench::edited);
-    connect(m_tools, &TableTools::edited, this, [this](const QString& name, const core::Project& project) {
+    const auto pass = [this](const QString& name, const core::Project& project) {
         say({});
         Q_EMIT edited(name, project);
-    });
+    };
+    connect(m_grid->offsets(), &OffsetsModel::edited, this, pass);
+    connect(m_tools, &TableTools::edited, this, pass);
+    connect(m_loft->findings(), &FindingsList::chosen, this, &LinesBench::goTo);
     connect(m_fair, &QToolButton::clicked, m_grid, &OffsetsGrid::takeFair);
     connect(m_likely, &QToolButton::clicked, m_grid, &OffsetsGrid::takeLikely);
     showPart(core::LinesPart::Whole);
@@ -200,6 +203,23 @@ void LinesBench::say(const QString& text) {
     m_said->setVisible(!text.isEmpty());
 }
 
+/// Takes the number in hand that a finding doubts.
+void LinesBench::goTo(const core::Finding& finding) {
+    if (finding.code != "doubtful-cell" || !finding.x || !m_hull)
+        return;
+    const OffsetsModel& offsets = *m_grid->offsets();
+    for (int column = 0; column < offsets.columnCount(); ++column)
+        for (int row = 0; row < offsets.rowCount(); ++row) {
+            const QModelIndex at = offsets.index(row, column);
+            const auto doubt = offsets.doubt(at);
+            if (doubt && m_hull->stationX.at(doubt->station) == *finding.x &&
+                toQString(finding.text).contains(QStringLiteral(": %1 is").arg(at.data().toString()))) {
+                m_grid->setCurrentIndex(at);
+                return;
+            }
+        }
+}
+
 std::optional<Eigen::Vector3d> LinesBench::cellInHand() const {
     const QModelIndex at = m_grid->currentIndex();
     if (!at.isValid() || !m_hull)
@@ -221,8 +241,10 @@ void LinesBench::tell() {
     m_likely->setVisible(doubt && doubt->likely);
     if (doubt)
         m_fair->setText(tr("Take the fair value, %1").arg(offsets.printedAs(doubt->fair, at)));
-    if (doubt && doubt->likely)
+    if (doubt && doubt->likely) {
         m_likely->setText(tr("Take %1").arg(offsets.printedAs(*doubt->likely, at)));
+        m_likely->setToolTip(tr("Likeliest: %1").arg(toQString(doubt->slip)));
+    }
     QString text = at.isValid()
                        ? offsets.words(at)
                        : tr("A cell that stands off the loft is coloured: blue outside it, brown inside, the "

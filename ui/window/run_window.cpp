@@ -1,9 +1,12 @@
 #include "ui/window/run_window.hpp"
 
 #include "ui/panels/laying_bar.hpp"
+#include "ui/panels/offsets_grid.hpp"
+#include "ui/panels/table_tools.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/view3d/exception_text.hpp"
+#include "ui/window/lines_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/style.hpp"
@@ -66,8 +69,12 @@ private:
         else
             bar->last();
         const QByteArray bench = qgetenv("SHEERLAY_BENCH");
-        if (bench == "lines")
+        if (bench == "lines" || bench == "table")
             m_window.showBench(MainWindow::Bench::Lines);
+        if (bench == "table") {
+            m_window.lines()->grid()->chooseDoubtful();
+            m_window.lines()->tools()->showScale(true);
+        }
         if (bench == "moulds")
             m_window.showBench(MainWindow::Bench::Moulds);
         if (bench == "fitting-out")

@@ -1,6 +1,7 @@
 #include "core/units/length.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
+#include "ui/panels/findings_list.hpp"
 #include "ui/panels/lines_board.hpp"
 #include "ui/panels/loft_panel.hpp"
 #include "ui/panels/offsets_grid.hpp"
@@ -11,6 +12,8 @@
 #include "ui/window/notice.hpp"
 #include "ui/window/project_desk.hpp"
 
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTableWidget>
@@ -141,6 +144,22 @@ TEST_CASE_METHOD(App, "a station is put in from the loft and taken out, each one
     CHECK(bytesOf(shop.path).contains("x = \"5-6-0\""));
 }
 
+TEST_CASE_METHOD(App, "what could not be pasted is said until the builder goes on") {
+    Workshop shop;
+    LinesBench& bench = *shop.window.lines();
+    const QModelIndex last =
+        cellAt(bench, QStringLiteral("Height · sheer"), bench.grid()->offsets()->columnCount() - 1);
+    bench.grid()->setCurrentIndex(last);
+    QGuiApplication::clipboard()->setText(QStringLiteral("1-5-6\t1-6-0"));
+    bench.grid()->paste();
+    CHECK(last.data().toString() == QStringLiteral("1-5-6"));
+    CHECK(bench.said().contains(QStringLiteral("1 of the pasted cells")));
+    bench.setBoat(shop.window.boat()); // as when the next loft comes in
+    CHECK_FALSE(bench.said().isEmpty());
+    bench.grid()->setCurrentIndex(last.siblingAtColumn(0));
+    CHECK(bench.said().isEmpty());
+}
+
 TEST_CASE_METHOD(App, "the boat is scaled after its new measures were told") {
     Workshop shop;
     TableTools& tools = *shop.window.lines()->tools();
@@ -223,6 +242,12 @@ TEST_CASE_METHOD(App, "a doubtful number is settled by one press, and kept besid
     bench.grid()->offsets()->setData(at, QString::fromStdString(narrow));
     REQUIRE_FALSE(bench.fairButton()->isHidden());
     CHECK(bench.loft()->table()->rowCount() > 10);
+    // the finding that tells it leads to it
+    bench.grid()->setCurrentIndex(cellAt(bench, QStringLiteral("Height · sheer"), 0));
+    CHECK(bench.fairButton()->isHidden());
+    for (const core::Finding& finding : bench.loft()->findings()->findings())
+        Q_EMIT bench.loft()->findings()->chosen(finding);
+    CHECK(bench.grid()->currentIndex() == at);
     bench.fairButton()->click();
     const core::TablePoint& settled = shop.window.boat()->project.hull.stations[6].points[3];
     CHECK(settled.replacedHalfBreadth == narrow);
