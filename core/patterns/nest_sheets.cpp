@@ -70,12 +70,26 @@ std::string sheetName(std::size_t index) {
     return "sheet " + std::to_string(index + 1);
 }
 
+std::string capital(std::string words) {
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+        words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    return words;
+}
+
+std::string byText(double length, double width, Units units) {
+    return formatLength(length, units, 16) + " by " + formatLength(width, units, 16);
+}
+
+double longestSheet(const NestedBoards& boards) {
+    return std::ranges::max_element(boards.goods.sizes, {}, &SheetSize::length)->length;
+}
+
 /// A sheet drawn small, `width` mm of paper long; y down.
 std::vector<Item> drawn(const NestedBoards& boards, std::size_t index, double width, double k) {
-    const double scale = width / boards.goods.length, high = boards.goods.width * scale;
+    const double scale = width / boards.sizeOf(index).length, high = boards.sizeOf(index).width * scale;
     std::vector<Item> items{makeBox({0.0, 0.0, width, high}, LineKind::Visible, colours::bench)};
     std::vector<Item> names;
-    for (const NestedPart& part : boards.nesting.sheets[index]) {
+    for (const NestedPart& part : boards.nesting.sheets[index].parts) {
         Path path;
         path.closed = true;
         path.line = LineKind::Thin;
@@ -109,15 +123,42 @@ std::vector<SawnPart> sawnParts(const MouldSet& set) {
     return parts;
 }
 
-NestedBoards nestMoulds(const MouldSet& set, const SheetGoods& goods) {
+NestedBoards nestMoulds(const MouldSet& set, const MouldChoices& choices) {
     NestedBoards boards;
     boards.parts = sawnParts(set);
-    boards.goods = goods;
+    boards.goods = {choices.sheets, choices.kerf};
     std::vector<std::vector<Vector2d>> outlines;
     for (const SawnPart& part : boards.parts)
         outlines.push_back(part.outline);
-    boards.nesting = nest(outlines, goods);
+    boards.nesting = nest(outlines, boards.goods);
     return boards;
+}
+
+std::vector<Finding> nestingFindings(const NestedBoards& boards, Units units) {
+    std::vector<Finding> findings;
+    const auto tell = [&](const char* code, std::string text) {
+        findings.push_back({Level::Caution, code, std::nullopt, std::nullopt, std::move(text)});
+    };
+    for (const std::size_t part : boards.nesting.tooLarge) {
+        const SawnPart& sawn = boards.parts[part];
+        const Place place = placeOf({part, 0, Vector2d::Zero()}, sawn.outline);
+        const Vector2d size = place.high - place.low;
+        tell("mould-larger-than-sheet",
+             capital(sawn.name) + " measures " + byText(size.maxCoeff(), size.minCoeff(), units) +
+                 " and no sheet of [moulds] holds it; a larger one would do, or saw it in two pieces joined "
+                 "by "
+                 "a batten.");
+    }
+    if (!boards.nesting.left.empty()) {
+        std::string names;
+        for (const std::size_t part : boards.nesting.left)
+            names += (names.empty() ? "" : ", ") + boards.parts[part].name;
+        tell("sheets-run-out",
+             "No sheet is left for " + names +
+                 "; a larger count under [[moulds.sheet]] would do, or a size "
+                 "without one, of which as many are taken as are needed.");
+    }
+    return findings;
 }
 
 std::vector<Pattern> nestedPatterns(const NestedBoards& boards) {
@@ -126,13 +167,13 @@ std::vector<Pattern> nestedPatterns(const NestedBoards& boards) {
         Pattern pattern;
         pattern.file = "moulds-on-sheet-" + std::string(i + 1 < 10 ? "0" : "") + std::to_string(i + 1);
         pattern.title = "Moulds on " + sheetName(i);
-        const SheetGoods& goods = boards.goods;
+        const SheetSize& size = boards.sizeOf(i);
         pattern.lines.push_back({Layer::Mark,
-                                 {{0, 0}, {goods.length, 0}, {goods.length, goods.width}, {0, goods.width}},
+                                 {{0, 0}, {size.length, 0}, {size.length, size.width}, {0, size.width}},
                                  true,
                                  LineKind::Thin,
                                  {}});
-        for (const NestedPart& part : boards.nesting.sheets[i]) {
+        for (const NestedPart& part : boards.nesting.sheets[i].parts) {
             std::vector<Vector2d> outline;
             for (const Vector2d& p : boards.parts[part.part].outline)
                 outline.push_back(part.onSheet(p));
@@ -150,24 +191,32 @@ std::vector<Sheet>
 nestedPages(const Project& project, const NestedBoards& boards, Units units, PageSize size) {
     ListPages pages(pageOf(size), project.name + ", moulds on sheets");
     const Nesting& nesting = boards.nesting;
-    const std::string each =
-        formatLength(boards.goods.length, units, 16) + " by " + formatLength(boards.goods.width, units, 16);
-    pages.text(countText(nesting.sheets.size(), "sheet", "sheets") + " of " + each + ", " +
-               formatLength(project.moulds.thickness, units, 16) + " thick, hold " +
-               countText(boards.parts.size() - nesting.tooLarge.size(), "part", "parts") + " with " +
-               formatLength(boards.goods.gap, units, 16) + " between them for the saw; by their area alone " +
-               countText(static_cast<std::size_t>(nesting.leastByArea), "sheet", "sheets") +
-               " would be needed at least. The board is taken to have no grain. S and P are the halves that "
-               "stand on either side of a stem form.");
-    for (const std::size_t part : nesting.tooLarge)
-        pages.text(boards.parts[part].name + " is larger than a sheet; saw it in two halves, joined by a "
-                                             "batten along the centreline.");
-    const double width = pages.width(), high = width * boards.goods.width / boards.goods.length;
+    const std::size_t laid = boards.parts.size() - nesting.tooLarge.size() - nesting.left.size();
+    std::string sizes;
+    for (std::size_t s = 0; s < boards.goods.sizes.size(); ++s) {
+        const auto count = std::ranges::count(nesting.sheets, s, &NestedSheet::size);
+        if (count == 0)
+            continue;
+        const SheetSize& each = boards.goods.sizes[s];
+        sizes += (sizes.empty() ? "" : " and ") +
+                 countText(static_cast<std::size_t>(count), "sheet", "sheets") + " of " +
+                 byText(each.length, each.width, units);
+    }
+    if (laid > 0)
+        pages.text(sizes + ", " + formatLength(project.moulds.thickness, units, 16) + " thick, hold " +
+                   countText(laid, "part", "parts") + " with " + formatLength(boards.goods.gap, units, 16) +
+                   " between them for the saw; by their area alone " +
+                   countText(static_cast<std::size_t>(nesting.leastByArea), "sheet", "sheets") +
+                   " would be needed at least. The board is taken to have no grain. S and P are the halves "
+                   "that stand on either side of a stem form.");
+    for (const Finding& finding : nestingFindings(boards, units))
+        pages.text(finding.text);
     for (std::size_t i = 0; i < nesting.sheets.size(); ++i) {
-        std::string name = sheetName(i);
-        name.front() = 'S';
-        std::vector<Item> items{makeText(
-            {0.0, pages.size(4.5)}, name, {.size = pages.size(typeSize::note), .weight = Weight::Bold})};
+        const double width = pages.width() * boards.sizeOf(i).length / longestSheet(boards);
+        const double high = width * boards.sizeOf(i).width / boards.sizeOf(i).length;
+        std::vector<Item> items{makeText({0.0, pages.size(4.5)},
+                                         capital(sheetName(i)),
+                                         {.size = pages.size(typeSize::note), .weight = Weight::Bold})};
         for (const Item& item : drawn(boards, i, width, pages.size(1.0)))
             items.push_back(moved(item, {0.0, pages.size(6.5)}));
         pages.drawing(items, high + pages.size(7.0));

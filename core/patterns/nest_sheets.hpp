@@ -25,8 +25,19 @@ struct NestedBoards {
     std::vector<SawnPart> parts;
     SheetGoods goods;
     Nesting nesting;
+
+    /// Size of a sheet of the nesting.
+    [[nodiscard]] const SheetSize& sizeOf(std::size_t sheet) const {
+        return goods.sizes[nesting.sheets[sheet].size];
+    }
 };
-[[nodiscard]] NestedBoards nestMoulds(const MouldSet& set, const SheetGoods& goods = {});
+
+/// On the sheets of [moulds].
+[[nodiscard]] NestedBoards nestMoulds(const MouldSet& set, const MouldChoices& choices);
+
+/// Parts that no sheet holds, and parts for which none was left: cautions with the sheets that would do.
+/// @param units  of sizes
+[[nodiscard]] std::vector<Finding> nestingFindings(const NestedBoards& boards, Units units);
 
 /// One pattern a sheet at true scale, for the saw: outlines to cut, names, the sheet's edge as a mark.
 [[nodiscard]] std::vector<Pattern> nestedPatterns(const NestedBoards& boards);

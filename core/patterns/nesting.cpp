@@ -124,9 +124,7 @@ struct Turned {
 
 class Nester {
 public:
-    Nester(const std::vector<Outline>& parts, const SheetGoods& goods)
-        : m_goods(goods), m_columns(static_cast<int>(goods.length / cell)),
-          m_rows(static_cast<int>(goods.width / cell)) {
+    Nester(const std::vector<Outline>& parts, const SheetGoods& goods) : m_goods(goods) {
         for (const Outline& part : parts) {
             std::vector<Turned> ways;
             for (int quarters = 0; quarters < 4; ++quarters) {
@@ -143,32 +141,60 @@ public:
     }
 
     [[nodiscard]] bool fits(std::size_t part) const {
-        return std::ranges::any_of(m_ways[part], [this](const Turned& way) {
-            return way.cells.columns() <= m_columns && way.cells.rows() <= m_rows;
-        });
+        return std::ranges::any_of(m_goods.sizes, [&](const SheetSize& size) { return fits(part, size); });
     }
     [[nodiscard]] int longSide(std::size_t part) const {
         const Grid& cells = m_ways[part].front().cells;
         return std::max(cells.columns(), cells.rows());
     }
 
-    std::vector<std::vector<NestedPart>> lay(const std::vector<std::size_t>& order) const {
-        std::vector<std::vector<NestedPart>> sheets;
+    struct Laid {
+        std::vector<NestedSheet> sheets;
+        std::vector<std::size_t> left;
+        double area = 0.0; // mm2 of the sheets
+    };
+    [[nodiscard]] Laid lay(const std::vector<std::size_t>& order) const {
+        Laid laid;
         std::vector<Grid> taken;
+        std::vector<int> used(m_goods.sizes.size(), 0);
         for (const std::size_t part : order) {
             bool placed = false;
-            for (std::size_t s = 0; s < sheets.size() && !placed; ++s)
-                placed = put(part, taken[s], sheets[s]);
+            for (std::size_t s = 0; s < laid.sheets.size() && !placed; ++s)
+                placed = put(part, taken[s], laid.sheets[s].parts);
             if (placed)
                 continue;
-            sheets.emplace_back();
-            taken.emplace_back(m_columns, m_rows);
-            put(part, taken.back(), sheets.back());
+            const auto size = sizeToBegin(part, used);
+            if (!size) {
+                laid.left.push_back(part);
+                continue;
+            }
+            const SheetSize& begun = m_goods.sizes[*size];
+            ++used[*size];
+            laid.area += begun.length * begun.width;
+            laid.sheets.push_back({*size, {}});
+            taken.emplace_back(columns(begun), rows(begun));
+            put(part, taken.back(), laid.sheets.back().parts);
         }
-        return sheets;
+        return laid;
     }
 
 private:
+    static int columns(const SheetSize& size) { return static_cast<int>(size.length / cell); }
+    static int rows(const SheetSize& size) { return static_cast<int>(size.width / cell); }
+
+    [[nodiscard]] bool fits(std::size_t part, const SheetSize& size) const {
+        return std::ranges::any_of(m_ways[part], [&](const Turned& way) {
+            return way.cells.columns() <= columns(size) && way.cells.rows() <= rows(size);
+        });
+    }
+    [[nodiscard]] std::optional<std::size_t> sizeToBegin(std::size_t part,
+                                                         const std::vector<int>& used) const {
+        for (std::size_t i = 0; i < m_goods.sizes.size(); ++i)
+            if (used[i] < m_goods.sizes[i].count.value_or(used[i] + 1) && fits(part, m_goods.sizes[i]))
+                return i;
+        return std::nullopt;
+    }
+
     /// As far left as it goes, and there as low; of the ways round the one that reaches least to the right.
     bool put(std::size_t part, Grid& taken, std::vector<NestedPart>& sheet) const {
         struct Place {
@@ -177,7 +203,7 @@ private:
         std::optional<Place> best;
         for (int quarters = 0; quarters < 4; ++quarters) {
             const Grid& cells = m_ways[part][static_cast<std::size_t>(quarters)].cells;
-            const auto place = leftmost(cells, taken, best ? best->reach : m_columns + 1);
+            const auto place = leftmost(cells, taken, best ? best->reach : taken.columns() + 1);
             if (place)
                 best = Place{place->first + cells.columns(), place->first, place->second, quarters};
         }
@@ -191,10 +217,10 @@ private:
     }
 
     /// First place, column by column, where it reaches less far to the right than `before`.
-    std::optional<std::pair<int, int>> leftmost(const Grid& cells, const Grid& taken, int before) const {
-        const int last = std::min(m_columns - cells.columns(), before - cells.columns() - 1);
+    static std::optional<std::pair<int, int>> leftmost(const Grid& cells, const Grid& taken, int before) {
+        const int last = std::min(taken.columns() - cells.columns(), before - cells.columns() - 1);
         for (int column = 0; column <= last; ++column)
-            for (int row = 0; row <= m_rows - cells.rows(); ++row)
+            for (int row = 0; row <= taken.rows() - cells.rows(); ++row)
                 if (!taken.meets(cells, column, row))
                     return std::pair{column, row};
         return std::nullopt;
@@ -210,14 +236,13 @@ private:
                 for (int dc = -around; dc <= around; ++dc)
                     for (int dr = -around; dr <= around; ++dr) {
                         const int atColumn = column + c + dc, atRow = row + r + dr;
-                        if (atColumn >= 0 && atColumn < m_columns && atRow >= 0 && atRow < m_rows)
+                        if (atColumn >= 0 && atColumn < taken.columns() && atRow >= 0 && atRow < taken.rows())
                             taken.set(atColumn, atRow);
                     }
             }
     }
 
-    SheetGoods m_goods;
-    int m_columns, m_rows;
+    const SheetGoods& m_goods;
     std::vector<std::vector<Turned>> m_ways;
 };
 
@@ -228,35 +253,37 @@ Vector2d NestedPart::onSheet(const Vector2d& p) const {
 }
 
 Nesting nest(const std::vector<Outline>& parts, const SheetGoods& goods) {
-    if (goods.length < cell || goods.width < cell || goods.gap <= 0.0)
-        throw std::invalid_argument("a sheet to nest on needs a length, a width and a gap");
+    if (goods.gap <= 0.0 || goods.sizes.empty() ||
+        std::ranges::any_of(goods.sizes,
+                            [](const SheetSize& size) { return size.length < cell || size.width < cell; }))
+        throw std::invalid_argument("sheets to nest on need a length, a width and a gap");
     if (std::ranges::any_of(parts, [](const Outline& part) { return part.size() < 3; }))
         throw std::invalid_argument("an outline to nest needs three points");
     const Nester nester(parts, goods);
     Nesting result;
     std::vector<std::size_t> able;
-    double area = 0.0;
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-        if (!nester.fits(i)) {
-            result.tooLarge.push_back(i);
-            continue;
-        }
-        able.push_back(i);
-        area += areaOf(parts[i]);
-    }
-    result.leastByArea = static_cast<int>(std::ceil(area / (goods.length * goods.width) - 1e-9));
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        (nester.fits(i) ? able : result.tooLarge).push_back(i);
     const std::vector<std::function<double(std::size_t)>> sizes{
         [&](std::size_t i) { return areaOf(parts[i]); },
         [&](std::size_t i) { return static_cast<double>(nester.longSide(i)); }};
-    bool first = true;
+    std::optional<Nester::Laid> best;
     for (const auto& size : sizes) {
         std::vector<std::size_t> order = able;
         std::ranges::stable_sort(order, std::greater(), size);
-        auto sheets = nester.lay(order);
-        if (first || sheets.size() < result.sheets.size())
-            result.sheets = std::move(sheets);
-        first = false;
+        Nester::Laid laid = nester.lay(order);
+        if (!best || std::pair(laid.left.size(), laid.area) < std::pair(best->left.size(), best->area))
+            best = std::move(laid);
     }
+    double area = 0.0, largest = 0.0;
+    for (const NestedSheet& sheet : best->sheets)
+        for (const NestedPart& part : sheet.parts)
+            area += areaOf(parts[part.part]);
+    for (const SheetSize& size : goods.sizes)
+        largest = std::max(largest, size.length * size.width);
+    result.leastByArea = static_cast<int>(std::ceil(area / largest - 1e-9));
+    result.sheets = std::move(best->sheets);
+    result.left = std::move(best->left);
     return result;
 }
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/project/mould_choices.hpp"
+
 #include <Eigen/Core>
 
 #include <cstddef>
@@ -8,11 +10,10 @@
 
 namespace sheerlay::core {
 
-/// A board of sheet goods, without grain: parts may lie any way round.
+/// Boards of sheet goods, without grain: parts may lie any way round.
 struct SheetGoods {
-    double length = 2438.4; ///< mm, 8 ft
-    double width = 1219.2;  ///< mm, 4 ft
-    double gap = 10.0;      ///< mm between parts: the saw's cut and some room for it; > 0
+    std::vector<SheetSize> sizes{SheetSize{}}; ///< at least one; taken in this order
+    double gap = 10.0;                         ///< mm between parts: the saw's cut and some room for it; > 0
 };
 
 /// A part where it lies on its sheet: turned by quarters, then moved.
@@ -25,18 +26,26 @@ struct NestedPart {
     [[nodiscard]] Eigen::Vector2d onSheet(const Eigen::Vector2d& p) const;
 };
 
+/// One sheet and what lies on it.
+struct NestedSheet {
+    std::size_t size = 0; ///< of SheetGoods::sizes
+    std::vector<NestedPart> parts;
+};
+
 /// What lies on every sheet.
 struct Nesting {
-    std::vector<std::vector<NestedPart>> sheets;
+    std::vector<NestedSheet> sheets;
     std::vector<std::size_t> tooLarge; ///< parts that no sheet holds
-    int leastByArea = 0;               ///< no way of nesting needs fewer sheets
+    std::vector<std::size_t> left;     ///< parts for which no sheet was left
+    int leastByArea = 0;               ///< no way of nesting what lies on the sheets needs fewer
 };
 
 /// Lays closed outlines on as few sheets as it finds: the largest first, each as far left and low as it goes,
-/// in four ways round, also into the hollows of others; several orders are tried. Deterministic.
+/// in four ways round, also into the hollows of others; several orders are tried. A sheet is begun of the
+/// first size that is left and holds the part. Deterministic.
 /// Works on a grid of 8 mm, so that parts may lie a grid step further apart than need be.
 /// @param parts  closed outlines, mm, first point not repeated
-/// @throws std::invalid_argument  a sheet without size, or an outline of fewer than three points
+/// @throws std::invalid_argument  no sheet or one without size, or an outline of fewer than three points
 [[nodiscard]] Nesting nest(const std::vector<std::vector<Eigen::Vector2d>>& parts, const SheetGoods& goods);
 
 } // namespace sheerlay::core

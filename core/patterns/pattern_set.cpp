@@ -31,7 +31,8 @@ patternSet(const Project& project, const LoftedHull& hull, const Plan& plan, Uni
     set.frame = std::move(frame).value();
     set.moulds = mouldPatterns(project, set.frame, units);
     set.strips = stripPatterns(project, hull, plan, units);
-    set.boards = nestMoulds(set.frame);
+    set.boards = nestMoulds(set.frame, project.moulds);
+    set.findings = nestingFindings(set.boards, units);
     return set;
 }
 

@@ -23,6 +23,15 @@ struct EdgeHoles {
     friend bool operator==(const EdgeHoles&, const EdgeHoles&) = default;
 };
 
+/// Plywood or another board without grain, of which moulds are sawn; mm.
+struct SheetSize {
+    double length = 2438.4;   ///< the longer side, 8 ft; > 0
+    double width = 1219.2;    ///< 4 ft; > 0
+    std::optional<int> count; ///< how many there are; none: as many as are needed
+
+    friend bool operator==(const SheetSize&, const SheetSize&) = default;
+};
+
 /// What the builder decided about moulds. The sizes that stand here first are common practice, no source.
 struct MouldChoices {
     enum class Shape { Half, Whole };
@@ -32,7 +41,9 @@ struct MouldChoices {
     std::vector<double> stations; ///< mm, x of the moulds in the table's datum, rising; else at every station
     Shape shape = Shape::Half;    ///< what a pattern shows
     Strongback strongback;
-    std::optional<EdgeHoles> holes; ///< none: no holes are marked
+    std::optional<EdgeHoles> holes;             ///< none: no holes are marked
+    std::vector<SheetSize> sheets{SheetSize{}}; ///< at least one; taken in this order
+    double kerf = 10.0; ///< kept free between parts on a sheet: the saw's cut and room to steer it; > 0
 
     friend bool operator==(const MouldChoices&, const MouldChoices&) = default;
 };

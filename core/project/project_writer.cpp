@@ -187,6 +187,14 @@ void Writer::moulds(const MouldChoices& moulds) {
         line("holes",
              "{ pitch = " + length(moulds.holes->pitch) + ", inset = " + length(moulds.holes->inset) +
                  ", diameter = " + length(moulds.holes->diameter) + " }");
+    line("kerf", length(moulds.kerf));
+    for (const SheetSize& size : moulds.sheets) {
+        heading("[[moulds.sheet]]");
+        line("length", length(size.length));
+        line("width", length(size.width));
+        if (size.count)
+            line("count", std::to_string(*size.count));
+    }
 }
 
 void Writer::stock(const Stock& stock) {

@@ -1,8 +1,10 @@
 #include "core/project/read_moulds.hpp"
 
 #include "core/project/ranged_length.hpp"
+#include "core/project/ranged_number.hpp"
 
 #include <string>
+#include <utility>
 
 namespace sheerlay::core {
 
@@ -13,6 +15,9 @@ constexpr LengthRange mouldSpacing{50.0, 2000.0};
 constexpr LengthRange strongbackSize{20.0, 2000.0};
 constexpr LengthRange clearance{0.0, 2000.0};
 constexpr LengthRange holeSize{1.0, 500.0};
+constexpr LengthRange sheetSide{200.0, 6000.0};
+constexpr LengthRange sheetKerf{0.5, 100.0};
+constexpr int mostSheets = 1000; // far beyond any boat
 
 void readStations(TableView& view, MouldChoices& moulds, Reading& reading) {
     constexpr std::string_view form = "stations = [x, …], where moulds stand, in the table's x and rising";
@@ -43,6 +48,30 @@ void readStations(TableView& view, MouldChoices& moulds, Reading& reading) {
                                view.keyOf("stations"),
                                "an empty list",
                                "at least one x, or no such key: then a mould stands at every station");
+}
+
+void readSheets(TableView& view, MouldChoices& moulds, Reading& reading) {
+    constexpr std::string_view form = "[[moulds.sheet]] with length, width and, if they are few, count";
+    if (!view.has("sheet"))
+        return;
+    moulds.sheets.clear();
+    view.eachTable("sheet", Need::Optional, form, [&](TableView inner) {
+        SheetSize size;
+        takeLength(size.length, inner, "length", Need::Required, sheetSide, reading);
+        takeLength(size.width, inner, "width", Need::Required, sheetSide, reading);
+        size.count = rangedCount(inner, "count", {1, mostSheets, "a whole number of sheets"}, reading);
+        inner.reportUnknown();
+        if (size.length < size.width) // either side may be called the length
+            std::swap(size.length, size.width);
+        moulds.sheets.push_back(size);
+    });
+    if (moulds.sheets.empty()) {
+        reading.messages.error(view.lineOfKey("sheet"),
+                               view.keyOf("sheet"),
+                               "an empty list",
+                               std::string(form) + "; or no such key: then they are 8 by 4 ft");
+        moulds.sheets.emplace_back();
+    }
 }
 
 } // namespace
@@ -80,6 +109,8 @@ MouldChoices readMoulds(TableView& file, Reading& reading) {
         holes->reportUnknown();
         moulds.holes = read;
     }
+    readSheets(*view, moulds, reading);
+    takeLength(moulds.kerf, *view, "kerf", Need::Optional, sheetKerf, reading);
     view->reportUnknown();
     return moulds;
 }

@@ -22,6 +22,11 @@ Outline rectangle(double a, double b) {
     return {{0, 0}, {a, 0}, {a, b}, {0, b}};
 }
 
+/// As many sheets of one size as are needed.
+SheetGoods sheetsOf(double length, double width, double gap) {
+    return {{SheetSize{length, width, {}}}, gap};
+}
+
 bool inside(const Outline& outline, const Vector2d& p) {
     bool in = false;
     for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++)
@@ -55,9 +60,14 @@ double apart(const Outline& a, const Outline& b) {
 /// Checks a nesting without any of its own code. @return in words what is wrong
 std::string wrong(const Nesting& nesting, const std::vector<Outline>& parts, const SheetGoods& goods) {
     std::set<std::size_t> seen(nesting.tooLarge.begin(), nesting.tooLarge.end());
-    for (const auto& sheet : nesting.sheets) {
+    seen.insert(nesting.left.begin(), nesting.left.end());
+    std::vector<int> used(goods.sizes.size(), 0);
+    for (const NestedSheet& sheet : nesting.sheets) {
+        const SheetSize& size = goods.sizes.at(sheet.size);
+        if (size.count && ++used[sheet.size] > *size.count)
+            return "more sheets than there are";
         std::vector<Outline> placed;
-        for (const NestedPart& part : sheet) {
+        for (const NestedPart& part : sheet.parts) {
             if (!seen.insert(part.part).second)
                 return "part " + std::to_string(part.part) + " twice";
             Outline at;
@@ -68,8 +78,7 @@ std::string wrong(const Nesting& nesting, const std::vector<Outline>& parts, con
                              (parts[part.part][i] - parts[part.part][i - 1]).norm()) > 1e-9)
                     return "part " + std::to_string(part.part) + " bent";
             for (const Vector2d& p : at)
-                if (p.x() < -1e-6 || p.y() < -1e-6 || p.x() > goods.length + 1e-6 ||
-                    p.y() > goods.width + 1e-6)
+                if (p.x() < -1e-6 || p.y() < -1e-6 || p.x() > size.length + 1e-6 || p.y() > size.width + 1e-6)
                     return "part " + std::to_string(part.part) + " past the sheet's edge";
             for (const Outline& other : placed)
                 if (apart(at, other) < goods.gap - 1e-6)
@@ -83,7 +92,7 @@ std::string wrong(const Nesting& nesting, const std::vector<Outline>& parts, con
 } // namespace
 
 TEST_CASE("squares that just go on a sheet do, the ninth takes a second, one too large is told") {
-    const SheetGoods goods{2440.0, 1220.0, 8.0};
+    const SheetGoods goods = sheetsOf(2440.0, 1220.0, 8.0);
     std::vector<Outline> parts(8, rectangle(600.0, 600.0)); // 4 x 600 + 3 x 8 and 2 x 600 + 8
     CHECK(nest(parts, goods).sheets.size() == 1);
     CHECK(wrong(nest(parts, goods), parts, goods) == "");
@@ -97,11 +106,82 @@ TEST_CASE("squares that just go on a sheet do, the ninth takes a second, one too
     // standing upright it wouldn't go on; turned it does
     CHECK(nest({rectangle(300.0, 2400.0)}, goods).sheets.size() == 1);
     // a part that goes into the hollow of another needs no second sheet
-    const SheetGoods small{800.0, 800.0, 8.0};
+    const SheetGoods small = sheetsOf(800.0, 800.0, 8.0);
     const Outline angle{{0, 0}, {800, 0}, {800, 200}, {200, 200}, {200, 800}, {0, 800}};
     CHECK(nest({angle, rectangle(560.0, 560.0)}, small).sheets.size() == 1);
     CHECK_THROWS_AS(nest({{{0, 0}, {1, 1}}}, goods), std::invalid_argument);
-    CHECK_THROWS_AS(nest({rectangle(10, 10)}, SheetGoods{2440.0, 1220.0, 0.0}), std::invalid_argument);
+    CHECK_THROWS_AS(nest({rectangle(10, 10)}, sheetsOf(2440.0, 1220.0, 0.0)), std::invalid_argument);
+    CHECK_THROWS_AS(nest({rectangle(10, 10)}, sheetsOf(2440.0, 0.0, 8.0)), std::invalid_argument);
+    CHECK_THROWS_AS(nest({rectangle(10, 10)}, SheetGoods{{}, 8.0}), std::invalid_argument);
+}
+
+TEST_CASE("sheets of several sizes are begun in their order, those that are few only so often") {
+    SheetGoods goods;
+    goods.sizes = {SheetSize{1200, 800, 1}, SheetSize{2440, 1220, 2}};
+    goods.gap = 8.0;
+    std::vector<Outline> parts(3, rectangle(1150.0, 780.0)); // two on a large sheet, one on the small
+    parts.push_back(rectangle(2400.0, 400.0));               // beside those two
+    Nesting nesting = nest(parts, goods);
+    CHECK(wrong(nesting, parts, goods) == "");
+    CHECK(nesting.left.empty());
+    CHECK(std::ranges::count(nesting.sheets, std::size_t{0}, &NestedSheet::size) == 1);
+    for (int more = 0; more < 4; ++more)
+        parts.push_back(rectangle(1150.0, 780.0));
+    nesting = nest(parts, goods);
+    CHECK(wrong(nesting, parts, goods) == "");
+    CHECK(nesting.left.size() == 1); // three more on the second large one: 3 x 780 + 2 x 8 of 2440
+    goods.sizes[1].count.reset();
+    nesting = nest(parts, goods);
+    CHECK(wrong(nesting, parts, goods) == "");
+    CHECK(nesting.left.empty());
+}
+
+TEST_CASE("a mould larger than the sheets, or without one, is told by name with what would do") {
+    const Project project = test::projectAt(SHEERLAY_EXAMPLES "/brindlewick/brindlewick.sheerlay");
+    const auto hull = loft(project);
+    REQUIRE(hull);
+    const auto set = mouldsOf(project, *hull);
+    REQUIRE(set);
+    const std::size_t all = sawnParts(*set).size();
+    CHECK(nestingFindings(nestMoulds(*set, project.moulds), Units::Inches).empty());
+
+    MouldChoices small;
+    small.sheets = {SheetSize{600.0, 600.0, {}}};
+    const NestedBoards tight = nestMoulds(*set, small);
+    REQUIRE_FALSE(tight.nesting.tooLarge.empty());
+    const auto larger = nestingFindings(tight, Units::Millimetres);
+    REQUIRE(larger.size() == tight.nesting.tooLarge.size());
+    for (std::size_t i = 0; i < larger.size(); ++i) {
+        CHECK(larger[i].code == "mould-larger-than-sheet");
+        CHECK(larger[i].level == Level::Caution);
+        std::string name = tight.parts[tight.nesting.tooLarge[i]].name;
+        CHECK(larger[i].text.find(name.substr(1)) != std::string::npos); // its first letter may be a capital
+        CHECK(larger[i].text.find("would do") != std::string::npos);
+    }
+
+    MouldChoices few;
+    few.sheets = {SheetSize{2438.4, 1219.2, 1}};
+    const NestedBoards short_ = nestMoulds(*set, few);
+    REQUIRE_FALSE(short_.nesting.left.empty());
+    const auto out = nestingFindings(short_, Units::Millimetres);
+    REQUIRE(out.size() == 1);
+    CHECK(out.front().code == "sheets-run-out");
+    CHECK(out.front().text.find(short_.parts[short_.nesting.left.front()].name) != std::string::npos);
+    CHECK(short_.nesting.sheets.size() == 1);
+
+    for (const NestedBoards* boards : {&tight, &short_}) { // the page says the same and keeps its margins
+        std::size_t laid = 0;
+        for (const NestedSheet& sheet : boards->nesting.sheets)
+            laid += sheet.parts.size();
+        CHECK(laid + boards->nesting.tooLarge.size() + boards->nesting.left.size() == all);
+        std::string words;
+        for (const Sheet& sheet : nestedPages(project, *boards, Units::Millimetres, PageSize::A4)) {
+            CHECK(test::outside(sheet, 8.0) == "");
+            CHECK(test::overlapping(sheet) == "");
+            words += test::wordsOf(sheet);
+        }
+        CHECK(words.find("would do") != std::string::npos);
+    }
 }
 
 TEST_CASE("random round-edged parts never come nearer than the gap, nor past the edge") {
@@ -118,7 +198,7 @@ TEST_CASE("random round-edged parts never come nearer than the gap, nor past the
             }
             parts.push_back(ellipse);
         }
-        const SheetGoods goods{1500.0, 900.0, 4.0 + round};
+        const SheetGoods goods = sheetsOf(1500.0, 900.0, 4.0 + round);
         INFO("round " << round);
         CHECK(wrong(nest(parts, goods), parts, goods) == "");
     }
@@ -132,7 +212,7 @@ TEST_CASE("the examples' moulds go on few sheets, every one, and their pages are
         REQUIRE(hull);
         const auto set = mouldsOf(project, *hull);
         REQUIRE(set);
-        const NestedBoards boards = nestMoulds(*set);
+        const NestedBoards boards = nestMoulds(*set, project.moulds);
         std::vector<Outline> outlines;
         for (const SawnPart& part : boards.parts)
             outlines.push_back(part.outline);

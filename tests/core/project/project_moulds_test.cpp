@@ -56,14 +56,51 @@ TEST_CASE("stations of moulds stand in the table's x and rise") {
     CHECK(again->project.moulds.stations[0] == Approx(304.8));
 }
 
+TEST_CASE("sheets that moulds are sawn from are read, the longer side as length, and written again") {
+    const auto plain = parseProject(withMoulds("shape = \"half\"\n"), "boat.sheerlay");
+    REQUIRE(plain);
+    CHECK(plain->project.moulds.sheets == std::vector<SheetSize>{{2438.4, 1219.2, {}}});
+    CHECK(plain->project.moulds.kerf == 10.0);
+    const auto read = parseProject(withMoulds("kerf = \"1/8 in\"\n[[moulds.sheet]]\nlength = \"2 ft\"\n"
+                                              "width = \"4 ft\"\ncount = 2\n[[moulds.sheet]]\n"
+                                              "length = \"5 ft\"\nwidth = \"5 ft\"\n"),
+                                   "boat.sheerlay");
+    REQUIRE(read);
+    CHECK(read->warnings.empty());
+    const MouldChoices& moulds = read->project.moulds;
+    CHECK(moulds.kerf == Approx(3.175));
+    REQUIRE(moulds.sheets.size() == 2);
+    CHECK(moulds.sheets[0].length == Approx(1219.2));
+    CHECK(moulds.sheets[0].width == Approx(609.6));
+    CHECK(moulds.sheets[0].count == 2);
+    CHECK(moulds.sheets[1].width == Approx(1524));
+    CHECK_FALSE(moulds.sheets[1].count);
+    const auto again = parseProject(writeProject(read->project), "boat.sheerlay");
+    REQUIRE(again);
+    CHECK(again->project.moulds.kerf == Approx(moulds.kerf));
+    REQUIRE(again->project.moulds.sheets.size() == 2);
+    for (std::size_t i = 0; i < 2; ++i) {
+        CHECK(again->project.moulds.sheets[i].length == Approx(moulds.sheets[i].length));
+        CHECK(again->project.moulds.sheets[i].width == Approx(moulds.sheets[i].width));
+        CHECK(again->project.moulds.sheets[i].count == moulds.sheets[i].count);
+    }
+}
+
 TEST_CASE("moulds that can't be sawn or placed are refused by key") {
-    for (const auto& [lines, key] : {std::pair{"thickness = 19\n", "moulds.thickness"},
-                                     std::pair{"stations = [30, 20]\n", "moulds.stations[2]"},
-                                     std::pair{"stations = []\n", "moulds.stations"},
-                                     std::pair{"spacing = 12\nstations = [30]\n", "moulds.stations"},
-                                     std::pair{"shape = \"quarter\"\n", "moulds.shape"},
-                                     std::pair{"strongback = { width = -3 }\n", "moulds.strongback.width"},
-                                     std::pair{"holes = { pitch = 0 }\n", "moulds.holes.pitch"}}) {
+    for (const auto& [lines, key] :
+         {std::pair{"thickness = 19\n", "moulds.thickness"},
+          std::pair{"stations = [30, 20]\n", "moulds.stations[2]"},
+          std::pair{"stations = []\n", "moulds.stations"},
+          std::pair{"spacing = 12\nstations = [30]\n", "moulds.stations"},
+          std::pair{"shape = \"quarter\"\n", "moulds.shape"},
+          std::pair{"strongback = { width = -3 }\n", "moulds.strongback.width"},
+          std::pair{"holes = { pitch = 0 }\n", "moulds.holes.pitch"},
+          std::pair{"kerf = 0\n", "moulds.kerf"},
+          std::pair{"sheet = []\n", "moulds.sheet"},
+          std::pair{"sheet = 8\n", "moulds.sheet"},
+          std::pair{"[[moulds.sheet]]\nlength = 96\n", "moulds.sheet[1].width"},
+          std::pair{"[[moulds.sheet]]\nlength = 96\nwidth = 48\ncount = 0.5\n", "moulds.sheet[1].count"},
+          std::pair{"[[moulds.sheet]]\nlength = 1\nwidth = 48\n", "moulds.sheet[1].length"}}) {
         const auto read = parseProject(withMoulds(lines), "boat.sheerlay");
         INFO(lines);
         REQUIRE_FALSE(read);
