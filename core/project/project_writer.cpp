@@ -121,6 +121,9 @@ public:
     void comment(std::string_view words) { m_text += "# " + std::string(words) + "\n"; }
 
 private:
+    [[nodiscard]] std::string pair(double from, double to) const {
+        return "[" + length(from) + ", " + length(to) + "]";
+    }
     Units m_units;
     std::string m_text;
 };
@@ -210,7 +213,7 @@ void Writer::stock(const Stock& stock) {
         line("longest-piece", length(*stock.longestPiece));
     line("shortest-piece", length(stock.shortestPiece));
     line("joint-worth", length(stock.jointWorth));
-    line("sides", word(stock.sides, {"mirror", "stagger"}));
+    line("sides", word(stock.sides, {"mirror", "stagger", "book-matched"}));
     if (stock.lots.empty())
         line("lot", "[]");
     for (const BoardLot& lot : stock.lots) {
@@ -225,11 +228,19 @@ void Writer::stock(const Stock& stock) {
             line("count", std::to_string(*lot.count));
         if (lot.price)
             line("price", shortestDigits(*lot.price));
+        std::string defects;
+        for (const auto& [from, to] : lot.defects)
+            defects += (defects.empty() ? "[" : ", ") + pair(from, to);
+        if (!defects.empty())
+            line("defects", defects + "]");
     }
     for (const WoodRule& rule : stock.woodRules) {
         heading("[[stock.wood-rule]]");
         line("wood", inQuotes(rule.wood));
-        line("rows", "[" + std::to_string(rule.firstRow) + ", " + std::to_string(rule.lastRow) + "]");
+        if (rule.girth)
+            line("girth", pair((*rule.girth)[0], (*rule.girth)[1]));
+        else
+            line("rows", "[" + std::to_string(rule.firstRow) + ", " + std::to_string(rule.lastRow) + "]");
         line("every", std::to_string(rule.every));
     }
 }

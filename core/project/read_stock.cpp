@@ -15,7 +15,8 @@ namespace sheerlay::core {
 namespace {
 
 constexpr std::string_view lotForm = "[[stock.lot]] with thickness, width and length";
-constexpr std::string_view ruleForm = "[[stock.wood-rule]] with wood and rows = [first, last]";
+constexpr std::string_view ruleForm =
+    "[[stock.wood-rule]] with wood, and rows = [first, last] or girth = [from, to]";
 constexpr double mostRows = 1000, mostBoards = 10000; // far beyond any boat; above it a number is a slip
 
 std::optional<std::string> woodOf(TableView& view, Need need, Reading& reading) {
@@ -57,12 +58,55 @@ void readSize(TableView& view, BoardLot& lot, Reading& reading) {
         std::max(mmPerInch, charged ? charged->value : std::max(size.chargedThickness, lot.thickness));
 }
 
+/// Two lengths of which the second is the larger; what is not is reported under `key`.
+std::optional<std::array<double, 2>>
+risingPair(const toml::node& node, const std::string& key, std::string_view form, Reading& reading) {
+    const toml::array* pair = node.as_array();
+    if (pair != nullptr && pair->size() == 2) {
+        const auto from = readLengthNode(*pair->get(0), key, Sign::NotNegative, reading);
+        const auto to = readLengthNode(*pair->get(1), key, Sign::NotNegative, reading);
+        if (!from || !to)
+            return std::nullopt;
+        if (from->value < to->value)
+            return std::array{from->value, to->value};
+    }
+    reading.messages.error(lineOf(node), key, "what is not two lengths that rise", std::string(form));
+    return std::nullopt;
+}
+
+void readDefects(TableView& view, BoardLot& lot, Reading& reading) {
+    constexpr std::string_view form =
+        "defects = [[from, to], …], from the board's first end, rising and apart, within its length";
+    const toml::array* list = view.array("defects", Need::Optional, form);
+    if (list == nullptr)
+        return;
+    std::size_t number = 0;
+    for (const toml::node& node : *list) {
+        const std::string key = view.keyOf("defects") + "[" + std::to_string(++number) + "]";
+        const auto pair = risingPair(node, key, form, reading);
+        if (!pair)
+            continue;
+        const bool apart = lot.defects.empty() || lot.defects.back()[1] < (*pair)[0];
+        if (apart &&
+            ((*pair)[1] <= lot.length || lot.length == 0.0)) // a length that is wrong is told already
+            lot.defects.push_back(*pair);
+        else
+            reading.messages.error(lineOf(node),
+                                   key,
+                                   apart ? "a defect beyond the board's end"
+                                         : "a defect that begins in the one "
+                                           "before it",
+                                   std::string(form));
+    }
+}
+
 BoardLot boardLot(TableView view, std::size_t index, const StripStock& strips, Reading& reading) {
     BoardLot lot;
     lot.line = view.line();
     lot.name = view.text("name", Need::Optional, "a short name in quotes").value_or(letterOf(index));
     lot.wood = woodOf(view, Need::Optional, reading).value_or(strips.wood);
     readSize(view, lot, reading);
+    readDefects(view, lot, reading);
     if (const auto count = rangedCount(view, "count", {1, mostBoards, "a whole number of boards"}, reading))
         lot.count = *count;
     lot.price = rangedNumber(view, "price", {0.0, 1e6, "the price of one board, a number"}, reading);
@@ -75,12 +119,28 @@ std::optional<WoodRule> woodRule(TableView view, Reading& reading) {
     rule.line = view.line();
     const auto wood = woodOf(view, Need::Required, reading);
     constexpr std::string_view rowsForm = "rows = [first, last], two rows that rise, - above the start";
-    const toml::array* rows = view.array("rows", Need::Required, rowsForm);
+    constexpr std::string_view girthForm = "girth = [from, to], lengths below the sheer, instead of rows";
+    const toml::array* girth = view.array("girth", Need::Optional, girthForm);
+    const toml::array* rows =
+        view.array("rows", view.has("girth") ? Need::Optional : Need::Required, rowsForm);
     constexpr std::string_view everyForm = "every = 1 for each of the rows, 2 for every second, …";
     const int every = rangedCount(view, "every", {1, mostRows, everyForm}, reading).value_or(1);
     view.reportUnknown();
-    if (!wood || rows == nullptr)
+    if (girth != nullptr && rows != nullptr) {
+        reading.messages.error(view.lineOfKey("girth"),
+                               view.keyOf("girth"),
+                               "a girth beside rows",
+                               "one of the two, since each says which rows are meant");
         return std::nullopt;
+    }
+    if (!wood || (rows == nullptr && girth == nullptr))
+        return std::nullopt;
+    rule.wood = *wood;
+    rule.every = every;
+    if (girth != nullptr) {
+        rule.girth = risingPair(*girth, view.keyOf("girth"), girthForm, reading);
+        return rule.girth ? std::optional(rule) : std::nullopt;
+    }
     std::vector<int> numbers;
     for (const toml::node& node : *rows) {
         const auto value = node.is_integer() ? node.value<int>() : std::nullopt;
@@ -94,10 +154,8 @@ std::optional<WoodRule> woodRule(TableView view, Reading& reading) {
                                std::string(rowsForm));
         return std::nullopt;
     }
-    rule.wood = *wood;
     rule.firstRow = numbers[0];
     rule.lastRow = numbers[1];
-    rule.every = every;
     return rule;
 }
 
@@ -121,7 +179,9 @@ void readMilling(TableView& view, Stock& stock, Reading& reading) {
     length("joint-worth", Sign::NotNegative, stock.jointWorth);
     stock.sides = view.choice<JointSides>("sides",
                                           Need::Optional,
-                                          {{"mirror", JointSides::Mirror}, {"stagger", JointSides::Stagger}})
+                                          {{"mirror", JointSides::Mirror},
+                                           {"stagger", JointSides::Stagger},
+                                           {"book-matched", JointSides::BookMatched}})
                       .value_or(JointSides::Mirror);
     if (stock.longestPiece && *stock.longestPiece < stock.shortestPiece)
         reading.messages.error(view.lineOfKey("longest-piece"),

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -16,6 +17,9 @@ struct BoardLot {
     double chargedThickness = 0.0; ///< mm, that board feet are reckoned with; at least 1 in
     std::optional<int> count;      ///< how many can be had; none: as many as are needed
     std::optional<double> price;   ///< of one board, in whatever money the builder counts
+    /// What every board of the lot is cut clear of: knots, splits; mm from and to, measured from its first
+    /// end, rising and apart. Boards with defects of their own are lots of their own.
+    std::vector<std::array<double, 2>> defects;
     int line = 0;
 
     friend bool operator==(const BoardLot&, const BoardLot&) = default;
@@ -27,13 +31,16 @@ struct WoodRule {
     int firstRow = 1; ///< from the start toward the keel; negative above it
     int lastRow = 1;  ///< both rows included
     int every = 1;    ///< 1 all of them, 2 every second counted from the first, …
+    /// Instead of rows: those whose middle lies in this band of girth below the sheer, mm.
+    std::optional<std::array<double, 2>> girth;
     int line = 0;
 
     friend bool operator==(const WoodRule&, const WoodRule&) = default;
 };
 
-/// Where the joints of one side lie against those of the other.
-enum class JointSides { Mirror, Stagger };
+/// How one side is joined against the other: alike, in other bays, or alike and from the same cut, strips of
+/// a pair side by side on the board.
+enum class JointSides { Mirror, Stagger, BookMatched };
 
 /// The boards and how they are milled. Lengths mm.
 struct Stock {

@@ -25,6 +25,26 @@ std::string setting(double millimetres, Units units) {
     return stockText(millimetres, units);
 }
 
+/// "a", "b", … along the board.
+std::string clearName(std::size_t clear) {
+    return std::string(1, static_cast<char>('a' + static_cast<char>(clear % 26)));
+}
+
+/// How boards with defects are cut, and what their clear lengths are called in the list of pieces.
+std::string clearText(const LotUse& use, Units units) {
+    std::string defects, lengths;
+    for (const auto& [from, to] : use.lot.defects)
+        defects += (defects.empty() ? "" : ", ") + pieceText(from, units) + " to " + pieceText(to, units);
+    for (std::size_t c = 0; c < use.milling.clear.size(); ++c)
+        lengths += (c == 0 ? "" : ", ") + clearName(c) + " from " +
+                   pieceText(use.milling.clear[c][0], units) + " to " +
+                   pieceText(std::floor(use.milling.clear[c][1]), units);
+    return "Every board has defects at " + defects +
+           " from its first end; mark that end on every strip before it is ripped. The clear lengths between "
+           "them are " +
+           lengths + "; pieces are cut from the length named before them.";
+}
+
 std::vector<std::string> sequence(const Project& project, const LotUse& use, Units units) {
     const Stock& stock = *project.stock;
     const StripStock& strip = project.strips;
@@ -49,6 +69,11 @@ std::vector<std::string> sequence(const Project& project, const LotUse& use, Uni
     texts.push_back("Number each strip as it comes off the saw, " + use.lot.name +
                     "1-01 at the jointed edge "
                     "of board 1, and keep those of a board together: their colours match.");
+    if (stock.sides == JointSides::BookMatched)
+        texts.push_back("Strips 1 and 2, 3 and 4 and so on lay side by side on the board: the first goes to "
+                        "starboard, the second to port, and the faces the saw parted look outside on both.");
+    if (!use.lot.defects.empty())
+        texts.push_back(clearText(use, units));
     if (beaded(strip))
         // common practice, no source
         texts.push_back(
@@ -96,9 +121,14 @@ void cutting(ListPages& pages, const StockPlan& stock, Units units) {
         "Lengths leave room for the saw cut beside them.");
     std::vector<ListRow> rows;
     for (const Stick& stick : stock.sticks) {
+        const bool parted = stock.lots[stick.lot].milling.clear.size() > 1;
         std::string parts;
-        for (const Stick::Part& part : stick.parts)
-            parts += (parts.empty() ? "" : ",  ") + partText(part, piecesOf, units);
+        for (std::size_t i = 0; i < stick.parts.size(); ++i) {
+            const Stick::Part& part = stick.parts[i];
+            const bool onNext = i == 0 || part.clear != stick.parts[i - 1].clear;
+            parts += (parts.empty() ? "" : ",  ") + (parted && onNext ? clearName(part.clear) + ": " : "") +
+                     partText(part, piecesOf, units);
+        }
         rows.push_back(
             {{stick.name, parts, stick.left > 0.0 ? pieceText(std::floor(stick.left), units) : ""}, true});
     }

@@ -130,9 +130,12 @@ private:
             columns.add({{rowOfSteps(k), -1.0}, {rowOfSteps(k - 1), 1.0}}, 0.0);
         for (std::size_t l = 0; l < m_problem.kinds.size(); ++l)
             for (int n = 1; n <= m_problem.kinds[l].capacity; ++n) {
-                const int k = m_problem.kinds[l].capacity / n;
-                pattern(columns, l, {{k, n}});
-                if (k < 8) // shorter than any piece
+                std::vector<std::pair<int, int>> counts;
+                for (std::size_t c = 0; c < m_problem.kinds[l].lengths(); ++c)
+                    if (const int k = m_problem.kinds[l].capacityOf(c) / n; k > 0)
+                        counts.emplace_back(k, n);
+                pattern(columns, l, counts);
+                if (m_problem.kinds[l].capacity / n < 8) // shorter than any piece
                     break;
             }
         std::vector<double> fair(static_cast<std::size_t>(m_most) + 1, 0.0);
@@ -193,7 +196,7 @@ private:
     void pattern(Columns& columns, std::size_t kind, const std::vector<std::pair<int, int>>& counts) {
         std::map<int, double> entries;
         for (const auto& [steps, count] : counts)
-            entries[rowOfSteps(steps)] = count;
+            entries[rowOfSteps(steps)] += count;
         entries[rowOfKind(kind)] = 1.0;
         columns.add(entries, m_problem.kinds[kind].cost);
     }
@@ -246,10 +249,16 @@ private:
             const double scarcity = kind.limit ? std::max(0.0, -dual[rowOfKind(l)]) : 0.0;
             price.push_back(kind.cost + scarcity);
             bound -= kind.limit ? scarcity * *kind.limit : 0.0;
-            const double filled = filling[static_cast<std::size_t>(kind.capacity)];
+            double filled = 0.0;
+            std::vector<std::pair<int, int>> counts;
+            for (std::size_t c = 0; c < kind.lengths(); ++c) {
+                filled += filling[static_cast<std::size_t>(kind.capacityOf(c))];
+                const auto one = fillingOf(worth, filling, kind.capacityOf(c));
+                counts.insert(counts.end(), one.begin(), one.end());
+            }
             over = std::max(over, filled / price.back());
             if (filled > price.back() * (1 + 1e-9))
-                pattern(fresh, l, fillingOf(worth, filling, kind.capacity));
+                pattern(fresh, l, counts);
         }
         std::vector<double> bayPrice(static_cast<std::size_t>(m_bayRows), 0.0);
         for (int r = 0; r < m_bayRows; ++r) {

@@ -27,7 +27,8 @@ int stepsOf(const CuttingProblem& problem, double length) {
 }
 
 UnitPieces::UnitPieces(const CuttingProblem& problem, const CutUnit& unit)
-    : m_nodes(unit.places() + 2), m_members(unit.members.size()), m_steps(m_members * m_nodes * m_nodes, 0) {
+    : m_nodes(unit.places() + 2), m_members(problem.matched ? 1 : unit.members.size()),
+      m_steps(m_members * m_nodes * m_nodes, 0) {
     int most = 0;
     for (const StickKind& kind : problem.kinds)
         most = std::max(most, kind.capacity);
@@ -35,14 +36,15 @@ UnitPieces::UnitPieces(const CuttingProblem& problem, const CutUnit& unit)
         for (std::size_t to = from + 1; to < m_nodes; ++to) {
             const bool whole = from == 0 && to + 1 == m_nodes;
             bool good = true;
-            for (std::size_t m = 0; m < m_members && good; ++m) {
+            for (std::size_t m = 0; m < unit.members.size() && good; ++m) {
                 const double length = pieceLength(problem, unit, m, from, to);
                 good = length <= problem.longestPiece + hair && stepsOf(problem, length) <= most &&
                        (whole || length >= problem.shortestPiece - hair);
             }
-            for (std::size_t m = 0; m < m_members && good; ++m)
-                m_steps[(m * m_nodes + from) * m_nodes + to] =
-                    stepsOf(problem, pieceLength(problem, unit, m, from, to));
+            for (std::size_t m = 0; m < unit.members.size() && good; ++m) {
+                int& steps = m_steps[((problem.matched ? 0 : m) * m_nodes + from) * m_nodes + to];
+                steps = std::max(steps, stepsOf(problem, pieceLength(problem, unit, m, from, to)));
+            }
         }
 }
 

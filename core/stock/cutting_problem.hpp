@@ -24,9 +24,17 @@ struct CutUnit {
 
 /// Milled strips of one length, as they come off the boards of a lot, before they are cut to pieces.
 struct StickKind {
-    int capacity = 0;         ///< grid steps, the cut after the last piece included
-    double cost = 0.0;        ///< of one, > 0
+    int capacity = 0;  ///< grid steps of its longest clear length, the cut after the last piece included
+    double cost = 0.0; ///< of one, > 0
     std::optional<int> limit; ///< how many there are
+    std::vector<int> more{};  ///< capacities of its other clear lengths, where defects part it
+
+    /// Clear lengths of one.
+    [[nodiscard]] std::size_t lengths() const noexcept { return 1 + more.size(); }
+    /// @param length  0 is the longest
+    [[nodiscard]] int capacityOf(std::size_t length) const {
+        return length == 0 ? capacity : more[length - 1];
+    }
 };
 
 /// What is to be cut from what. Lengths of pieces are counted in whole steps of a grid, rounded up, plus
@@ -38,8 +46,10 @@ struct CuttingProblem {
     double scarf = 0.0;           ///< mm, length of a scarf along the strip
     int cut = 1;                  ///< grid steps that go with each piece for the saw
     double jointCost = 0.0;       ///< of one joint, in the money of StickKind::cost
-    double shortestPiece = 0.0;   ///< mm, of a strip made of several pieces
-    double longestPiece = 0.0;    ///< mm
+    bool matched =
+        false; ///< a unit's members lie side by side: cut as one, each piece as long as the longest
+    double shortestPiece = 0.0; ///< mm, of a strip made of several pieces
+    double longestPiece = 0.0;  ///< mm
 };
 
 /// mm of wood a piece between two places takes, its scarfs included.
@@ -60,6 +70,7 @@ public:
     }
     [[nodiscard]] bool allowed(std::size_t from, std::size_t to) const { return steps(0, from, to) > 0; }
     [[nodiscard]] std::size_t nodes() const noexcept { return m_nodes; }
+    /// How many are cut of each piece: one per member of the unit, matched members as one.
     [[nodiscard]] std::size_t members() const noexcept { return m_members; }
 
     /// Cheapest way from bow to stern.

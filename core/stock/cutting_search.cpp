@@ -95,11 +95,36 @@ private:
         return filling(left) - filling(left - steps) +
                grain * m_stickPrice * (left - steps) / std::max(1, m_most);
     }
-    [[nodiscard]] double opening(std::size_t kind, int steps) const {
-        const int capacity = m_problem.kinds[kind].capacity;
-        if (steps > capacity || !canOpen(kind))
-            return infinite;
-        return m_bound.price[kind] - filling(capacity - steps) + 1e-6 * m_stickPrice;
+    /// What it costs to begin a stick with a piece on the clear length where that leaves most.
+    struct Opening {
+        double cost = infinite;
+        std::size_t length = 0;
+    };
+    [[nodiscard]] Opening opening(std::size_t kindIndex, int steps) const {
+        const StickKind& kind = m_problem.kinds[kindIndex];
+        Opening best;
+        if (!canOpen(kindIndex))
+            return best;
+        double rest = m_bound.price[kindIndex] + 1e-6 * m_stickPrice;
+        for (std::size_t c = 0; c < kind.lengths(); ++c)
+            rest -= filling(kind.capacityOf(c));
+        for (std::size_t c = 0; c < kind.lengths(); ++c) {
+            const int capacity = kind.capacityOf(c);
+            if (steps > capacity)
+                continue;
+            const double cost = rest + filling(capacity) - filling(capacity - steps);
+            if (cost < best.cost)
+                best = {cost, c};
+        }
+        return best;
+    }
+    /// Begins a stick. @return its first clear length among the present ones; the others follow it
+    std::size_t beginStick(std::size_t kind) {
+        ++m_used[kind];
+        ++m_begun;
+        for (std::size_t c = 0; c < m_problem.kinds[kind].lengths(); ++c)
+            m_now.sticks.push_back({kind, {}, m_problem.kinds[kind].capacityOf(c), c, m_begun});
+        return m_now.sticks.size() - m_problem.kinds[kind].lengths();
     }
 
     /// By steps: the least a piece costs as the sticks are now.
@@ -111,7 +136,7 @@ private:
         for (int k = 1; k <= m_most; ++k) {
             double& p = price[static_cast<std::size_t>(k)];
             for (std::size_t l = 0; l < m_problem.kinds.size(); ++l)
-                p = std::min(p, opening(l, k));
+                p = std::min(p, opening(l, k).cost);
             for (auto left = lefts.lower_bound(k); left != lefts.end(); ++left)
                 p = std::min(p, loss(*left, k));
         }
@@ -159,7 +184,10 @@ private:
         while (!open.empty()) {
             put(open.front(), true);
             open.erase(open.begin());
-            fill(m_now.sticks.back(), open);
+            const int begun = m_begun;
+            for (CutStick& stick : m_now.sticks)
+                if (stick.stick == begun)
+                    fill(stick, open);
         }
         for (const std::size_t unit : without)
             cut(unit);
@@ -211,7 +239,7 @@ private:
 
     void cut(std::size_t unit) {
         const CutUnit& u = m_problem.units[unit];
-        const double jointCost = m_problem.jointCost * static_cast<double>(u.members.size());
+        const double jointCost = m_problem.jointCost * static_cast<double>(m_pieces[unit].members());
         std::vector<double> joint(u.places(), jointCost);
         for (double& price : joint)
             price += whim();
@@ -255,16 +283,17 @@ private:
                     into = &stick;
                 }
         std::optional<std::size_t> opened;
-        for (std::size_t l = 0; l < m_problem.kinds.size(); ++l)
-            if (const double cost = opening(l, piece.steps) + whim(); cost < least) {
+        std::size_t length = 0;
+        for (std::size_t l = 0; l < m_problem.kinds.size(); ++l) {
+            const Opening one = opening(l, piece.steps);
+            if (const double cost = one.cost + whim(); cost < least) {
                 least = cost;
                 opened = l;
+                length = one.length;
             }
-        if (opened) {
-            ++m_used[*opened];
-            m_now.sticks.push_back({*opened, {}, m_problem.kinds[*opened].capacity});
-            into = &m_now.sticks.back();
         }
+        if (opened)
+            into = &m_now.sticks[beginStick(*opened) + length];
         into->pieces.push_back(piece);
         into->left -= piece.steps;
     }
@@ -286,8 +315,10 @@ private:
                 if (m_now.sticks[other].left > m_now.sticks[chosen].left)
                     chosen = other;
             }
-            for (const PlacedPiece& piece : m_now.sticks[chosen].pieces)
-                take(piece.unit);
+            for (const CutStick& stick : m_now.sticks)
+                if (stick.stick == m_now.sticks[chosen].stick)
+                    for (const PlacedPiece& piece : stick.pieces)
+                        take(piece.unit);
         }
         if (m_now.conflicts > 0) // broken rules before anything else
             for (std::size_t i = 0; i < m_problem.units.size() && units.size() < mostUnits; ++i)
@@ -311,10 +342,15 @@ private:
                     stick.left += piece.steps;
                 return piece.unit == unit;
             });
-        std::erase_if(m_now.sticks, [this](const CutStick& stick) {
-            if (stick.pieces.empty())
+        std::set<int> kept;
+        for (const CutStick& stick : m_now.sticks)
+            if (!stick.pieces.empty())
+                kept.insert(stick.stick);
+        std::erase_if(m_now.sticks, [&](const CutStick& stick) {
+            const bool gone = !kept.contains(stick.stick);
+            if (gone && stick.length == 0)
                 --m_used[stick.kind];
-            return stick.pieces.empty();
+            return gone;
         });
         m_now.joints[unit].clear();
     }
@@ -322,9 +358,9 @@ private:
     [[nodiscard]] double costNow() const {
         double cost = 0.0;
         for (const CutStick& stick : m_now.sticks)
-            cost += m_problem.kinds[stick.kind].cost;
+            cost += stick.length == 0 ? m_problem.kinds[stick.kind].cost : 0.0;
         for (std::size_t i = 0; i < m_now.joints.size(); ++i)
-            cost += m_problem.jointCost * static_cast<double>(m_problem.units[i].members.size()) *
+            cost += m_problem.jointCost * static_cast<double>(m_pieces[i].members()) *
                     static_cast<double>(m_now.joints[i].size());
         return cost;
     }
@@ -345,6 +381,7 @@ private:
     double m_stickPrice = 0.0;
     std::vector<double> m_filling;
     std::vector<int> m_used;
+    int m_begun = 0;          // sticks, ever
     std::vector<bool> m_done; // units that are cut
     std::mt19937* m_whim = nullptr;
     double m_trust = 1.0; // in what leftovers are worth: few strips may have no use for them

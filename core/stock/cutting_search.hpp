@@ -15,18 +15,20 @@ struct PlacedPiece {
     int steps = 0;
 };
 
-/// One stick and what is cut from it, the longest piece first.
+/// A clear length of a stick and what is cut from it, the longest piece first.
 struct CutStick {
     std::size_t kind = 0;
     std::vector<PlacedPiece> pieces;
-    int left = 0; ///< steps that remain
+    int left = 0;           ///< steps that remain
+    std::size_t length = 0; ///< of StickKind::capacityOf()
+    int stick = 0;          ///< the same for all clear lengths of one stick
 };
 
 /// A way of cutting everything.
 struct Cutting {
     std::vector<std::vector<std::size_t>> joints; ///< per unit, places from 1, rising
-    std::vector<CutStick> sticks;
-    double cost = 0.0; ///< sticks and joints
+    std::vector<CutStick> sticks;                 ///< all clear lengths of every stick that is begun
+    double cost = 0.0;                            ///< sticks and joints
     int conflicts = 0; ///< pairs of neighbours with joints in the same bay; 0 wherever that can be
 };
 

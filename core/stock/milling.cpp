@@ -10,7 +10,8 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr double hair = 1e-6; // mm, so that a board that just holds a strip does
+constexpr double shortestClear = 100.0; // mm; a shorter end is no use for any strip
+constexpr double hair = 1e-6;           // mm, so that a board that just holds a strip does
 
 } // namespace
 
@@ -35,6 +36,16 @@ Milling mill(const BoardLot& lot, const Stock& stock, const StripStock& strip) {
     m.sideBySide = stripsSideBySide(m.width, m.ripped, stock.kerf);
     m.layers = stripsSideBySide(m.thickness, strip.width, stock.kerf);
     m.stripLength = lot.length - 2 * stock.endTrim;
+    double from = stock.endTrim;
+    const auto keep = [&](double to) {
+        if (to - from >= shortestClear)
+            m.clear.push_back({from, to});
+    };
+    for (const auto& [begins, ends] : lot.defects) {
+        keep(std::min(begins, lot.length - stock.endTrim));
+        from = std::max(from, ends);
+    }
+    keep(lot.length - stock.endTrim);
     const std::string whose = "The boards of lot " + lot.name;
     if (m.layers < 1)
         m.problem = whose + " are " + bothUnitsFine(std::max(0.0, m.thickness)) +
@@ -44,6 +55,9 @@ Milling mill(const BoardLot& lot, const Stock& stock, const StripStock& strip) {
         m.problem = whose + " are too narrow for a single strip; wider boards would do.";
     else if (m.stripLength <= 0.0)
         m.problem = whose + " are no longer than what is trimmed off their ends; longer boards would do.";
+    else if (m.clear.empty())
+        m.problem = whose + " have no clear length of " + bothUnits(shortestClear) +
+                    " between their defects; other boards would do.";
     return m;
 }
 

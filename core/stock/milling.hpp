@@ -2,7 +2,9 @@
 
 #include "core/project/project.hpp"
 
+#include <array>
 #include <string>
+#include <vector>
 
 namespace sheerlay::core {
 
@@ -30,9 +32,13 @@ struct Milling {
     int sideBySide = 0;       ///< strips across the board's width
     int layers = 0;           ///< strips' widths in the board's thickness
     double stripLength = 0.0; ///< mm, ends trimmed off
-    std::string problem;      ///< one sentence where the lot gives no strips; else empty
+    /// mm from and to along the board, from its first end: what is left between trimmed ends and defects.
+    std::vector<std::array<double, 2>> clear;
+    std::string problem; ///< one sentence where the lot gives no strips; else empty
 
     [[nodiscard]] int strips() const noexcept { return sideBySide * layers; }
+    /// Pairs of strips that lie side by side.
+    [[nodiscard]] int pairs() const noexcept { return sideBySide / 2 * layers; }
 };
 
 /// Boards are planed to the strip's width at least, jointed, ripped to the strip's thickness and planed.

@@ -1,6 +1,8 @@
 #include "core/project/wood.hpp"
+#include "core/stock/board_order.hpp"
 #include "core/stock/cutting_search.hpp"
 #include "core/stock/joint_places.hpp"
+#include "core/stock/row_woods.hpp"
 #include "core/stock/stock_job.hpp"
 #include "core/stock/stock_plan.hpp"
 #include "core/stock/stock_words.hpp"
@@ -9,7 +11,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <map>
+#include <numeric>
 #include <set>
 #include <utility>
 
@@ -26,7 +30,8 @@ constexpr int searchRounds = 5000;
 class Planner {
 public:
     Planner(const Project& project, const LoftedHull& hull, const Plan& plan)
-        : m_project(project), m_stock(*project.stock), m_hull(hull), m_plan(plan) {}
+        : m_project(project), m_stock(*project.stock), m_hull(hull), m_plan(plan),
+          m_woods(rowWoods(project, plan)) {}
 
     StockPlan make() {
         m_out.scarf = m_stock.scarfSlope * m_project.strips.thickness;
@@ -34,24 +39,28 @@ public:
             LotUse use;
             use.lot = lot;
             use.milling = mill(lot, m_stock, m_project.strips);
+            if (bookMatched() && use.milling.problem.empty() && use.milling.pairs() == 0)
+                use.milling.problem = "The boards of lot " + lot.name +
+                                      " give no two strips side by side, as matched sides need; wider boards "
+                                      "would do, or sides = \"mirror\".";
             m_out.lots.push_back(use);
             if (!use.milling.problem.empty())
                 tell(Level::Caution, "stock-lot-gives-no-strips", std::nullopt, use.milling.problem);
         }
         for (const Strip& strip : m_plan.strips) {
-            m_out.strips.push_back({strip.id, woodOfRow(m_project, strip.row), {}, {}});
+            m_out.strips.push_back({strip.id, m_woods.at(strip.row), {}, {}});
             m_indexOf[&strip] = m_out.strips.size() - 1;
         }
-        m_jobs = gatherJobs(m_plan, m_stock.sides == JointSides::Mirror);
+        m_jobs = gatherJobs(m_plan, !stagger());
         std::map<std::string, std::vector<std::size_t>> byWood; // alphabetical: the same on every run
         for (std::size_t j = 0; j < m_jobs.size(); ++j)
-            byWood[woodOfRow(m_project, m_jobs[j].strips.front()->row)].push_back(j);
+            byWood[m_woods.at(m_jobs[j].strips.front()->row)].push_back(j);
         for (const auto& [wood, jobs] : byWood)
             planWood(wood, jobs);
-        nameSticks();
         m_out.weight = weight();
-        m_out.findings = heaviestFirst(std::move(m_out.findings));
-        return std::move(m_out);
+        StockPlan made = withBoardsFilled(m_stock, m_plan, std::move(m_out));
+        made.findings = heaviestFirst(std::move(made.findings));
+        return made;
     }
 
 private:
@@ -68,6 +77,7 @@ private:
         problem.cut = static_cast<int>(std::ceil((m_stock.kerf + toldTo) / problem.grid));
         problem.shortestPiece = m_stock.shortestPiece;
         problem.longestPiece = m_stock.longestPiece.value_or(unlimited);
+        problem.matched = bookMatched();
         std::vector<std::size_t> lots;
         for (std::size_t l = 0; l < m_out.lots.size(); ++l)
             if (m_out.lots[l].lot.wood == wood && m_out.lots[l].milling.problem.empty())
@@ -78,15 +88,14 @@ private:
         double perLength = 0.0;
         for (const std::size_t l : lots) {
             const LotUse& use = m_out.lots[l];
-            StickKind kind;
-            kind.capacity =
-                static_cast<int>(std::floor(use.milling.stripLength / problem.grid + 1e-9)) + problem.cut;
-            kind.cost = inMoney ? *use.lot.price / use.milling.strips() : use.lot.length;
-            const double each = kind.cost / use.lot.length;
-            perLength = perLength == 0.0 ? each : std::min(perLength, each);
+            StickKind kind = kindOf(use, problem);
+            // a matched pair is planned as one stick
+            const int each = bookMatched() ? use.milling.pairs() : use.milling.strips();
+            kind.cost = inMoney ? *use.lot.price / each : use.lot.length * (bookMatched() ? 2 : 1);
+            const double whole = kind.cost / use.lot.length;
+            perLength = perLength == 0.0 ? whole : std::min(perLength, whole);
             if (use.lot.count)
-                kind.limit = static_cast<int>(
-                    std::floor(*use.lot.count * use.milling.strips() / (1 + m_stock.spare) + 1e-9));
+                kind.limit = static_cast<int>(std::floor(*use.lot.count * each / (1 + m_stock.spare) + 1e-9));
             problem.kinds.push_back(kind);
             lotOfKind.push_back(l);
             if (kind.limit) {
@@ -98,6 +107,30 @@ private:
         }
         problem.jointCost = m_stock.jointWorth * perLength;
         return problem;
+    }
+
+    /// Its clear lengths, the longest first.
+    static StickKind kindOf(const LotUse& use, const CuttingProblem& problem) {
+        StickKind kind;
+        for (const std::size_t c : clearByLength(use.milling)) {
+            const auto& [from, to] = use.milling.clear[c];
+            const int capacity =
+                static_cast<int>(std::floor((to - from) / problem.grid + 1e-9)) + problem.cut;
+            if (kind.capacity == 0)
+                kind.capacity = capacity;
+            else
+                kind.more.push_back(capacity);
+        }
+        return kind;
+    }
+
+    /// Indices of the clear lengths of a lot's boards, the longest first.
+    static std::vector<std::size_t> clearByLength(const Milling& milling) {
+        std::vector<std::size_t> order(milling.clear.size());
+        std::iota(order.begin(), order.end(), std::size_t{0});
+        std::ranges::stable_sort(
+            order, std::greater(), [&](std::size_t c) { return milling.clear[c][1] - milling.clear[c][0]; });
+        return order;
     }
 
     void planWood(const std::string& wood, const std::vector<std::size_t>& jobs) {
@@ -193,6 +226,7 @@ private:
     }
 
     [[nodiscard]] bool stagger() const { return m_stock.sides == JointSides::Stagger; }
+    [[nodiscard]] bool bookMatched() const { return m_stock.sides == JointSides::BookMatched; }
 
     /// Takes away the places in bays where a neighbour of another wood is joined, unless nothing is left
     /// then.
@@ -248,24 +282,58 @@ private:
                 for (const std::size_t b : problem.units[a].neighbours)
                     if (b > a && shareBay(m_jobs[able[a]], m_jobs[able[b]]))
                         tellSideBySide(*m_jobs[able[b]].strips.front());
-        for (const CutStick& stick : cutting.sticks) {
-            Stick out;
-            out.lot = lotOfKind[stick.kind];
-            for (const PlacedPiece& piece : stick.pieces) {
-                const Strip* strip = m_jobs[able[piece.unit]].strips[piece.member];
-                out.parts.push_back({strip->id,
-                                     static_cast<int>(piece.piece) + 1,
-                                     (piece.steps - problem.cut) * problem.grid});
-            }
-            out.left = std::max(0, stick.left - problem.cut) * problem.grid;
-            m_out.sticks.push_back(std::move(out));
-        }
+        takeSticks(problem, able, cutting, lotOfKind);
         m_out.woods.push_back(use);
+    }
+
+    void takeSticks(const CuttingProblem& problem,
+                    const std::vector<std::size_t>& able,
+                    const Cutting& cutting,
+                    const std::vector<std::size_t>& lotOfKind) {
+        const std::size_t sides = bookMatched() ? 2 : 1;
+        std::map<int, std::vector<const CutStick*>> lengthsOf; // by stick, in the order they were begun
+        for (const CutStick& length : cutting.sticks)
+            lengthsOf[length.stick].push_back(&length);
+        for (const auto& [number, lengths] : lengthsOf)
+            for (std::size_t side = 0; side < sides; ++side) {
+                Stick out;
+                out.lot = lotOfKind[lengths.front()->kind];
+                const std::vector<std::size_t> clear = clearByLength(m_out.lots[out.lot].milling);
+                for (const CutStick* length : lengths) {
+                    int left = length->left;
+                    for (const PlacedPiece& piece : length->pieces) {
+                        const StockJob& job = m_jobs[able[piece.unit]];
+                        if (sides == 2 && side >= job.strips.size()) {
+                            left += piece.steps; // a strip without a twin
+                            continue;
+                        }
+                        out.parts.push_back({job.strips[std::max(side, piece.member)]->id,
+                                             static_cast<int>(piece.piece) + 1,
+                                             (piece.steps - problem.cut) * problem.grid,
+                                             clear[length->length]});
+                    }
+                    out.left = std::max(out.left, std::max(0, left - problem.cut) * problem.grid);
+                }
+                std::ranges::stable_sort(out.parts, {}, &Stick::Part::clear);
+                m_out.sticks.push_back(std::move(out));
+            }
     }
 
     static bool shareBay(const StockJob& a, const StockJob& b) {
         const std::set<int> bays = b.bays();
         return std::ranges::any_of(a.bays(), [&](int bay) { return bays.contains(bay); });
+    }
+
+    /// Of a matched pair both pieces are marked as long as the longer: their laps differ.
+    static int stepsToMark(const CuttingProblem& problem,
+                           const CutUnit& unit,
+                           std::size_t member,
+                           std::size_t from,
+                           std::size_t to) {
+        int steps = stepsOf(problem, pieceLength(problem, unit, member, from, to));
+        for (std::size_t m = 0; m < unit.members.size() && problem.matched; ++m)
+            steps = std::max(steps, stepsOf(problem, pieceLength(problem, unit, m, from, to)));
+        return steps;
     }
 
     void takeStrip(const CuttingProblem& problem, const StockJob& job, std::size_t m, WoodCutting& use) {
@@ -281,7 +349,7 @@ private:
             piece.number = static_cast<int>(i);
             piece.from = unit.members[m].at[from] - (from > 0 ? problem.scarf / 2 : 0.0);
             piece.to = piece.from + length;
-            piece.toCut = (stepsOf(problem, length) - problem.cut) * problem.grid;
+            piece.toCut = (stepsToMark(problem, unit, m, from, to) - problem.cut) * problem.grid;
             out.pieces.push_back(piece);
             use.needed += length;
             ++use.pieces;
@@ -295,57 +363,6 @@ private:
         ++use.strips;
     }
 
-    /// Boards are filled in the order of laying, so that strips from one board lie near each other in the
-    /// boat and those of a pair come side by side.
-    void nameSticks() {
-        std::map<std::string, std::pair<int, std::string>> orderOf;
-        for (const Strip& strip : m_plan.strips)
-            orderOf[strip.id] = {strip.row > 0 ? strip.row - 1 : strip.row, strip.id.substr(1) + strip.id};
-        const auto key = [&](const Stick& stick) {
-            auto first = orderOf.at(stick.parts.front().strip);
-            for (const Stick::Part& part : stick.parts)
-                first = std::min(first, orderOf.at(part.strip));
-            return std::tuple(stick.lot, first.first, first.second);
-        };
-        std::ranges::stable_sort(m_out.sticks, {}, key);
-        std::map<std::string, StockStrip*> stripOf;
-        for (StockStrip& strip : m_out.strips)
-            stripOf[strip.strip] = &strip;
-        for (Stick& stick : m_out.sticks) {
-            LotUse& use = m_out.lots[stick.lot];
-            const int each = use.milling.strips();
-            stick.board = use.sticks / each + 1;
-            stick.number = use.sticks % each + 1;
-            ++use.sticks;
-            stick.name = use.lot.name + std::to_string(stick.board) + "-" + (stick.number < 10 ? "0" : "") +
-                         std::to_string(stick.number);
-            for (const Stick::Part& part : stick.parts)
-                stripOf.at(part.strip)->pieces[static_cast<std::size_t>(part.number) - 1].stick = stick.name;
-        }
-        for (LotUse& use : m_out.lots)
-            if (use.sticks > 0)
-                buy(use);
-    }
-
-    void buy(LotUse& use) {
-        const int each = use.milling.strips();
-        const double wanted = use.sticks * (1 + m_stock.spare);
-        use.boards = static_cast<int>(std::ceil(wanted / each - 1e-9));
-        use.spares = use.boards * each - use.sticks;
-        use.boardFeet =
-            use.boards * talliedBoardFeet(use.lot.chargedThickness, use.lot.width, use.lot.length);
-        if (use.lot.price)
-            use.cost = *use.lot.price * use.boards;
-        use.missing = use.lot.count ? std::max(0, use.boards - *use.lot.count) : 0;
-        if (use.missing > 0)
-            tell(Level::Stop,
-                 "stock-not-enough-boards",
-                 std::nullopt,
-                 "Lot " + use.lot.name + " has " + std::to_string(*use.lot.count) + " boards of " +
-                     spoken(use.lot.wood) + " and " + std::to_string(use.boards) + " are needed; " +
-                     std::to_string(use.missing) + " more would do, or another lot of the same wood.");
-    }
-
     [[nodiscard]] double weight() const {
         double kilograms = 0.0;
         for (const Strip& strip : m_plan.strips) {
@@ -353,7 +370,7 @@ private:
             for (std::size_t i = 1; i < strip.samples.size(); ++i)
                 area += (strip.samples[i].s - strip.samples[i - 1].s) *
                         (strip.samples[i].width + strip.samples[i - 1].width) / 2;
-            if (const Wood* wood = findWood(woodOfRow(m_project, strip.row)))
+            if (const Wood* wood = findWood(m_woods.at(strip.row)))
                 kilograms += area * m_project.strips.thickness * wood->density * 1e-9;
         }
         return kilograms;
@@ -363,26 +380,13 @@ private:
     const Stock& m_stock;
     const LoftedHull& m_hull;
     const Plan& m_plan;
+    std::map<int, std::string> m_woods; // by row
     StockPlan m_out;
     std::vector<StockJob> m_jobs;
     std::map<const Strip*, std::size_t> m_indexOf;
 };
 
 } // namespace
-
-std::string woodOfRow(const Project& project, int row) {
-    std::string wood = project.strips.wood;
-    if (!project.stock)
-        return wood;
-    for (const WoodRule& rule : project.stock->woodRules) {
-        if (row < rule.firstRow || row > rule.lastRow)
-            continue;
-        const int gap = rule.firstRow < 0 && row > 0 ? 1 : 0; // there is no row 0
-        if ((row - rule.firstRow - gap) % std::max(1, rule.every) == 0)
-            wood = rule.wood;
-    }
-    return wood;
-}
 
 std::optional<StockPlan> planStock(const Project& project, const LoftedHull& hull, const Plan& plan) {
     if (!project.stock)

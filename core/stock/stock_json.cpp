@@ -22,6 +22,14 @@ template <class T> Json orNull(const std::optional<T>& value) {
     return value ? Json(*value) : Json(nullptr);
 }
 
+/// mm from and to, from the board's first end.
+Json clearLengths(const Milling& milling) {
+    Json list = Json::array();
+    for (const auto& [from, to] : milling.clear)
+        list.push_back({tidy(from), tidy(to)});
+    return list;
+}
+
 Json lots(const StockPlan& stock) {
     Json list = Json::array();
     for (const LotUse& use : stock.lots)
@@ -32,6 +40,7 @@ Json lots(const StockPlan& stock) {
                         {"length", use.lot.length},
                         {"strips_per_board", use.milling.strips()},
                         {"strip_length", tidy(use.milling.stripLength)},
+                        {"clear", clearLengths(use.milling)},
                         {"boards", use.boards},
                         {"boards_missing", use.missing},
                         {"strips_cut", use.sticks},
@@ -81,7 +90,10 @@ Json sticks(const StockPlan& stock) {
     for (const Stick& stick : stock.sticks) {
         Json parts = Json::array();
         for (const Stick::Part& part : stick.parts)
-            parts.push_back({{"strip", part.strip}, {"number", part.number}, {"to_cut", tidy(part.toCut)}});
+            parts.push_back({{"strip", part.strip},
+                             {"number", part.number},
+                             {"to_cut", tidy(part.toCut)},
+                             {"clear", part.clear}});
         list.push_back({{"name", stick.name},
                         {"lot", stock.lots[stick.lot].lot.name},
                         {"board", stick.board},

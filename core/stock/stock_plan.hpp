@@ -44,10 +44,11 @@ struct Stick {
     struct Part {
         std::string strip;
         int number = 1;
-        double toCut = 0.0; ///< mm
+        double toCut = 0.0;    ///< mm
+        std::size_t clear = 0; ///< which of Milling::clear it is cut from
     };
     std::vector<Part> parts; ///< in the order of cutting
-    double left = 0.0;       ///< mm that remain
+    double left = 0.0;       ///< mm, the longest end that remains
 };
 
 /// What is bought of a lot and what comes of it.
@@ -87,14 +88,12 @@ struct StockPlan {
     std::vector<Finding> findings; ///< heaviest first
 };
 
-/// Wood of a row: that of the last rule that names it, else the strips'.
-[[nodiscard]] std::string woodOfRow(const Project& project, int row);
-
 /// Plans boards, pieces and scarfs; a pure function of what it is given.
 /// Rules: a scarf's middle lies from one third to two thirds of a mould bay; never in the bay of a joint of
 /// the rows above and below (with staggered sides, of the strip opposite), so that joints alternate; never in
 /// the bay where the strip is bent or twisted hardest. Where a strip can be cut no other way the last rule is
-/// given up, and a finding says so.
+/// given up, and a finding says so. Boards are cut clear of their defects. With book-matched sides the pieces
+/// of a pair come from two milled strips that lay side by side on one board.
 /// @return  none where the project describes no boards
 [[nodiscard]] std::optional<StockPlan>
 planStock(const Project& project, const LoftedHull& hull, const Plan& plan);

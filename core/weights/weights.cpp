@@ -1,7 +1,7 @@
 #include "core/weights/weights.hpp"
 
 #include "core/project/wood.hpp"
-#include "core/stock/stock_plan.hpp"
+#include "core/stock/row_woods.hpp"
 
 #include <cmath>
 #include <optional>
@@ -19,8 +19,9 @@ constexpr double niosh = 23.0;
 
 WeightItem plankingWeight(const Project& project, const Plan& plan) {
     WeightItem item{"planking", 0.0, 0.0, Vector3d::Zero()};
+    const auto woods = rowWoods(project, plan);
     for (const Strip& strip : plan.strips) {
-        const Wood* wood = findWood(woodOfRow(project, strip.row));
+        const Wood* wood = findWood(woods.at(strip.row));
         if (wood == nullptr)
             continue;
         const double perArea = project.strips.thickness * wood->density * 1e-9; // kg/mm2

@@ -35,6 +35,7 @@ width = "5 3/4 in"
 length = "12' 4 in"
 count = 6
 price = 38.5
+defects = [["2-0-0", "2-3-4"], [2000, 2105.5]]
 [[stock.lot]]
 nominal = "5/4x8"
 width = "7 1/2 in"
@@ -43,6 +44,9 @@ length = "16 ft"
 wood = "black-walnut"
 rows = [4, 20]
 every = 4
+[[stock.wood-rule]]
+wood = "white-ash"
+girth = ["3 in", 152.4]
 )";
 
 std::string bare() {
@@ -84,13 +88,22 @@ TEST_CASE("stock is read as it was written") {
     CHECK(stock.lots[0].count == 6);
     CHECK(stock.lots[0].price == 38.5);
     CHECK_THAT(stock.lots[0].chargedThickness, WithinAbs(25.4, exactly)); // thinner counts as 1 in
+    REQUIRE(stock.lots[0].defects.size() == 2);
+    CHECK_THAT(stock.lots[0].defects[0][0], WithinAbs(24 * 25.4, exactly));
+    CHECK_THAT(stock.lots[0].defects[0][1], WithinAbs(27.5 * 25.4, exactly));
+    CHECK(stock.lots[0].defects[1] == std::array{2000.0, 2105.5});
+    CHECK(stock.lots[1].defects.empty());
     CHECK(stock.lots[1].name == "B");
     CHECK(stock.lots[1].wood == project.strips.wood);
     CHECK_THAT(stock.lots[1].thickness, WithinAbs(25.4, exactly));   // of a 5/4, dry
     CHECK_THAT(stock.lots[1].width, WithinAbs(7.5 * 25.4, exactly)); // the actual width goes over 7 1/4
     CHECK_THAT(stock.lots[1].chargedThickness, WithinAbs(1.25 * 25.4, exactly));
     CHECK_FALSE(stock.lots[1].count);
-    REQUIRE(stock.woodRules.size() == 1);
+    REQUIRE(stock.woodRules.size() == 2);
+    REQUIRE(stock.woodRules[1].girth);
+    CHECK_THAT((*stock.woodRules[1].girth)[0], WithinAbs(76.2, exactly));
+    CHECK_THAT((*stock.woodRules[1].girth)[1], WithinAbs(152.4, exactly));
+    CHECK_FALSE(stock.woodRules[0].girth);
     CHECK(stock.woodRules[0].firstRow == 4);
     CHECK(stock.woodRules[0].lastRow == 20);
     CHECK(stock.woodRules[0].every == 4);
@@ -103,7 +116,8 @@ TEST_CASE("stock survives writing") {
     REQUIRE(again.stock);
     for (std::size_t i = 0; i < 2; ++i)
         again.stock->lots[i].line = project.stock->lots[i].line;
-    again.stock->woodRules[0].line = project.stock->woodRules[0].line;
+    for (std::size_t i = 0; i < 2; ++i)
+        again.stock->woodRules[i].line = project.stock->woodRules[i].line;
     CHECK(*again.stock == *project.stock);
 }
 
@@ -122,7 +136,20 @@ TEST_CASE("what is wrong with the stock is told by line and key") {
     CHECK(toldFor("rows = [4, 20]", "rows = [20, 4]") == "wrong stock.wood-rule[1].rows");
     CHECK(toldFor("rows = [4, 20]", "rows = [0, 4]") == "wrong stock.wood-rule[1].rows");
     CHECK(toldFor("every = 4", "every = 0") == "wrong stock.wood-rule[1].every");
+    const std::string knots = "[[\"2-0-0\", \"2-3-4\"], [2000, 2105.5]]";
+    CHECK(toldFor(knots, "[[2105.5, 2000]]") == "wrong stock.lot[1].defects[1]");
+    CHECK(toldFor(knots, "[[2000, 2100], [2050, 2200]]") == "wrong stock.lot[1].defects[2]");
+    CHECK(toldFor(knots, "[[3700, 3800]]") == "wrong stock.lot[1].defects[1]"); // 12' 4 in are 3759 mm
+    CHECK(toldFor(knots, "[300, 420]") == "wrong stock.lot[1].defects[1]");
+    CHECK(toldFor(knots, "300") == "wrong stock.lot[1].defects");
+    CHECK(toldFor("girth = [\"3 in\", 152.4]", "girth = [200, 100]") == "wrong stock.wood-rule[2].girth");
+    CHECK(toldFor("girth = [\"3 in\", 152.4]", "girth = 100") == "wrong stock.wood-rule[2].girth");
+    CHECK(toldFor("girth = [\"3 in\", 152.4]", "girth = [1, 9]\nrows = [1, 2]") ==
+          "wrong stock.wood-rule[2].girth");
+    CHECK(toldFor("girth = [\"3 in\", 152.4]", "# which rows?") == "wrong stock.wood-rule[2].rows");
     CHECK(toldFor("kerf =", "curve =") == "odd stock.curve");
+    CHECK(parsed(bare() + replaced(stockText, "\"stagger\"", "\"book-matched\"")).stock->sides ==
+          JointSides::BookMatched);
 }
 
 TEST_CASE("softwood sizes as PS 20 has them") {

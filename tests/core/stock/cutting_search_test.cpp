@@ -46,6 +46,27 @@ TEST_CASE("three strips, by hand: nothing is wasted") {
     CHECK(solved(problem).cost == 4.0);
 }
 
+TEST_CASE("a stick parted by a defect is paid once and gives both its clear lengths, by hand") {
+    // clear lengths of 60 and 35 on a stick: two strips of 60 and two of 35 are two sticks, nothing wasted
+    CuttingProblem problem = plainProblem(60);
+    problem.kinds[0].more = {35};
+    for (const double length : {60.0, 35.0, 35.0, 60.0})
+        problem.units.push_back(unitOf(length, {}));
+    CHECK(solved(problem).cost == 2.0);
+    // a third of 35 still fits none of them; a strip of 70 is joined of 40 + 30, from a third stick alike
+    problem.units.push_back(unitOf(70, {40}));
+    CHECK(solved(problem).cost == 3.0);
+    // of whole sticks without the defect the same would be three of 95: 60 + 35, 60 + 35, 70
+    problem.kinds = {{95, 1.0, {}}};
+    CHECK(solved(problem).cost == 3.0);
+    // few sticks of a kind are counted as sticks, not as clear lengths
+    problem.kinds = {{60, 1.0, 2, {35}}, {80, 1.5, {}}};
+    problem.units.pop_back();
+    CHECK(solved(problem).cost == 2.0);
+    problem.units.push_back(unitOf(70, {40}));
+    CHECK(solved(problem).cost == 3.5);
+}
+
 TEST_CASE("a joint is worth what is saved by it, and no more") {
     // 5 ft twice from 8 ft sticks: two sticks as they are; joined as 5 and 3 + 2 still two; no joint is made
     CuttingProblem problem = plainProblem(96);

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <limits>
+#include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -120,6 +122,7 @@ inline std::string wrongWith(const core::CuttingProblem& problem, const core::Cu
                         return "neighbours are joined in one bay";
     }
     std::vector<int> used(problem.kinds.size(), 0);
+    std::map<int, std::set<std::size_t>> clearLengths; // by stick
     for (const core::CutStick& stick : cutting.sticks) {
         int filled = 0;
         for (const core::PlacedPiece& piece : stick.pieces) {
@@ -134,13 +137,21 @@ inline std::string wrongWith(const core::CuttingProblem& problem, const core::Cu
             filled += piece.steps;
             ++seen[piece.unit][piece.piece * unit.members.size() + piece.member];
         }
-        if (filled > problem.kinds[stick.kind].capacity)
+        const core::StickKind& kind = problem.kinds[stick.kind];
+        if (filled > kind.capacityOf(stick.length))
             return "a stick holds more than its length";
-        if (filled + stick.left != problem.kinds[stick.kind].capacity)
+        if (filled + stick.left != kind.capacityOf(stick.length))
             return "what is left is not what remains";
-        cost += problem.kinds[stick.kind].cost;
-        ++used[stick.kind];
+        if (!clearLengths[stick.stick].insert(stick.length).second)
+            return "a stick has a clear length twice";
+        if (stick.length == 0) {
+            cost += kind.cost;
+            ++used[stick.kind];
+        }
     }
+    for (const auto& [stick, lengths] : clearLengths)
+        if (!lengths.contains(0))
+            return "a stick without its longest clear length";
     for (const auto& unit : seen)
         for (const int times : unit)
             if (times != 1)

@@ -68,12 +68,31 @@ TEST_CASE("a lot is milled to the strip, or told why not") {
     stock.kerf = 0.125 * mmPerInch;
     stock.jointing = 0.125 * mmPerInch;
     stock.endTrim = 3 * mmPerInch;
-    BoardLot lot{
-        "A", "western-redcedar", 0.75 * mmPerInch, 5.625 * mmPerInch, 12 * mmPerFoot, mmPerInch, {}, {}, 0};
+    BoardLot lot{"A",
+                 "western-redcedar",
+                 0.75 * mmPerInch,
+                 5.625 * mmPerInch,
+                 12 * mmPerFoot,
+                 mmPerInch,
+                 {},
+                 {},
+                 {},
+                 0};
     const Milling m = mill(lot, stock, strip);
     CHECK(m.problem.empty());
     CHECK(m.strips() == 14); // 5 1/2 in once jointed: the worked example again
     CHECK_THAT(m.stripLength, WithinAbs(138 * mmPerInch, 1e-9));
+    CHECK(m.pairs() == 7);
+    REQUIRE(m.clear.size() == 1);
+    CHECK_THAT(m.clear[0][1] - m.clear[0][0], WithinAbs(m.stripLength, 1e-9));
+    // a knot in the trimmed end, one 4 ft from it, and two that leave no use between them
+    lot.defects = {{40, 60}, {1200, 1300}, {2000, 2100}, {2150, 2300}};
+    const double end = 12 * mmPerFoot - 3 * mmPerInch;
+    CHECK(mill(lot, stock, strip).clear ==
+          std::vector<std::array<double, 2>>{{3 * mmPerInch, 1200}, {1300, 2000}, {2300, end}});
+    lot.defects = {{0, 12 * mmPerFoot}};
+    CHECK(mill(lot, stock, strip).problem.find("no clear length") != std::string::npos);
+    lot.defects.clear();
     lot.thickness = 1.625 * mmPerInch; // two widths and the cut between them
     CHECK(mill(lot, stock, strip).strips() == 28);
     lot.thickness = 0.7 * mmPerInch;

@@ -78,7 +78,14 @@ inline std::vector<std::string> brokenRules(const core::Project& project,
         }
         for (const core::StockPiece& piece : made.pieces) {
             const double length = piece.to - piece.from;
-            if (piece.toCut < length - 1e-6 || piece.toCut > length + 6.36)
+            double longest = length; // of a matched pair both are cut as long as the longer
+            for (std::size_t k = 0; k < plan.strips.size() && asked.sides == core::JointSides::BookMatched;
+                 ++k)
+                if (plan.strips[k].id != strip.id && plan.strips[k].id.substr(1) == strip.id.substr(1))
+                    for (const core::StockPiece& twin : stock.strips[k].pieces)
+                        if (twin.number == piece.number)
+                            longest = std::max(longest, twin.to - twin.from);
+            if (piece.toCut < length - 1e-6 || piece.toCut > longest + 6.36)
                 broken.push_back(strip.id + " has a piece cut to the wrong length");
             if (made.pieces.size() > 1 && length < asked.shortestPiece - 1e-6)
                 broken.push_back(strip.id + " has a piece shorter than allowed");
@@ -102,7 +109,7 @@ inline std::vector<std::string> brokenRules(const core::Project& project,
                 if (baysOf[b.id].contains(bay))
                     broken.push_back(a.id + " and " + b.id + " are joined in one mould bay");
         }
-    if (asked.sides == core::JointSides::Mirror)
+    if (asked.sides != core::JointSides::Stagger)
         for (std::size_t i = 0; i < plan.strips.size(); ++i)
             for (std::size_t j = 0; j < plan.strips.size(); ++j)
                 if (plan.strips[i].id[0] == 'S' && plan.strips[j].id == "P" + plan.strips[i].id.substr(1) &&
@@ -114,9 +121,20 @@ inline std::vector<std::string> brokenRules(const core::Project& project,
         woodOf[made.strip] = made.wood;
     for (const core::Stick& stick : stock.sticks) {
         const core::BoardLot& lot = stock.lots[stick.lot].lot;
-        double used = 0.0;
-        for (const core::Stick::Part& part : stick.parts) {
+        const double first = asked.endTrim, last = lot.length - asked.endTrim;
+        double used = 0.0, within = 0.0;
+        for (std::size_t i = 0; i < stick.parts.size(); ++i) {
+            const core::Stick::Part& part = stick.parts[i];
             used += part.toCut + asked.kerf;
+            const bool next = i == 0 || part.clear != stick.parts[i - 1].clear;
+            within = (next ? -asked.kerf : within) + part.toCut + asked.kerf;
+            // the clear length it is cut from lies inside the trimmed board and meets no defect
+            const auto& [from, to] = stock.lots[stick.lot].milling.clear.at(part.clear);
+            if (from < first - 1e-6 || to > last + 1e-6 || within > to - from + 1e-6)
+                broken.push_back(part.strip + " is cut past a clear length of " + stick.name);
+            for (const auto& [begins, ends] : lot.defects)
+                if (begins < to - 1e-6 && ends > from + 1e-6)
+                    broken.push_back(part.strip + " is cut through a defect of " + stick.name);
             ++cut[part.strip + "/" + std::to_string(part.number)];
             if (woodOf[part.strip] != lot.wood)
                 broken.push_back(part.strip + " is cut from another wood");
@@ -126,6 +144,27 @@ inline std::vector<std::string> brokenRules(const core::Project& project,
         if (used + stick.left > lot.length - 2 * asked.endTrim + asked.kerf + 1e-6)
             broken.push_back(stick.name + " has less left than it says");
     }
+    if (asked.sides == core::JointSides::BookMatched) {
+        std::map<std::string, const core::Stick*> stickOf; // "S07/2" -> where it is cut from
+        for (const core::Stick& stick : stock.sticks)
+            for (const core::Stick::Part& part : stick.parts)
+                stickOf[part.strip + "/" + std::to_string(part.number)] = &stick;
+        for (const auto& [piece, stick] : stickOf) {
+            const auto twin = stickOf.find("P" + piece.substr(1));
+            if (piece[0] != 'S' || twin == stickOf.end())
+                continue;
+            const core::Stick& port = *twin->second;
+            const int across = stock.lots[stick->lot].milling.sideBySide;
+            if (port.lot != stick->lot || port.board != stick->board || port.number != stick->number + 1 ||
+                (port.number - 1) / across != (stick->number - 1) / across)
+                broken.push_back(piece + " and its twin did not lie side by side");
+        }
+    }
+    for (const core::LotUse& use : stock.lots)
+        for (const core::Stick& stick : stock.sticks)
+            if (stock.lots[stick.lot].lot.name == use.lot.name &&
+                (stick.board > use.boards || stick.number > use.milling.strips()))
+                broken.push_back(stick.name + " is on no board that is bought");
     for (const auto& [piece, times] : cut)
         if (times != 1)
             broken.push_back(piece + " is cut " + std::to_string(times) + " times");

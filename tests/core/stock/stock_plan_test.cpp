@@ -1,36 +1,18 @@
 #include "core/stock/stock_plan.hpp"
 #include "core/units/length.hpp"
+#include "tests/core/stock/board_lots.hpp"
 #include "tests/core/stock/scarf_rules.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/fake_plan.hpp"
 #include "tests/support/planked.hpp"
 
 #include <numbers>
-#include <numeric>
 #include <random>
 
 using namespace sheerlay::core;
 using namespace sheerlay::test;
 
 namespace {
-
-BoardLot lotOf(double feet, const std::string& wood = "western-redcedar") {
-    BoardLot lot;
-    lot.name = "A";
-    lot.wood = wood;
-    lot.thickness = 0.75 * mmPerInch;
-    lot.width = 5.5 * mmPerInch;
-    lot.length = feet * mmPerFoot;
-    lot.chargedThickness = mmPerInch;
-    return lot;
-}
-
-std::string all(const std::vector<std::string>& texts) {
-    return std::accumulate(texts.begin(),
-                           texts.end(),
-                           std::string(),
-                           [](std::string sum, const std::string& t) { return std::move(sum) + t + "\n"; });
-}
 
 const Finding* findingOf(const StockPlan& stock, const std::string& code) {
     for (const Finding& finding : stock.findings)
@@ -122,9 +104,15 @@ TEST_CASE("a hundred random plans break no rule of scarfs") {
         if (trial % 5 == 0) {
             stock.lots.push_back(lotOf(between(7.0, 12.0), "northern-white-cedar"));
             stock.lots.back().name = "C";
-            stock.woodRules = {{"northern-white-cedar", 2, 9, 2, 0}};
+            stock.woodRules = {{"northern-white-cedar", 2, 9, 2, {}, 0}};
         }
-        stock.sides = trial % 3 == 0 ? JointSides::Stagger : JointSides::Mirror;
+        stock.sides = trial % 3 == 0   ? JointSides::Stagger
+                      : trial % 3 == 1 ? JointSides::Mirror
+                                       : JointSides::BookMatched;
+        if (trial % 4 == 1 && stock.lots[0].length > 9 * mmPerFoot) { // a knot near an end of every board
+            const double at = between(0.1, 0.3) * stock.lots[0].length;
+            stock.lots[0].defects = {{at, at + between(20.0, 150.0)}};
+        }
         stock.shortestPiece = between(300.0, 700.0);
         stock.kerf = between(0.5, 4.0);
         boat.project.stock = stock;
@@ -199,25 +187,6 @@ TEST_CASE("what can't be is told with the nearest that can") {
 
     boat.project.stock.reset();
     CHECK_FALSE(planStock(boat.project, boat.hull, boat.plan));
-}
-
-TEST_CASE("rules of wood: every nth row, and the later rule over the earlier") {
-    Project project;
-    CHECK(woodOfRow(project, 5) == "western-redcedar");
-    project.stock = Stock{};
-    project.stock->woodRules = {
-        {"white-ash", 3, 9, 3, 0}, {"black-walnut", 6, 6, 1, 0}, {"black-cherry", -2, 2, 2, 0}};
-    CHECK(woodOfRow(project, 2) == "western-redcedar");
-    CHECK(woodOfRow(project, 3) == "white-ash");
-    CHECK(woodOfRow(project, 4) == "western-redcedar");
-    CHECK(woodOfRow(project, 6) == "black-walnut");
-    CHECK(woodOfRow(project, 9) == "white-ash");
-    CHECK(woodOfRow(project, 12) == "western-redcedar");
-    // rows -2, -1, 1, 2 are neighbours in this order, so every second of them is -2 and 1
-    CHECK(woodOfRow(project, -2) == "black-cherry");
-    CHECK(woodOfRow(project, -1) == "western-redcedar");
-    CHECK(woodOfRow(project, 1) == "black-cherry");
-    CHECK(woodOfRow(project, 2) == "western-redcedar");
 }
 
 TEST_CASE("cost, board feet and weight from their definitions") {
