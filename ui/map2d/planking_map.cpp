@@ -82,6 +82,11 @@ void PlankingMap::setUnits(core::Units units) {
     update();
 }
 
+void PlankingMap::setColours(StripColours colours) {
+    m_colours = colours;
+    update();
+}
+
 void PlankingMap::fit() {
     m_fitted = true;
     QRectF all;
@@ -130,7 +135,7 @@ void PlankingMap::paintStrips(QPainter& painter) const {
         const core::Strip& strip = m_boat->plan.strips[i];
         const bool laid = strip.order <= m_laid;
         painter.setPen(laid ? seam : ghost);
-        painter.setBrush(laid ? QBrush(difficultyColour(m_boat->difficulty[i])) : QBrush(Qt::NoBrush));
+        painter.setBrush(laid ? QBrush(stripColour(*m_boat, i, m_colours)) : QBrush(Qt::NoBrush));
         painter.drawPolygon(m_polygons[i]);
         if (strip.id == m_selected || strip.id == m_hovered || strip.order == m_laid + 1)
             onTop.push_back(i);

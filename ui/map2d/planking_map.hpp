@@ -3,6 +3,7 @@
 #include "core/project/project.hpp"
 #include "ui/scene/boat.hpp"
 #include "ui/scene/start_preview.hpp"
+#include "ui/scene/strip_colour.hpp"
 
 #include <QPointF>
 #include <QPolygonF>
@@ -31,6 +32,7 @@ public:
     /// Outlines a strip that is pointed at elsewhere.
     void setHovered(const std::string& stripId);
     void setUnits(core::Units units);
+    void setColours(StripColours colours);
     /// The start line can be taken by its handle and moved.
     void setStartShown(bool shown);
     /// Draws a start line that is being tried, with what it does; none puts it away.
@@ -79,6 +81,7 @@ private:
     std::vector<QPolygonF> m_polygons; // map coordinates, as Plan::strips
     QTransform m_toWidget;
     core::Units m_units = core::Units::Millimetres;
+    StripColours m_colours = StripColours::Bend;
     int m_laid = 0;
     std::string m_selected;
     std::string m_hovered;

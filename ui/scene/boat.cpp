@@ -1,6 +1,7 @@
 #include "ui/scene/boat.hpp"
 
 #include "core/hull/station_names.hpp"
+#include "core/stock/row_woods.hpp"
 #include "ui/scene/mould_mesh.hpp"
 #include "ui/scene/strip_mesh.hpp"
 
@@ -104,7 +105,9 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
     const GirthMap map(sections.laid, first, last);
     const core::StripFaces faces{-boat->hull.laidHeight,
                                  boat->project.strips.thickness - boat->hull.laidHeight};
+    const auto woods = core::rowWoods(boat->project, boat->plan);
     for (const core::Strip& strip : boat->plan.strips) {
+        boat->wood.push_back(woods.at(strip.row));
         SceneStrip drawn;
         drawn.solid = stripSolid(strip, faces);
         drawn.loop = stripLoop(strip, faces);

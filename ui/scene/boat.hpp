@@ -53,6 +53,7 @@ struct Boat {
     core::Plan plan;
     BoatScene scene;
     std::vector<core::Difficulty> difficulty; ///< as Plan::strips
+    std::vector<std::string> wood;            ///< as Plan::strips
     std::vector<std::size_t> byOrder;         ///< index of the piece laid first, second, …
     std::shared_ptr<ShopOnDemand> planned = std::make_shared<ShopOnDemand>(); ///< see shop()
 

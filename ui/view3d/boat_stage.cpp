@@ -81,7 +81,7 @@ void BoatStage::setBoat(std::shared_ptr<const Boat> boat) {
     for (std::size_t i = 0; i < m_boat->plan.strips.size(); ++i) {
         const SceneStrip& scene = m_boat->scene.strips[i];
         Piece piece;
-        piece.solid = new MeshObject(scene.solid, scene.loop, difficultyColour(m_boat->difficulty[i]), seam);
+        piece.solid = new MeshObject(scene.solid, scene.loop, stripColour(*m_boat, i, m_colours), seam);
         piece.outline = new LineObject({scene.loop}, ghostColour, ghostWidth);
         m_pieces.push_back(piece);
     }
@@ -112,7 +112,7 @@ void BoatStage::arrange(std::size_t strip) {
     const bool laid = data.order <= m_laid;
     const bool next = data.order == m_laid + 1;
     const bool selected = data.id == m_selected;
-    const QColor own = difficultyColour(m_boat->difficulty[strip]);
+    const QColor own = stripColour(*m_boat, strip, m_colours);
     const QColor blue = QColor::fromRgb(palette::lineBlue);
 
     show(piece.solid, laid, true);
@@ -124,6 +124,12 @@ void BoatStage::arrange(std::size_t strip) {
         piece.outline->paint(QColor::fromRgb(palette::cedar), markedWidth);
     else
         piece.outline->paint(ghostColour, ghostWidth);
+}
+
+void BoatStage::setColours(StripColours colours) {
+    m_colours = colours;
+    for (std::size_t i = 0; i < m_pieces.size(); ++i)
+        arrange(i);
 }
 
 void BoatStage::setLaidCount(int count) {

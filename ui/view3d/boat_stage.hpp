@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/scene/boat.hpp"
+#include "ui/scene/strip_colour.hpp"
 #include "ui/view3d/orbit_camera.hpp"
 #include "ui/view3d/scene_objects.hpp"
 
@@ -32,6 +33,7 @@ public:
     void setLaidCount(int count);
     void setGhostsShown(bool shown);
     void setMouldsShown(bool shown);
+    void setColours(StripColours colours);
     /// @param id  empty for none
     void select(const std::string& id);
     void applyCamera(const CameraPose& pose);
@@ -65,6 +67,7 @@ private:
     int m_laid = 0;
     bool m_ghosts = true;
     bool m_moulds = true;
+    StripColours m_colours = StripColours::Bend;
     std::string m_selected;
 };
 

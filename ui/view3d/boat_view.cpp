@@ -46,6 +46,9 @@ bool BoatView::drawing() const {
 }
 
 void BoatView::setBoat(std::shared_ptr<const Boat> boat) {
+    if (m_legend != nullptr)
+        m_legend->setWoods(boat ? boat->wood : std::vector<std::string>());
+    placeLegend();
     if (m_gl != nullptr)
         m_gl->setBoat(std::move(boat));
 }
@@ -69,6 +72,14 @@ void BoatView::setUnits(core::Units units) {
 void BoatView::setUpsideDown(bool upsideDown) {
     if (m_gl != nullptr)
         m_gl->setUpsideDown(upsideDown);
+}
+
+void BoatView::setColours(StripColours colours) {
+    if (m_gl != nullptr)
+        m_gl->setColours(colours);
+    if (m_legend != nullptr)
+        m_legend->setColours(colours);
+    placeLegend();
 }
 
 void BoatView::setGhostsShown(bool shown) {

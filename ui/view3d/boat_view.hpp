@@ -2,6 +2,7 @@
 
 #include "core/project/project.hpp"
 #include "ui/scene/boat.hpp"
+#include "ui/scene/strip_colour.hpp"
 #include "ui/view3d/orbit_camera.hpp"
 
 #include <QWidget>
@@ -32,6 +33,8 @@ public:
     void setUnits(core::Units units);
     void setUpsideDown(bool upsideDown);
     void setGhostsShown(bool shown);
+    /// What the strips' colours tell; the legend follows.
+    void setColours(StripColours colours);
     void setMouldsShown(bool shown);
     void look(Look look);
 

@@ -40,12 +40,14 @@ public:
     std::shared_ptr<const Boat> boat;
     int laid = 0;
     bool ghosts = true, moulds = true;
+    StripColours colours = StripColours::Bend;
     std::string selected;
 
     void makeStage() {
         stage = std::make_unique<BoatStage>(GlBridge::makeDriver(xDisplay()));
         stage->setGhostsShown(ghosts);
         stage->setMouldsShown(moulds);
+        stage->setColours(colours);
         stage->setLaidCount(laid);
         stage->setBoat(boat);
         stage->select(selected);
@@ -135,6 +137,11 @@ void GlView::setLaidCount(int count) {
 void GlView::setGhostsShown(bool shown) {
     m_d->ghosts = shown;
     onStage([&](BoatStage& stage) { stage.setGhostsShown(shown); });
+}
+
+void GlView::setColours(StripColours colours) {
+    m_d->colours = colours;
+    onStage([&](BoatStage& stage) { stage.setColours(colours); });
 }
 
 void GlView::setMouldsShown(bool shown) {

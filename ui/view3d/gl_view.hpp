@@ -1,6 +1,7 @@
 #pragma once
 
 #include "ui/scene/boat.hpp"
+#include "ui/scene/strip_colour.hpp"
 #include "ui/view3d/orbit_camera.hpp"
 
 #include <QOpenGLWidget>
@@ -28,6 +29,7 @@ public:
     void setLaidCount(int count);
     void setGhostsShown(bool shown);
     void setMouldsShown(bool shown);
+    void setColours(StripColours colours);
     void select(const std::string& id);
     void setUpsideDown(bool upsideDown);
     void look(Look look);

@@ -1,6 +1,7 @@
 #include "ui/view3d/legend.hpp"
 
 #include "core/planking/difficulty.hpp"
+#include "core/project/wood.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/words.hpp"
 
@@ -9,6 +10,8 @@
 
 #include <algorithm>
 #include <array>
+#include <string_view>
+#include <utility>
 
 namespace sheerlay::ui {
 namespace {
@@ -48,15 +51,54 @@ void Legend::setUnits(core::Units units) {
     update();
 }
 
+void Legend::setColours(StripColours colours) {
+    m_colours = colours;
+    fitText();
+    update();
+}
+
+void Legend::setWoods(std::vector<std::string> woods) {
+    std::ranges::sort(woods);
+    const auto twice = std::ranges::unique(woods);
+    woods.erase(twice.begin(), twice.end());
+    m_woods = std::move(woods);
+    fitText();
+    update();
+}
+
+QString Legend::heading() const {
+    return m_colours == StripColours::Wood ? tr("Woods") : QStringLiteral("Edge bend of the uncut edge");
+}
+
+std::vector<Legend::Line> Legend::lines() const {
+    std::vector<Line> lines;
+    if (m_colours == StripColours::Bend) {
+        for (const Row& row : rows)
+            lines.push_back({difficultyColour(row.difficulty),
+                             toQString(core::toText(row.difficulty)),
+                             limitText(row, m_units)});
+        return lines;
+    }
+    for (const std::string& id : m_woods) {
+        const core::Wood* wood = core::findWood(id);
+        lines.push_back({woodColour(id), toQString(wood != nullptr ? wood->commonName : id), QString()});
+    }
+    return lines;
+}
+
 void Legend::fitText() {
-    int words = 0;
-    int limits = 0;
-    for (const Row& row : rows) {
-        words = std::max(words, fontMetrics().horizontalAdvance(toQString(core::toText(row.difficulty))));
-        limits = std::max(limits, fontMetrics().horizontalAdvance(limitText(row, m_units)));
+    QFont strong = font();
+    strong.setWeight(QFont::DemiBold);
+    int words = 0, limits = 0, count = 1;
+    for (const Line& line : lines()) {
+        words = std::max(words, fontMetrics().horizontalAdvance(line.word));
+        limits = std::max(limits, fontMetrics().horizontalAdvance(line.limit));
+        ++count;
     }
     m_words = words + 14;
-    setFixedSize(2 * margin + swatch + 10 + m_words + limits + 4, rowHeight * 5 + 2 * margin);
+    const int wide =
+        std::max(swatch + 10 + m_words + limits + 4, QFontMetrics(strong).horizontalAdvance(heading()));
+    setFixedSize(2 * margin + wide, rowHeight * count + 2 * margin);
 }
 
 void Legend::changeEvent(QEvent* event) {
@@ -79,24 +121,21 @@ void Legend::paintEvent(QPaintEvent*) {
     strong.setWeight(QFont::DemiBold);
     painter.setFont(strong);
     int y = margin;
-    painter.drawText(QRect(margin, y, width() - 2 * margin, rowHeight),
-                     Qt::AlignVCenter | Qt::AlignLeft,
-                     QStringLiteral("Edge bend of the uncut edge"));
+    painter.drawText(
+        QRect(margin, y, width() - 2 * margin, rowHeight), Qt::AlignVCenter | Qt::AlignLeft, heading());
     painter.setFont(font());
-    for (const Row& row : rows) {
+    for (const Line& line : lines()) {
         y += rowHeight;
         painter.setPen(QPen(QColor::fromRgb(palette::seam), 1.0));
-        painter.setBrush(difficultyColour(row.difficulty));
+        painter.setBrush(line.colour);
         painter.drawRect(QRectF(margin + 0.5, y + 5.5, swatch, rowHeight - 10));
         painter.setPen(QColor::fromRgb(palette::ink));
         const int left = margin + swatch + 10;
-        painter.drawText(QRect(left, y, m_words, rowHeight),
-                         Qt::AlignVCenter | Qt::AlignLeft,
-                         toQString(core::toText(row.difficulty)));
+        painter.drawText(QRect(left, y, m_words, rowHeight), Qt::AlignVCenter | Qt::AlignLeft, line.word);
         painter.setPen(QColor::fromRgb(palette::pencil));
         painter.drawText(QRect(left + m_words, y, width() - left - m_words, rowHeight),
                          Qt::AlignVCenter | Qt::AlignLeft,
-                         limitText(row, m_units));
+                         line.limit);
     }
 }
 

@@ -1,8 +1,14 @@
 #pragma once
 
 #include "core/project/project.hpp"
+#include "ui/scene/strip_colour.hpp"
 
+#include <QColor>
+#include <QString>
 #include <QWidget>
+
+#include <string>
+#include <vector>
 
 namespace sheerlay::ui {
 
@@ -12,6 +18,9 @@ class Legend : public QWidget {
 public:
     explicit Legend(QWidget* parent = nullptr);
     void setUnits(core::Units units);
+    void setColours(StripColours colours);
+    /// @param woods  of all strips, in any order
+    void setWoods(std::vector<std::string> woods);
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -20,7 +29,16 @@ protected:
 private:
     void fitText();
 
-    int m_words = 0; // width of the classes' column
+    struct Line {
+        QColor colour;
+        QString word, limit;
+    };
+    [[nodiscard]] std::vector<Line> lines() const;
+    [[nodiscard]] QString heading() const;
+
+    int m_words = 0; // width of the words' column
+    StripColours m_colours = StripColours::Bend;
+    std::vector<std::string> m_woods; // each once
     core::Units m_units = core::Units::Millimetres;
 };
 

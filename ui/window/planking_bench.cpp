@@ -266,6 +266,14 @@ QWidget* PlankingBench::makeViewBar() {
     ghosts->setCheckable(true);
     ghosts->setChecked(true);
     connect(ghosts, &QToolButton::toggled, m_view, &BoatView::setGhostsShown);
+    QToolButton* woods =
+        button(tr("Woods"), tr("Colour the strips by what they are made of, not by how hard they are bent"));
+    woods->setCheckable(true);
+    connect(woods, &QToolButton::toggled, this, [this](bool on) {
+        const StripColours colours = on ? StripColours::Wood : StripColours::Bend;
+        m_view->setColours(colours);
+        m_map->setColours(colours);
+    });
     return bar;
 }
 
