@@ -44,7 +44,7 @@ TEST_CASE("a row in a denser wood weighs more in proportion") {
     test::Planked boat = canoe();
     const double plain = plankingWeight(boat.project, boat.plan).mass;
     boat.project.stock = Stock{};
-    boat.project.stock->woodRules.push_back({"white-ash", -100, 100, 1, 0});
+    boat.project.stock->woodRules.push_back({"white-ash", -100, 100, 1, {}, 0});
     const double ratio = findWood("white-ash")->density / findWood(boat.project.strips.wood)->density;
     CHECK_THAT(plankingWeight(boat.project, boat.plan).mass, WithinRel(plain * ratio, 1e-9));
 }
