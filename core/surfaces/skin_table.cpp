@@ -14,17 +14,17 @@ namespace {
 using Eigen::Vector3d;
 using Line = std::vector<Vector3d>;
 
-constexpr double stations = 50;       // about
-constexpr int stretches = 30;         // of a section's girth
-constexpr double shortest = 8.0;      // mm, of such a stretch
-constexpr double profileEnd = 0.12;   // of the length: how far the stems reach at most
-constexpr double profileStep = 0.002; // of the length, between points of the profile
-constexpr double lastDigit = 0.001;   // mm
-constexpr double insideEnd = 0.01;    // mm: a station at a transom stands this far inside
-constexpr double thinnest = 0.1;      // mm; a keel's side nearer to the centreplane is on it
+constexpr double stations = 50;        // about
+constexpr int stretches = 30;          // of a section's girth
+constexpr double shortest = 8.0;       // mm, of such a stretch
+constexpr double profileEnd = 0.12;    // of the length: how far the stems reach at most
+constexpr double profileStep = 0.0015; // of the length, between points of the profile
+constexpr double perMm = 1000.0;       // last digits written
+constexpr double insideEnd = 0.01;     // mm: a station at a transom stands this far inside
+constexpr double thinnest = 0.1;       // mm; a keel's side nearer to the centreplane is on it
 
 double rounded(double mm) {
-    return std::round(mm / lastDigit) * lastDigit;
+    return std::round(mm * perMm) / perMm; // by division: 0.001 itself is no round number
 }
 
 /// Points at equal stretches of the line, ends included.
@@ -92,7 +92,7 @@ private:
         for (double x = std::ceil(from / step) * step; x < to; x += step)
             if (x - from > 0.3 * step && to - x > 0.3 * step)
                 list.push_back(x);
-        for (const double part : {0.12, 0.3, 0.6}) {
+        for (const double part : {0.3, 0.6}) {
             list.push_back(std::round(from + part * step));
             list.push_back(std::round(to - part * step));
         }

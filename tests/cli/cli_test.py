@@ -563,6 +563,7 @@ class New(Case):
         done = self.call("new", "Grey Teal", "--surface", folder / "hull.step", "--out", out)
         self.assertIn("her bow points to -x", done.stdout)
         self.assertRegex(done.stdout, r"The loft lies within 0\.0\d\d mm of the given surface")
+        self.assertIn("Nothing was found on the table and the loft.", self.call("check", out).stderr)
         mine = finite(self.call("plan", out, "--json", "-").stdout)["hull"]
         example = finite(self.call("plan", EXAMPLE, "--json", "-").stdout)["hull"]
         for key in ("length", "beam", "half_girth_max"):

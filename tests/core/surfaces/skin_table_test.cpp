@@ -32,6 +32,7 @@ TEST_CASE("stations stand at round figures, with points on the skin") {
         int round = 0;
         for (const Station& s : table->stations) {
             round += std::abs(std::remainder(s.x, step)) < 1e-3 ? 1 : 0;
+            CHECK(s.x == std::round(s.x * 1000) / 1000); // so it is written in few digits
             REQUIRE(s.keel.has_value());
             CHECK_THAT(s.sheer.height, WithinAbs(f.sheer(s.x), 0.1)); // chords of 26 mm
             CHECK_THAT(s.keel->height, WithinAbs(f.keel(s.x), 0.6));
