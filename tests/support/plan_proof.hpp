@@ -115,7 +115,7 @@ private:
         }
         want(widest <= w + 0.01, s.id, "wider than a strip", widest - w);
         for (std::size_t i = 2; i < s.middle.size(); ++i)
-            if ((s.middle[i] - s.middle[i - 1]).dot(s.middle[i - 1] - s.middle[i - 2]) < 0)
+            if (whole && (s.middle[i] - s.middle[i - 1]).dot(s.middle[i - 1] - s.middle[i - 2]) < 0)
                 tell(s.id, "middle turns back by", (s.middle[i] - s.middle[i - 1]).norm(), s.middle[i].x());
         for (const auto* line : {&s.upperEdge, &s.lowerEdge})
             for (std::size_t i = 1; i < line->size(); ++i)
@@ -165,7 +165,10 @@ private:
             const bool bow = e.end == core::End::Bow;
             const Eigen::Vector3d &upper = bow ? s.upperEdge.front() : s.upperEdge.back(),
                                   &lower = bow ? s.lowerEdge.front() : s.lowerEdge.back();
-            const double far = std::sqrt(squareDistance(tip, upper, lower)), span = (upper - lower).norm();
+            // on its cut, or on an edge that follows the keel on to the corner of a transom
+            const double span = (upper - lower).norm();
+            const double far =
+                std::min(std::sqrt(squareDistance(tip, upper, lower)), distanceTo(tip, s.lowerEdge));
             if (whole && s.side != core::Side::Centre)
                 want(far <= m_plan.coverWidth / 2 + 0.05 * span,
                      s.id,
@@ -303,18 +306,23 @@ private:
     }
 
     /// Points of the keel line that a strip's end is cut along, laid flat, from the upper edge to the lower.
+    /// A strip that lands on the keel and reaches the transom too is cut round the corner between them.
     [[nodiscard]] std::vector<Eigen::Vector2d> cutOf(const core::Strip& s, bool bow) const {
         const Eigen::Vector3d &upper = bow ? s.upperEdge.front() : s.upperEdge.back(),
                               &lower = bow ? s.lowerEdge.front() : s.lowerEdge.back();
+        const geometry::Trims& trims = m_hull.laid.trims;
         const auto onKeel = [&](const Eigen::Vector3d& p) {
-            return std::abs(p.y() - m_hull.laid.trims.siding.at(p.x())) < 0.05;
+            return std::abs(p.y() - trims.siding.at(p.x())) < 0.05;
         };
+        const auto& plane = bow ? trims.bow : trims.stern;
+        const bool corner = plane && std::abs(upper.x() - plane->xAt(upper.z())) < 0.05;
         std::vector<Eigen::Vector2d> cut;
-        if (!onKeel(upper) || !onKeel(lower))
+        if (!onKeel(lower) || !(onKeel(upper) || corner))
             return cut;
+        const double toUpper = corner ? (bow ? -1e9 : 1e9) : upper.x();
         for (const Eigen::Vector3d& p : m_hull.laid.profile)
-            if (p.x() > std::min(upper.x(), lower.x()) && p.x() < std::max(upper.x(), lower.x()) &&
-                p.z() < std::max(upper.z(), lower.z()))
+            if (p.x() > std::min(toUpper, lower.x()) && p.x() < std::max(toUpper, lower.x()) &&
+                (corner || p.z() < std::max(upper.z(), lower.z())))
                 cut.push_back(laidFlat(s, p));
         if (!bow)
             std::reverse(cut.begin(), cut.end());
