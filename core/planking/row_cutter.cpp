@@ -102,11 +102,20 @@ void buildMiddle(const RowColumns& columns,
     for (std::size_t k = 0; k < body.size(); ++k) {
         if (!piece.middle.empty() && (body[k].p - piece.middle.back().p).norm() < nearEnd)
             continue;
+        // half way across a corner of the hull may lie past the end
+        if (piece.middle.size() == 1 && bowEnd && k + 1 < body.size() &&
+            (body[k].p - bowEnd->p).dot(body[k + 1].p - body[k].p) < 0)
+            continue;
         piece.middle.push_back(body[k]);
         piece.middleWidth.push_back(widths[k]);
     }
     if (sternEnd) {
-        if (piece.middle.size() > 2 && (sternEnd->p - piece.middle.back().p).norm() < nearEnd) {
+        const auto pastEnd = [&] {
+            const RowPoint &last = piece.middle.back(), &before = piece.middle[piece.middle.size() - 2];
+            return (sternEnd->p - last.p).norm() < nearEnd ||
+                   (sternEnd->p - last.p).dot(last.p - before.p) < 0;
+        };
+        while (piece.middle.size() > 2 && pastEnd()) {
             piece.middle.pop_back();
             piece.middleWidth.pop_back();
         }

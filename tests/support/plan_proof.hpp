@@ -320,9 +320,11 @@ private:
         if (!onKeel(lower) || !(onKeel(upper) || corner))
             return cut;
         const double toUpper = corner ? (bow ? -1e9 : 1e9) : upper.x();
+        const double high = std::max(upper.z(), lower.z()), low = std::min(upper.z(), lower.z());
+        const double dip = 5 + 0.1 * std::abs(upper.x() - lower.x()); // a recurved stem passes x twice
         for (const Eigen::Vector3d& p : m_hull.laid.profile)
             if (p.x() > std::min(toUpper, lower.x()) && p.x() < std::max(toUpper, lower.x()) &&
-                (corner || p.z() < std::max(upper.z(), lower.z())))
+                (corner || (p.z() < high && p.z() > low - dip)))
                 cut.push_back(laidFlat(s, p));
         if (!bow)
             std::reverse(cut.begin(), cut.end());

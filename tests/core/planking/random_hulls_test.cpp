@@ -40,7 +40,7 @@ TEST_CASE("random boats keep what must hold: ends in the hull's corners") {
 
 TEST_CASE(
     "random boats keep what must hold: rows parted in two by the sheer, strips planed for the last plank") {
-    prove({82, 163});
+    prove({30, 82, 163});
 }
 
 TEST_CASE("random boats keep what must hold: remainders too thin for a piece") {
