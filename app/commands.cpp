@@ -142,6 +142,7 @@ int check(const Request& request, const Console& console) {
                             std::nullopt,
                             std::nullopt,
                             "How far single stations stand out can't be told: " + battens.error() + "."});
+    findings = core::withAsides(std::move(findings), read->project.putAside);
     if (request.json == "-")
         progress(console, loftText(*hull, read->project.units));
     else {
@@ -224,7 +225,7 @@ int plan(const Request& request, const Console& console) {
             console.out << core::tradeText(
                 core::taperTrade(project, hull, plan), plan.edgeBendLimit, project.units);
         }
-        print(core::allFindings(hull, plan), console);
+        print(core::toldWithAsides(core::allFindings(hull, plan), project.putAside), console);
         if (const int code = finishOutput(console); code != exitDone)
             return code;
     }

@@ -68,11 +68,14 @@ Json surface(const geometry::TensorSurface& s) {
 }
 
 Json finding(const Finding& f) {
-    return {{"level", toText(f.level)},
-            {"code", f.code},
-            {"strip", orNull(f.strip)},
-            {"x", orNull(f.x)},
-            {"text", f.text}};
+    Json json = {{"level", toText(f.level)},
+                 {"code", f.code},
+                 {"strip", orNull(f.strip)},
+                 {"x", orNull(f.x)},
+                 {"text", f.text}};
+    if (f.aside)
+        json["put_aside"] = {{"reason", f.aside->reason}, {"date", f.aside->date}};
+    return json;
 }
 
 Json startLine(const StartLine& line) {
@@ -179,7 +182,7 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
     for (const Strip& s : plan.strips)
         strips.push_back(strip(s));
     Json findings = Json::array();
-    for (const Finding& f : allFindings(hull, plan))
+    for (const Finding& f : toldWithAsides(allFindings(hull, plan), project.putAside))
         findings.push_back(finding(f));
     Json candidates = Json::array();
     for (const StartCandidate& c : plan.candidates)

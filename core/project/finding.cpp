@@ -33,7 +33,8 @@ std::string toText(const Finding& finding) {
         std::snprintf(place.data(), place.size(), " x=%.0f", *finding.x);
         text += place.data();
     }
-    return text + ": " + finding.text;
+    text += ": " + finding.text;
+    return finding.aside ? text + " (put aside: " + finding.aside->reason + ")" : text;
 }
 
 } // namespace sheerlay::core

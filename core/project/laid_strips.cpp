@@ -24,6 +24,7 @@ Journal unmarkLaid(Journal journal, std::string_view strip) {
 bool plansAlike(const Project& a, const Project& b) {
     Project other = b;
     other.journal.laid = a.journal.laid;
+    other.putAside = a.putAside;
     return a == other;
 }
 

@@ -16,7 +16,7 @@ namespace sheerlay::core {
 /// The journal without the entry of a strip.
 [[nodiscard]] Journal unmarkLaid(Journal journal, std::string_view strip);
 
-/// True where the plan can't differ: only which strips are down does.
+/// True where the plan can't differ: only which strips are down and what was put aside do.
 [[nodiscard]] bool plansAlike(const Project& a, const Project& b);
 
 } // namespace sheerlay::core

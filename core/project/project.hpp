@@ -5,6 +5,7 @@
 #include "core/project/fitout_choices.hpp"
 #include "core/project/journal.hpp"
 #include "core/project/mould_choices.hpp"
+#include "core/project/put_aside.hpp"
 #include "core/project/stock.hpp"
 
 #include <array>
@@ -167,6 +168,7 @@ struct Project {
     std::optional<CoveringChoices> covering; ///< none where the file says nothing of cloth
     std::optional<AfloatChoices> afloat;     ///< none where it asks nothing of her afloat
     Journal journal; ///< what was really laid; never changes the drawn hull or the plan it was laid by
+    std::vector<PutAside> putAside; ///< findings that may rest; never changes a plan
 
     friend bool operator==(const Project&, const Project&) = default;
 };

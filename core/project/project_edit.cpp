@@ -86,12 +86,19 @@ Project carryOver(const Project& base, const Project& mine, const Project& their
     take(&Planking::sternEnds);
     take(&Planking::closing);
     take(&Planking::shutter);
-    if (!(mine.hull == base.hull))
-        both.hull = mine.hull;
-    if (!(mine.moulds == base.moulds))
-        both.moulds = mine.moulds;
-    if (!(mine.journal == base.journal))
-        both.journal = mine.journal;
+    const auto takePart = [&](auto Project::*part) {
+        if (!(mine.*part == base.*part))
+            both.*part = mine.*part;
+    };
+    takePart(&Project::hull);
+    takePart(&Project::strips);
+    takePart(&Project::moulds);
+    takePart(&Project::stock);
+    takePart(&Project::fitout);
+    takePart(&Project::covering);
+    takePart(&Project::afloat);
+    takePart(&Project::journal);
+    takePart(&Project::putAside);
     return both;
 }
 

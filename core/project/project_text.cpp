@@ -18,93 +18,175 @@ namespace sheerlay::core {
 
 namespace {
 
-const toml::table* tableOf(const Source& source, std::string_view name) {
-    return source.root()[name].as_table();
+/// A table with a header of its own.
+bool stands(const toml::node* node) {
+    return node != nullptr && node->is_table() && !node->as_table()->is_inline();
 }
 
-const toml::array* listOf(const Source& source, std::string_view table, std::string_view list) {
-    return source.root()[table][list].as_array();
+/// A list of tables, each with a header of its own.
+bool standsAsList(const toml::node* node) {
+    const toml::array* list = node != nullptr ? node->as_array() : nullptr;
+    return list != nullptr && !list->empty() &&
+           std::ranges::all_of(*list, [](const toml::node& entry) { return stands(&entry); });
 }
 
-/// Keys of one table that are not what they were. @return false where it can't be done in place
-bool changeKeys(const Three& all, std::string_view name, std::vector<Change>& changes) {
+const toml::node* nodeOf(const toml::table* table, std::string_view key) {
+    return table != nullptr ? table->get(key) : nullptr;
+}
+
+/// One table: as the file has it, and as the project has it before and after; none where it is not there.
+struct Versions {
+    std::string name; ///< as in its header
+    const toml::table* inFile = nullptr;
+    const toml::table* before = nullptr;
+    const toml::table* after = nullptr;
+
+    [[nodiscard]] Versions inner(std::string_view key) const {
+        const auto tableOf = [&](const toml::table* outer) {
+            const toml::node* node = nodeOf(outer, key);
+            return node != nullptr ? node->as_table() : nullptr;
+        };
+        return {name + "." + std::string(key), tableOf(inFile), tableOf(before), tableOf(after)};
+    }
+};
+
+void takeOutLine(const Three& all, const toml::node& there, std::vector<Change>& changes) {
+    changes.push_back({all.file.linesOf(there), ""});
+}
+
+/// Takes a table out with its header and all that stands under it.
+void takeOut(const Three& all, const toml::node& there, std::vector<Change>& changes) {
+    if (stands(&there)) {
+        changes.push_back({all.file.section(*there.as_table()), ""});
+        for (const auto& [key, node] : *there.as_table())
+            if (stands(&node) || standsAsList(&node))
+                takeOut(all, node, changes);
+    } else if (standsAsList(&there)) {
+        for (const toml::node& entry : *there.as_array())
+            takeOut(all, entry, changes);
+    } else {
+        takeOutLine(all, there, changes);
+    }
+}
+
+/// Values of one table that are not what they were. @return false where it can't be done in place
+bool changeValues(const Three& all, const Versions& table, std::vector<Change>& changes) {
     const toml::table none;
-    const toml::table* const inFile = tableOf(all.file, name);
-    const toml::table* const was = tableOf(all.before, name);
-    const toml::table* const now = tableOf(all.after, name);
-    const toml::table& before = was != nullptr ? *was : none;
-    const toml::table& after = now != nullptr ? *now : none;
     std::string added;
-    for (const auto& [key, node] : after) {
-        const toml::node* old = before.get(key);
-        const toml::node* there = inFile != nullptr ? inFile->get(key) : nullptr;
-        if (old != nullptr && all.before.slice(*old) == all.after.slice(node))
+    for (const auto& [key, node] : table.after != nullptr ? *table.after : none) {
+        if (stands(&node) || standsAsList(&node))
+            continue;
+        const toml::node* old = nodeOf(table.before, key);
+        const toml::node* there = nodeOf(table.inFile, key);
+        if (old != nullptr && !standsAsList(old) && all.before.slice(*old) == all.after.slice(node))
             continue;
         if (there == nullptr) {
             added += std::string(key.str()) + " = " + all.after.slice(node) + "\n";
             continue;
         }
-        const auto value = newValue(all, *there, old, node);
+        const auto value = standsAsList(there) ? std::nullopt : newValue(all, *there, old, node);
         if (!value)
             return false;
         changes.push_back({all.file.span(*there), *value});
     }
-    for (const auto& [key, node] : before) {
-        if (after.contains(key) || inFile == nullptr || inFile->get(key) == nullptr)
-            continue;
-        const toml::node& there = *inFile->get(key);
-        const std::size_t line = all.file.text().rfind('\n', all.file.span(there).from) + 1;
-        const std::size_t end = all.file.text().find('\n', all.file.span(there).to);
-        if (there.is_table() && !there.as_table()->is_inline())
-            return false;
-        changes.push_back({{line, end == std::string_view::npos ? all.file.text().size() : end + 1}, ""});
-    }
+    for (const auto& [key, node] : table.before != nullptr ? *table.before : none)
+        if (const toml::node* there = nodeOf(table.inFile, key);
+            there != nullptr && nodeOf(table.after, key) == nullptr) {
+            if (stands(there) && !stands(&node))
+                return false;
+            takeOut(all, *there, changes);
+        }
     if (added.empty())
         return true;
-    if (inFile == nullptr) {
-        changes.push_back(
-            {{all.file.text().size(), all.file.text().size()}, "\n[" + std::string(name) + "]\n" + added});
+    const std::string_view text = all.file.text();
+    if (table.inFile == nullptr) {
+        changes.push_back({{text.size(), text.size()}, "\n[" + table.name + "]\n" + added});
         return true;
     }
-    const std::size_t at = all.file.lineAfter(*inFile);
-    changes.push_back({{at, at}, (at > 0 && all.file.text()[at - 1] != '\n' ? "\n" : "") + added});
-    return !inFile->is_inline();
+    const std::size_t at = all.file.lineAfter(*table.inFile);
+    changes.push_back({{at, at}, (at > 0 && text[at - 1] != '\n' ? "\n" : "") + added});
+    return !table.inFile->is_inline();
 }
 
-/// Entries of a list of tables: those that are gone are taken out, new ones come at the end.
+/// Entries of a list of tables: as many as before are changed key by key; else those that are gone are taken
+/// out, and new ones come at the end.
 bool changeEntries(const Three& all,
-                   std::string_view table,
+                   const Versions& table,
                    std::string_view list,
                    std::vector<Change>& changes) {
     const toml::array none;
-    const auto orNone = [&none](const toml::array* found) -> const toml::array& {
-        return found != nullptr ? *found : none;
+    const auto listOf = [&](const toml::table* outer) -> const toml::array& {
+        const toml::node* node = nodeOf(outer, list);
+        return node != nullptr && node->is_array() ? *node->as_array() : none;
     };
-    const toml::array& inFile = orNone(listOf(all.file, table, list));
-    const toml::array& before = orNone(listOf(all.before, table, list));
-    const toml::array& after = orNone(listOf(all.after, table, list));
+    const toml::array& inFile = listOf(table.inFile);
+    const toml::array& before = listOf(table.before);
+    const toml::array& after = listOf(table.after);
     if (inFile.size() != before.size())
         return false;
-    const auto same = [&](const toml::node& a, const toml::node& b) {
-        return *a.as_table() == *b.as_table();
-    };
+    if (const toml::node* empty = nodeOf(table.inFile, list);
+        empty != nullptr && inFile.empty() && !after.empty())
+        takeOutLine(all, *empty, changes); // list = []
+    const auto tableAt = [](const toml::array& from, std::size_t i) { return from.get(i)->as_table(); };
+    const auto inPlace = [&](std::size_t i) { return stands(inFile.get(i)); };
+    if (before.size() == after.size()) {
+        for (std::size_t i = 0; i < before.size(); ++i) {
+            if (*tableAt(before, i) == *tableAt(after, i))
+                continue;
+            if (!inPlace(i) ||
+                !changeValues(all, {"", tableAt(inFile, i), tableAt(before, i), tableAt(after, i)}, changes))
+                return false;
+        }
+        return true;
+    }
     std::size_t kept = 0;
     for (std::size_t i = 0; i < before.size(); ++i) {
-        if (kept < after.size() && same(*before.get(i), *after.get(kept))) {
+        if (kept < after.size() && *tableAt(before, i) == *tableAt(after, kept)) {
             ++kept;
             continue;
         }
-        const toml::table* entry = inFile.get(i)->as_table();
-        if (entry == nullptr || entry->is_inline())
+        if (!inPlace(i))
             return false;
-        changes.push_back({all.file.section(*entry), ""});
+        takeOut(all, *inFile.get(i), changes);
     }
     for (; kept < after.size(); ++kept) {
-        const Span entry = all.after.section(*after.get(kept)->as_table());
+        const Span entry = all.after.section(*tableAt(after, kept));
         changes.push_back({{all.file.text().size(), all.file.text().size()},
                            "\n" + std::string(all.after.text().substr(entry.from, entry.to - entry.from))});
     }
     return true;
+}
+
+/// One table with all that stands under it. @return false where it can't be done in place
+bool changeTable(const Three& all, const Versions& table, std::vector<Change>& changes) {
+    if (table.after == nullptr) {
+        if (table.inFile != nullptr && table.before != nullptr)
+            takeOut(all, *table.inFile, changes);
+        return true;
+    }
+    if (!changeValues(all, table, changes))
+        return false;
+    for (const auto& [key, node] : *table.after) {
+        if (stands(&node) && !changeTable(all, table.inner(key), changes))
+            return false;
+        if (standsAsList(&node) && !changeEntries(all, table, key, changes))
+            return false;
+    }
+    return true;
+}
+
+/// What the window changes. @return false where it can't be done in place
+bool changeAll(const Three& all, std::vector<Change>& changes) {
+    constexpr std::array tables{
+        "strips", "planking", "moulds", "stock", "fitout", "covering", "afloat", "journal"};
+    const Versions root{"", &all.file.root(), &all.before.root(), &all.after.root()};
+    for (const std::string_view name : tables) {
+        Versions table = root.inner(name);
+        table.name = name;
+        if (!changeTable(all, table, changes))
+            return false;
+    }
+    return changeEntries(all, root, "put-aside", changes);
 }
 
 std::string apply(std::string_view text, std::vector<Change> changes) {
@@ -167,10 +249,7 @@ std::string updateProjectText(std::string_view text, const Project& project) {
     const Source after(canonical);
     const Three all{file, before, after};
     std::vector<Change> changes;
-    bool inPlace = changeKeys(all, "strips", changes) && changeKeys(all, "planking", changes) &&
-                   changeKeys(all, "moulds", changes);
-    for (const auto& [table, list] : {std::pair{"journal", "reading"}, std::pair{"journal", "laid"}})
-        inPlace = inPlace && changeEntries(all, table, list, changes);
+    const bool inPlace = changeAll(all, changes);
     for (const bool unsaidToo : {false, true}) {
         std::vector<Change> withHull = changes;
         if (!inPlace || !changeHull(all, unsaidToo, withHull))

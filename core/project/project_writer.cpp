@@ -116,6 +116,7 @@ public:
     void moulds(const MouldChoices& moulds);
     void stock(const Stock& stock);
     void journal(const Journal& journal);
+    void asides(const std::vector<PutAside>& asides);
 
     [[nodiscard]] std::string text() && { return std::move(m_text); }
     void comment(std::string_view words) { m_text += "# " + std::string(words) + "\n"; }
@@ -124,6 +125,12 @@ private:
     [[nodiscard]] std::string pair(double from, double to) const {
         return "[" + length(from) + ", " + length(to) + "]";
     }
+    /// A text that may be left out.
+    void words(std::string_view key, const std::string& text) {
+        if (!text.empty())
+            line(key, inQuotes(text));
+    }
+
     Units m_units;
     std::string m_text;
 };
@@ -246,16 +253,12 @@ void Writer::stock(const Stock& stock) {
 }
 
 void Writer::journal(const Journal& journal) {
-    const auto text = [this](std::string_view key, const std::string& words) {
-        if (!words.empty())
-            line(key, inQuotes(words));
-    };
     for (const RowReading& reading : journal.readings) {
         heading("[[journal.reading]]");
         line("row", std::to_string(reading.row));
         line("side", word(reading.side, {"both", "starboard", "port"}));
         line("sd", length(reading.sd));
-        text("date", reading.date);
+        words("date", reading.date);
         std::string girths;
         for (const GirthLeft& g : reading.girthLeft)
             girths += "    { x = " + length(g.x, g.printedX) +
@@ -265,8 +268,23 @@ void Writer::journal(const Journal& journal) {
     for (const LaidStrip& laid : journal.laid) {
         heading("[[journal.laid]]");
         line("strip", inQuotes(laid.strip));
-        text("date", laid.date);
-        text("note", laid.note);
+        words("date", laid.date);
+        words("note", laid.note);
+    }
+}
+
+void Writer::asides(const std::vector<PutAside>& asides) {
+    for (const PutAside& aside : asides) {
+        heading("[[put-aside]]");
+        line("code", inQuotes(aside.code));
+        line("level", inQuotes(toText(aside.level)));
+        if (aside.strip)
+            line("strip", inQuotes(*aside.strip));
+        if (aside.x)
+            line("from-bow", length(*aside.x));
+        words("text", aside.text);
+        line("reason", inQuotes(aside.note.reason));
+        words("date", aside.note.date);
     }
 }
 
@@ -307,6 +325,7 @@ std::string writeProject(const Project& project) {
     if (project.afloat)
         out.add(afloatText(*project.afloat, project.units));
     out.journal(project.journal);
+    out.asides(project.putAside);
     return std::move(out).text();
 }
 

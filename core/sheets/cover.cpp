@@ -89,9 +89,9 @@ std::vector<std::string> landmarksOf(const Plan& plan, Units units) {
     return texts;
 }
 
-std::vector<std::string> findingsOf(const LoftedHull& hull, const Plan& plan) {
+std::vector<std::string> findingsOf(const Project& project, const LoftedHull& hull, const Plan& plan) {
     std::vector<std::string> texts;
-    for (const Finding& finding : allFindings(hull, plan)) {
+    for (const Finding& finding : withAsides(allFindings(hull, plan), project.putAside)) {
         const std::string text = toSentence(finding);
         const bool named = finding.strip && text.find(*finding.strip) == std::string::npos;
         texts.push_back(named ? *finding.strip + ". " + text : text);
@@ -114,7 +114,7 @@ public:
             return std::vector<Box>{newPage(project.name + ", findings continued")};
         });
         list(flow, "Landmarks", landmarksOf(plan, m_units));
-        std::vector<std::string> findings = findingsOf(hull, plan);
+        std::vector<std::string> findings = findingsOf(project, hull, plan);
         if (findings.empty())
             findings.emplace_back("Nothing that asks for care was found.");
         list(flow, "Findings, heaviest first", findings);

@@ -138,7 +138,8 @@ const char* levelWord(Level level) noexcept {
 } // namespace
 
 std::string toSentence(const Finding& finding) {
-    return std::string(levelWord(finding.level)) + ": " + finding.text;
+    const std::string text = std::string(levelWord(finding.level)) + ": " + finding.text;
+    return finding.aside ? text + " Put aside: " + finding.aside->reason + "." : text;
 }
 
 std::string neighbourSentence(const Piece& piece, const Plan& plan) {

@@ -259,6 +259,30 @@ class Plan(Case):
         self.assertEqual(done.stdout.count("\n") - len(data["findings"]),
                          len([l for l in done.stdout.splitlines() if not re.match(FINDING, l)]))
 
+    def test_what_was_put_aside_is_still_listed_with_its_reason(self):
+        first = finite(self.call("plan", EXAMPLE, "--json", "-").stdout)["findings"]
+        aside = next(f for f in first if f["level"] != "stop")
+        entry = "\n[[put-aside]]\ncode = %s\nlevel = %s\ntext = %s\nreason = \"Seen to.\"\ndate = \"2 May\"\n" % tuple(
+            json.dumps(aside[key]) for key in ("code", "level", "text"))
+        if aside["strip"]:
+            entry += "strip = %s\n" % json.dumps(aside["strip"])
+        if aside["x"] is not None:
+            entry += "from-bow = \"%r mm\"\n" % aside["x"]
+        project = self.folder / "aside.sheerlay"
+        lost = "\n[[put-aside]]\ncode = \"no-such-code\"\nlevel = \"note\"\nreason = \"Gone.\"\n"
+        project.write_text(pathlib.Path(EXAMPLE).read_text(encoding="utf-8") + entry + lost, encoding="utf-8")
+        out = self.folder / "aside.json"
+        text = self.call("plan", project, "--json", out).stdout
+        findings = finite(out.read_text(encoding="utf-8"))["findings"]
+        marked = [f for f in findings if "put_aside" in f]
+        self.assertEqual([(f["code"], f["text"]) for f in marked], [(aside["code"], aside["text"])])
+        self.assertEqual(marked[0]["put_aside"], {"reason": "Seen to.", "date": "2 May"})
+        self.assertEqual(text.count("(put aside: Seen to.)"), 1)
+        unmet = [f for f in findings if f["code"] == "put-aside-unmet"]
+        self.assertEqual(len(unmet), 1)
+        self.assertIn("no-such-code", unmet[0]["text"])
+        self.assertEqual(len(findings), len(first) + 1)
+
     def test_units_change_the_text_and_not_the_plan(self):
         plans = {}
         for units in ("mm", "in"):

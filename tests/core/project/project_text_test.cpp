@@ -131,3 +131,57 @@ TEST_CASE("windows line ends and a last line without an end are borne") {
     project.journal.laid.clear();
     update(text, project);
 }
+
+TEST_CASE("moulds, stock and what comes after the planking are changed where they stand") {
+    const std::string tables =
+        "[moulds]   # from the yard\n"
+        "spacing = \"300 mm\"   # as the legs allow\n"
+        "strongback = { width = 200 }\n\n"
+        "[stock]\nkerf = 3   # thin blade\n"
+        "# cousin's boards\n"
+        "[[stock.lot]]\nname = \"L\"\nthickness = 25\nwidth = 140\nlength = 3600   # long\n"
+        "[[stock.lot]]\nname = \"M\"\nthickness = 25\nwidth = 90\nlength = 2400   # short\n\n"
+        "[covering.outside]   # one side only\ncloth = \"200 g\"\n\n"
+        "# sitting\n[[afloat.load]]\nname = \"me\"\nweight = 80\nx = 2000\nheight = 300\n";
+    const std::string text = withEnd(tables);
+    Project project = read(text);
+    REQUIRE(project.stock);
+    REQUIRE(project.covering);
+    REQUIRE(project.afloat);
+    project.moulds.spacing = 250.0;
+    project.stock->kerf = 2.0;
+    project.stock->lots[1].length = 2500.0;
+    project.covering->outside->coats = 4;
+    project.afloat->loads[0].mass = 90.0;
+    const std::string changed = update(text, project);
+    std::string expected = text;
+    const auto put = [&expected](const std::string& from, const std::string& to) {
+        REQUIRE(expected.find(from) != std::string::npos);
+        expected.replace(expected.find(from), from.size(), to);
+    };
+    put("\"300 mm\"", "250");
+    put("kerf = 3 ", "kerf = 2 ");
+    put("2400", "2500");
+    put("# one side only\n", "# one side only\ncoats = 4\n");
+    put("weight = 80", "weight = 90");
+    CHECK(changed == expected);
+
+    project.afloat->loads.push_back({"pack", 20.0, 1500.0, 0.0, 250.0, 0});
+    project.stock->lots.erase(project.stock->lots.begin());
+    const std::string more = update(changed, project);
+    CHECK(more.find("# short") != std::string::npos);
+    CHECK(more.find("# long") == std::string::npos);
+    CHECK(more.find("# from the yard") != std::string::npos);
+    CHECK(more.find("\"pack\"") != std::string::npos);
+
+    // tables come and go
+    Project bare = read(text);
+    bare.stock.reset();
+    bare.afloat.reset();
+    bare.moulds.holes = EdgeHoles{};
+    const std::string less = update(text, bare);
+    CHECK(less.find("stock") == std::string::npos);
+    CHECK(less.find("# one side only") != std::string::npos);
+    CHECK(less.find("holes = ") != std::string::npos);
+    CHECK(update(withEnd("# nothing more\n"), project).starts_with(withEnd("# nothing more\n")));
+}
