@@ -87,6 +87,19 @@ void PlankingMap::setColours(StripColours colours) {
     update();
 }
 
+void PlankingMap::setPlace(std::optional<double> x) {
+    m_place = x;
+    if (x) {
+        const double at = m_toWidget.map(QPointF(*x, 0.0)).x();
+        const double aside = at < air ? air - at : at > width() - air ? width() - air - at : 0.0;
+        if (aside != 0.0) {
+            m_fitted = false;
+            m_toWidget *= QTransform::fromTranslate(aside, 0.0);
+        }
+    }
+    update();
+}
+
 void PlankingMap::fit() {
     m_fitted = true;
     QRectF all;
@@ -238,6 +251,22 @@ void PlankingMap::paintMarks(QPainter& painter) const {
     }
 }
 
+void PlankingMap::paintPlace(QPainter& painter) const {
+    if (!m_place)
+        return;
+    const double x = m_toWidget.map(QPointF(*m_place, 0.0)).x();
+    painter.setPen(QPen(QColor::fromRgb(palette::cedar), 1.6, Qt::DashLine));
+    painter.drawLine(QPointF(x, topAir), QPointF(x, height() - 20.0));
+    const QString text = placeText(*m_place, m_units);
+    const double wide = QFontMetricsF(painter.font()).horizontalAdvance(text) + 12.0;
+    const QRectF box(std::clamp(x - 0.5 * wide, 4.0, width() - wide - 4.0), height() - 22.0, wide, 18.0);
+    painter.setPen(QPen(QColor::fromRgb(palette::cedar), 1.2));
+    painter.setBrush(QColor::fromRgb(palette::paper));
+    painter.drawRoundedRect(box, 3, 3);
+    painter.setPen(QColor::fromRgb(palette::ink));
+    painter.drawText(box, Qt::AlignCenter, text);
+}
+
 void PlankingMap::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.fillRect(rect(), QColor::fromRgb(palette::paper));
@@ -248,6 +277,7 @@ void PlankingMap::paintEvent(QPaintEvent*) {
     paintDrawing(painter);
     paintStart(painter);
     paintMarks(painter);
+    paintPlace(painter);
     painter.setPen(QColor::fromRgb(palette::pencil));
     const QRect inner = rect().adjusted(10, 6, -10, -6);
     painter.drawText(inner, Qt::AlignLeft | Qt::AlignTop, QStringLiteral("port"));

@@ -37,6 +37,9 @@ public:
     void setStartShown(bool shown);
     /// Draws a start line that is being tried, with what it does; none puts it away.
     void setStartPreview(std::optional<StartPreview> preview);
+    /// Marks a place along the boat, mm from the bow, and brings it into sight; none takes the mark away.
+    void setPlace(std::optional<double> x);
+    [[nodiscard]] std::optional<double> place() const noexcept { return m_place; }
     /// Place of the widget where the start line is taken hold of; none when it isn't shown.
     [[nodiscard]] std::optional<QPointF> startHandle() const;
     /// Whole planking into the widget.
@@ -73,6 +76,7 @@ private:
     void paintDrawing(QPainter& painter) const;
     void paintMarks(QPainter& painter) const;
     void paintStart(QPainter& painter) const;
+    void paintPlace(QPainter& painter) const;
     [[nodiscard]] double handleX() const;
     [[nodiscard]] double girthAt(const QPointF& place) const;
     void markPlace(QPainter& painter, const core::StripEnd& end, const QString& text, bool above) const;
@@ -91,6 +95,7 @@ private:
     bool m_startShown = false;
     bool m_startHeld = false; ///< the start line is in the builder's hand
     std::optional<StartPreview> m_preview;
+    std::optional<double> m_place; ///< mm from the bow
 };
 
 } // namespace sheerlay::ui

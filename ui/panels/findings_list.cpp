@@ -7,12 +7,14 @@
 #include <QStyledItemDelegate>
 
 #include <algorithm>
+#include <utility>
 
 namespace sheerlay::ui {
 namespace {
 
 constexpr int headRole = Qt::UserRole + 1;
 constexpr int levelRole = Qt::UserRole + 2;
+constexpr int asideRole = Qt::UserRole + 3;
 constexpr int left = 16, right = 12, above = 7, below = 7, band = 4;
 
 QFont headFont(const QFont& base) {
@@ -41,8 +43,9 @@ public:
         else if (option.state.testFlag(QStyle::State_MouseOver))
             painter->fillRect(box, QColor(0xF1, 0xEA, 0xDB));
         const auto level = static_cast<core::Level>(index.data(levelRole).toInt());
+        const bool aside = index.data(asideRole).toBool();
         painter->fillRect(QRect(box.left() + 4, box.top() + above, band, box.height() - above - below),
-                          levelColour(level));
+                          aside ? QColor::fromRgb(palette::rule) : levelColour(level));
         painter->setFont(headFont(option.font));
         painter->setPen(QColor::fromRgb(palette::pencil));
         const int headHeight = QFontMetrics(painter->font()).height();
@@ -50,7 +53,7 @@ public:
                           Qt::AlignLeft | Qt::AlignVCenter,
                           index.data(headRole).toString());
         painter->setFont(option.font);
-        painter->setPen(QColor::fromRgb(palette::ink));
+        painter->setPen(QColor::fromRgb(aside ? palette::pencil : palette::ink));
         painter->drawText(QRect(box.left() + left,
                                 box.top() + above + headHeight + 2,
                                 box.width() - left - right,
@@ -74,12 +77,31 @@ private:
 
 } // namespace
 
+bool FindingFilter::passes(const core::Finding& finding) const {
+    const bool level = finding.level == core::Level::Stop      ? stops
+                       : finding.level == core::Level::Caution ? cautions
+                                                               : notes;
+    if (!level || (finding.aside && !asides))
+        return false;
+    const QString said = toQString(finding.text) + u' ' + toQString(finding.code) + u' ' +
+                         toQString(finding.strip.value_or("")) + u' ' +
+                         toQString(finding.aside ? finding.aside->reason : "");
+    const QStringList wanted = words.split(u' ', Qt::SkipEmptyParts);
+    return std::ranges::all_of(wanted,
+                               [&](const QString& word) { return said.contains(word, Qt::CaseInsensitive); });
+}
+
 QString findingHead(const core::Finding& finding, core::Units units) {
     QString head = toQString(core::toText(finding.level));
     if (finding.strip)
         head += QStringLiteral(" · ") + toQString(*finding.strip);
     if (finding.x)
         head += QStringLiteral(" · ") + placeText(*finding.x, units);
+    if (finding.aside)
+        head += QStringLiteral(" · ") +
+                (finding.aside->date.empty()
+                     ? FindingsList::tr("put aside")
+                     : FindingsList::tr("put aside %1").arg(toQString(finding.aside->date)));
     return head;
 }
 
@@ -93,7 +115,7 @@ FindingsList::FindingsList(QWidget* parent) : QListWidget(parent) {
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setAccessibleName(QStringLiteral("Findings"));
     connect(this, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) {
-        Q_EMIT chosen(m_findings[static_cast<std::size_t>(row(item))]);
+        Q_EMIT chosen(at(row(item)));
     });
 }
 
@@ -113,12 +135,35 @@ void FindingsList::setUnits(core::Units units) {
     setCurrentRow(row);
 }
 
+void FindingsList::setFilter(FindingFilter filter) {
+    m_filter = std::move(filter);
+    refill();
+}
+
+const core::Finding& FindingsList::at(int row) const {
+    return m_findings[m_shown[static_cast<std::size_t>(row)]];
+}
+
+const core::Finding* FindingsList::current() const {
+    return currentRow() >= 0 ? &at(currentRow()) : nullptr;
+}
+
 void FindingsList::refill() {
     clear();
-    for (const core::Finding& finding : m_findings) {
-        auto* item = new QListWidgetItem(toQString(finding.text), this);
+    m_shown.clear();
+    for (std::size_t i = 0; i < m_findings.size(); ++i) {
+        const core::Finding& finding = m_findings[i];
+        if (!m_filter.passes(finding))
+            continue;
+        m_shown.push_back(i);
+        QString text = toQString(finding.text);
+        if (finding.aside)
+            text += u'\n' + tr("Put aside: %1").arg(toQString(finding.aside->reason));
+        auto* item = new QListWidgetItem(text, this);
         item->setData(headRole, findingHead(finding, m_units));
         item->setData(levelRole, static_cast<int>(finding.level));
+        item->setData(asideRole, finding.aside.has_value());
+        item->setData(Qt::AccessibleTextRole, findingHead(finding, m_units) + QStringLiteral(". ") + text);
     }
 }
 
@@ -128,27 +173,26 @@ void FindingsList::resizeEvent(QResizeEvent* event) {
 }
 
 void FindingsList::next() {
-    if (m_findings.empty())
+    if (count() == 0)
         return;
     const int following = (currentRow() + 1) % count();
     setCurrentRow(following);
     scrollToItem(item(following));
-    Q_EMIT chosen(m_findings[static_cast<std::size_t>(following)]);
+    Q_EMIT chosen(at(following));
 }
 
 QString FindingsList::summary() const {
-    if (m_findings.empty())
-        return QStringLiteral("Nothing to worry about");
     QStringList parts;
     for (const core::Level level : {core::Level::Stop, core::Level::Caution, core::Level::Note}) {
-        const auto count = std::count_if(
-            m_findings.begin(), m_findings.end(), [&](const core::Finding& f) { return f.level == level; });
+        const auto count = std::count_if(m_findings.begin(), m_findings.end(), [&](const core::Finding& f) {
+            return f.level == level && !f.aside;
+        });
         if (count == 0)
             continue;
         parts << QStringLiteral("%1 %2%3").arg(count).arg(toQString(core::toText(level)),
                                                           count == 1 ? QString() : QStringLiteral("s"));
     }
-    return parts.join(QStringLiteral(", "));
+    return parts.empty() ? QStringLiteral("Nothing to worry about") : parts.join(QStringLiteral(", "));
 }
 
 } // namespace sheerlay::ui

@@ -22,6 +22,7 @@ LoftPanel::LoftPanel(QWidget* parent)
                                         QStringLiteral("Points"),
                                         QStringLiteral("Mean off"),
                                         QStringLiteral("Most off")});
+    m_table->setAccessibleName(tr("How the loft meets the table, station by station"));
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
@@ -93,7 +94,7 @@ void LoftPanel::refill() {
         }
         ++row;
     }
-    m_findings->setFindings(hull.findings);
+    m_findings->setFindings(core::withAsides(hull.findings, m_boat->project.putAside));
     m_findingsHead->setText(hull.findings.empty()
                                 ? QStringLiteral("Nothing odd was found in the table")
                                 : QStringLiteral("Found in the table: %1").arg(m_findings->summary()));

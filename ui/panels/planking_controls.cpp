@@ -1,7 +1,8 @@
 #include "ui/panels/planking_controls.hpp"
 
 #include "core/summary/plan_summary.hpp"
-#include "core/units/length.hpp"
+#include "ui/panels/quiet_wheel.hpp"
+#include "ui/panels/typed_field.hpp"
 #include "ui/scene/boat.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/words.hpp"
@@ -9,10 +10,8 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
-#include <QEvent>
 #include <QGridLayout>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
@@ -25,21 +24,6 @@ using core::ClosingMethod;
 using core::EndStyle;
 using core::StartLine;
 using core::Taper;
-
-/// A wheel that scrolls the panel must not turn a choice it happens to pass over.
-class QuietWheel : public QObject {
-public:
-    using QObject::QObject;
-
-protected:
-    bool eventFilter(QObject* watched, QEvent* event) override {
-        const auto* widget = qobject_cast<QWidget*>(watched);
-        if (event->type() != QEvent::Wheel || (widget != nullptr && widget->hasFocus()))
-            return QObject::eventFilter(watched, event);
-        event->ignore();
-        return true;
-    }
-};
 
 QString startHint(StartLine::Kind kind) {
     switch (kind) {
@@ -94,8 +78,9 @@ QString figuresOf(const Boat& boat, core::Units units) {
 
 PlankingControls::PlankingControls(QWidget* parent)
     : QWidget(parent), m_grid(new QGridLayout), m_start(new QComboBox), m_taper(new QComboBox),
-      m_bowEnds(new QComboBox), m_sternEnds(new QComboBox), m_closing(new QComboBox), m_girth(new QLineEdit),
-      m_radius(new QLineEdit), m_narrowest(new QLineEdit), m_bends(new QWidget), m_shutter(new QCheckBox),
+      m_bowEnds(new QComboBox), m_sternEnds(new QComboBox), m_closing(new QComboBox),
+      m_girth(new TypedField(TypedField::Kind::Length)), m_radius(new TypedField(TypedField::Kind::Length)),
+      m_narrowest(new TypedField(TypedField::Kind::Length)), m_bends(new QWidget), m_shutter(new QCheckBox),
       m_least(new QDoubleSpinBox), m_most(new QDoubleSpinBox), m_startHint(new QLabel), m_problem(new QLabel),
       m_figures(new QLabel) {
     auto* outer = new QVBoxLayout(this);
@@ -117,8 +102,7 @@ PlankingControls::PlankingControls(QWidget* parent)
     for (QWidget* field : findChildren<QWidget*>()) {
         if (qobject_cast<QComboBox*>(field) == nullptr && qobject_cast<QDoubleSpinBox*>(field) == nullptr)
             continue;
-        field->setFocusPolicy(Qt::StrongFocus);
-        field->installEventFilter(wheel);
+        wheel->guard(field);
     }
 }
 
@@ -184,11 +168,8 @@ void PlankingControls::makeStart() {
     m_grid->addWidget(compare, m_grid->rowCount(), 0, 1, 2);
     connect(compare, &QPushButton::clicked, this, &PlankingControls::comparisonAsked);
     connect(m_start, &QComboBox::activated, this, &PlankingControls::startChosen);
-    connect(m_girth, &QLineEdit::editingFinished, this, [this] {
-        lengthTyped(m_girth, [](core::Planking& p, std::optional<double> girth) {
-            p.start.girth = girth.value_or(0.0);
-        });
-    });
+    connectLength(
+        m_girth, [](core::Planking& p, std::optional<double> girth) { p.start.girth = girth.value_or(0.0); });
 }
 
 void PlankingControls::makeLimits() {
@@ -209,13 +190,9 @@ void PlankingControls::makeLimits() {
     connect(m_taper, &QComboBox::activated, this, [this](int index) {
         decide([&](core::Planking& p) { p.taper = static_cast<Taper>(index); });
     });
-    connect(m_radius, &QLineEdit::editingFinished, this, [this] {
-        lengthTyped(m_radius,
-                    [](core::Planking& p, std::optional<double> radius) { p.edgeBendRadius = radius; });
-    });
-    connect(m_narrowest, &QLineEdit::editingFinished, this, [this] {
-        lengthTyped(m_narrowest, [](core::Planking& p, std::optional<double> width) { p.narrowest = width; });
-    });
+    connectLength(m_radius,
+                  [](core::Planking& p, std::optional<double> radius) { p.edgeBendRadius = radius; });
+    connectLength(m_narrowest, [](core::Planking& p, std::optional<double> width) { p.narrowest = width; });
 }
 
 void PlankingControls::makeEnds() {
@@ -279,10 +256,6 @@ void PlankingControls::makeEnds() {
     });
 }
 
-QString PlankingControls::fieldText(double millimetres) const {
-    return toQString(core::formatLength(millimetres, m_units, 32, 1));
-}
-
 void PlankingControls::setProject(const core::Project& project) {
     m_project = project;
     say(QString());
@@ -294,7 +267,7 @@ void PlankingControls::show(const core::Planking& p) {
     const StartLine::Kind kind = p.start.kind;
     const bool placed = kind == StartLine::Kind::Geodesic || kind == StartLine::Kind::Bent;
     m_start->setCurrentIndex(static_cast<int>(kind));
-    m_girth->setText(placed ? fieldText(p.start.girth) : QString());
+    m_girth->setValue(placed ? std::optional(p.start.girth) : std::nullopt);
     m_girth->setEnabled(placed);
     for (std::size_t i = 0; i < 3; ++i)
         m_bend[i]->setValue(p.start.edgeBend[i]);
@@ -302,8 +275,8 @@ void PlankingControls::show(const core::Planking& p) {
     m_bendsLabel->setVisible(kind == StartLine::Kind::Bent);
     m_startHint->setText(startHint(kind));
     m_taper->setCurrentIndex(static_cast<int>(p.taper));
-    m_radius->setText(p.edgeBendRadius ? fieldText(*p.edgeBendRadius) : QString());
-    m_narrowest->setText(p.narrowest ? fieldText(*p.narrowest) : QString());
+    m_radius->setValue(p.edgeBendRadius);
+    m_narrowest->setValue(p.narrowest);
     m_narrowest->setEnabled(p.taper != Taper::None);
     m_bowEnds->setCurrentIndex(static_cast<int>(p.bowEnds));
     m_sternEnds->setCurrentIndex(static_cast<int>(p.sternEnds));
@@ -332,6 +305,8 @@ void PlankingControls::setUnits(core::Units units) {
     if (units == m_units)
         return;
     m_units = units;
+    for (TypedField* field : {m_girth, m_radius, m_narrowest})
+        field->setUnits(units);
     m_before.clear(); // told in the old units
     m_now.clear();
     show(m_project.planking);
@@ -359,22 +334,12 @@ void PlankingControls::startChosen() {
     });
 }
 
-void PlankingControls::lengthTyped(QLineEdit* field,
-                                   const std::function<void(core::Planking&, std::optional<double>)>& put) {
-    if (!field->isModified())
-        return;
-    field->setModified(false);
-    const QString text = field->text().trimmed();
-    if (text.isEmpty()) {
-        decide([&](core::Planking& p) { put(p, std::nullopt); });
-        return;
-    }
-    const auto read = core::parseLength(text.toStdString(), m_units);
-    if (!read)
-        say(QStringLiteral("%1: %2; %3 would do.")
-                .arg(field->accessibleName(), toQString(read.error().found), toQString(read.error().would)));
-    else
-        decide([&](core::Planking& p) { put(p, read->millimetres); });
+void PlankingControls::connectLength(TypedField* field,
+                                     const std::function<void(core::Planking&, std::optional<double>)>& put) {
+    connect(field, &TypedField::refused, this, &PlankingControls::say);
+    connect(field, &TypedField::decided, this, [this, put](std::optional<double> length) {
+        decide([&](core::Planking& p) { put(p, length); });
+    });
 }
 
 void PlankingControls::decide(const std::function<void(core::Planking&)>& change) {

@@ -12,11 +12,11 @@ class QComboBox;
 class QDoubleSpinBox;
 class QGridLayout;
 class QLabel;
-class QLineEdit;
 
 namespace sheerlay::ui {
 
 struct Boat;
+class TypedField;
 
 /// How the boat is planked, beside the picture it changes: start line, tapers and limits, ends, closing and
 /// last plank; below it what the plan makes of it, beside what it was before.
@@ -36,10 +36,10 @@ public:
     [[nodiscard]] QString figures() const;
 
     [[nodiscard]] QComboBox* start() const { return m_start; }
-    [[nodiscard]] QLineEdit* girth() const { return m_girth; }
+    [[nodiscard]] TypedField* girth() const { return m_girth; }
     [[nodiscard]] QComboBox* taper() const { return m_taper; }
     [[nodiscard]] QComboBox* closing() const { return m_closing; }
-    [[nodiscard]] QLineEdit* narrowest() const { return m_narrowest; }
+    [[nodiscard]] TypedField* narrowest() const { return m_narrowest; }
 
 Q_SIGNALS:
     /// The builder decided something.
@@ -53,12 +53,11 @@ private:
     void makeEnds();
     void show(const core::Planking& planking);
     void startChosen();
-    void lengthTyped(QLineEdit* field,
-                     const std::function<void(core::Planking&, std::optional<double>)>& put);
+    void connectLength(TypedField* field,
+                       const std::function<void(core::Planking&, std::optional<double>)>& put);
     void decide(const std::function<void(core::Planking&)>& change);
     QLabel* addHead(const QString& text);
     QLabel* addRow(const QString& name, QWidget* field, const QString& meaning);
-    [[nodiscard]] QString fieldText(double millimetres) const;
 
     core::Project m_project;
     core::Units m_units = core::Units::Millimetres;
@@ -67,7 +66,7 @@ private:
     QString m_now;
     QGridLayout* m_grid;
     QComboBox *m_start, *m_taper, *m_bowEnds, *m_sternEnds, *m_closing;
-    QLineEdit *m_girth, *m_radius, *m_narrowest;
+    TypedField *m_girth, *m_radius, *m_narrowest;
     QDoubleSpinBox* m_bend[3];
     QWidget* m_bends;
     QCheckBox* m_shutter;

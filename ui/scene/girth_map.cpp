@@ -85,4 +85,21 @@ double GirthMap::halfGirth(double x) const {
     return (1.0 - t) * a.girth.back() + t * b.girth.back();
 }
 
+std::vector<Eigen::Vector3d> GirthMap::ring(double x, double outward) const {
+    if (m_sections.size() < 2 || x < m_sections.front().x || x > m_sections.back().x)
+        return {};
+    const std::vector<Eigen::Vector2d>& points = m_sections[sectionBefore(x)].points;
+    std::vector<Eigen::Vector3d> half; // keel to sheer
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const Eigen::Vector2d along = points[std::min(i + 1, points.size() - 1)] - points[i > 0 ? i - 1 : 0];
+        const Eigen::Vector2d out =
+            points[i] + outward * Eigen::Vector2d(along.y(), -along.x()).stableNormalized();
+        half.emplace_back(x, out.x(), out.y());
+    }
+    std::vector<Eigen::Vector3d> ring(half.rbegin(), half.rend());
+    for (const Eigen::Vector3d& p : half)
+        ring.emplace_back(p.x(), -p.y(), p.z());
+    return ring;
+}
+
 } // namespace sheerlay::ui

@@ -23,6 +23,9 @@ public:
     [[nodiscard]] Eigen::Vector2d place(const Eigen::Vector3d& point) const;
     /// Half girth of the hull at x, mm.
     [[nodiscard]] double halfGirth(double x) const;
+    /// A line around the hull at x, so far outward of it: the section before x, from the starboard sheer over
+    /// the keel to the port sheer; mm. Empty beyond both ends.
+    [[nodiscard]] std::vector<Eigen::Vector3d> ring(double x, double outward) const;
 
 private:
     struct Section {

@@ -15,6 +15,7 @@ namespace {
 
 constexpr double ghostWidth = 1.0;
 constexpr double markedWidth = 3.0;
+constexpr double ringAir = 4.0; // mm between the outer face and the line around a place
 const QColor ghostColour(0xDD, 0xD4, 0xC2);
 
 const std::vector<Eigen::Vector3d> noLoop;
@@ -58,6 +59,7 @@ BoatStage::~BoatStage() {
     m_pieces.clear();
     m_frame.clear();
     m_lines.Nullify();
+    m_ring.Nullify();
     m_context->RemoveAll(false);
     m_context.Nullify();
     m_view->Remove();
@@ -70,6 +72,7 @@ void BoatStage::clear() {
     m_pieces.clear();
     m_frame.clear();
     m_lines.Nullify();
+    m_ring.Nullify();
 }
 
 void BoatStage::setBoat(std::shared_ptr<const Boat> boat) {
@@ -96,6 +99,7 @@ void BoatStage::setBoat(std::shared_ptr<const Boat> boat) {
     if (!m_boat->strip(m_selected))
         m_selected.clear();
     setLaidCount(m_laid);
+    showPlace(m_place);
 }
 
 void BoatStage::show(const Handle(AIS_InteractiveObject) & object, bool shown, bool pickable) {
@@ -155,6 +159,21 @@ void BoatStage::setMouldsShown(bool shown) {
 void BoatStage::select(const std::string& id) {
     m_selected = id;
     setLaidCount(m_laid);
+}
+
+void BoatStage::showPlace(std::optional<double> x) {
+    m_place = x;
+    if (!m_ring.IsNull())
+        m_context->Remove(m_ring, false);
+    m_ring.Nullify();
+    if (!m_boat || !x)
+        return;
+    const double outside = m_boat->project.strips.thickness - m_boat->hull.laidHeight;
+    std::vector<Eigen::Vector3d> ring = m_boat->scene.map.ring(*x, outside + ringAir);
+    if (ring.empty())
+        return;
+    m_ring = new LineObject({std::move(ring)}, QColor::fromRgb(palette::cedar), markedWidth);
+    m_context->Display(m_ring, 0, -1, false);
 }
 
 void BoatStage::applyCamera(const CameraPose& pose) {

@@ -36,6 +36,8 @@ public:
     void setColours(StripColours colours);
     /// @param id  empty for none
     void select(const std::string& id);
+    /// Draws a line around the hull at a place, mm from the bow; none takes it away.
+    void showPlace(std::optional<double> x);
     void applyCamera(const CameraPose& pose);
 
     /// Highlights what is under the place, in device pixels, and names the strip there.
@@ -63,7 +65,8 @@ private:
     std::shared_ptr<const Boat> m_boat;
     std::vector<Piece> m_pieces;
     std::vector<Handle(MeshObject)> m_frame;
-    Handle(LineObject) m_lines;
+    Handle(LineObject) m_lines, m_ring;
+    std::optional<double> m_place;
     int m_laid = 0;
     bool m_ghosts = true;
     bool m_moulds = true;

@@ -63,6 +63,11 @@ void BoatView::setSelected(const std::string& stripId) {
         m_gl->select(stripId);
 }
 
+void BoatView::setPlace(std::optional<double> x) {
+    if (m_gl != nullptr)
+        m_gl->showPlace(x);
+}
+
 void BoatView::setUnits(core::Units units) {
     if (m_legend != nullptr)
         m_legend->setUnits(units);

@@ -8,6 +8,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 #include <string>
 
 class QLabel;
@@ -30,6 +31,8 @@ public:
     /// Pieces 1 … n of the laying order are laid. Only shows and hides.
     void setLaidCount(int count);
     void setSelected(const std::string& stripId);
+    /// Draws a line around the hull at a place, mm from the bow; none takes it away.
+    void setPlace(std::optional<double> x);
     void setUnits(core::Units units);
     void setUpsideDown(bool upsideDown);
     void setGhostsShown(bool shown);

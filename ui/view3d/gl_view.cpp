@@ -42,6 +42,7 @@ public:
     bool ghosts = true, moulds = true;
     StripColours colours = StripColours::Bend;
     std::string selected;
+    std::optional<double> place; // mm from the bow
 
     void makeStage() {
         stage = std::make_unique<BoatStage>(GlBridge::makeDriver(xDisplay()));
@@ -51,6 +52,7 @@ public:
         stage->setLaidCount(laid);
         stage->setBoat(boat);
         stage->select(selected);
+        stage->showPlace(place);
         stage->applyCamera(camera.pose());
         size.setZero();
     }
@@ -154,6 +156,11 @@ void GlView::setMouldsShown(bool shown) {
 void GlView::select(const std::string& id) {
     m_d->selected = id;
     onStage([&](BoatStage& stage) { stage.select(id); });
+}
+
+void GlView::showPlace(std::optional<double> x) {
+    m_d->place = x;
+    onStage([&](BoatStage& stage) { stage.showPlace(x); });
 }
 
 void GlView::setUpsideDown(bool upsideDown) {

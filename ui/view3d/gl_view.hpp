@@ -8,6 +8,7 @@
 #include <QPointF>
 
 #include <memory>
+#include <optional>
 #include <string>
 
 namespace sheerlay::ui {
@@ -31,6 +32,7 @@ public:
     void setMouldsShown(bool shown);
     void setColours(StripColours colours);
     void select(const std::string& id);
+    void showPlace(std::optional<double> x); ///< mm from the bow
     void setUpsideDown(bool upsideDown);
     void look(Look look);
 

@@ -44,6 +44,7 @@ TEST_CASE("the map measures girth from the keel, around half circles") {
 
 TEST_CASE("a map without a hull puts everything on the keel line") {
     const GirthMap map([](double) { return std::vector<Eigen::Vector3d>(); }, 0.0, 1000.0);
+    CHECK(map.ring(500.0, 0.0).empty());
     CHECK(map.halfGirth(500.0) == 0.0);
     CHECK(map.place({500.0, 100.0, 100.0}).y() == 0.0);
 }

@@ -5,6 +5,7 @@
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/panels/start_comparison.hpp"
+#include "ui/panels/typed_field.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/window/journal_bench.hpp"

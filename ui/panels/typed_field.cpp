@@ -1,0 +1,101 @@
+#include "ui/panels/typed_field.hpp"
+
+#include "core/units/length.hpp"
+#include "core/units/weight.hpp"
+#include "ui/scene/words.hpp"
+
+#include <cmath>
+#include <string>
+
+namespace sheerlay::ui {
+namespace {
+
+constexpr double smallLength = 10.0;  // mm; below it a tenth of a millimetre matters
+constexpr double smallInches = 25.4;  // mm; below it a sixty-fourth of an inch does
+constexpr double mostCount = 1000000; // far beyond anything counted here; above it a number is a slip
+
+Expected<double, core::LengthError> parseNumber(const QString& text, bool whole) {
+    bool number = false;
+    const double value = text.toDouble(&number);
+    if (number && std::isfinite(value) &&
+        (!whole || (value >= 0.0 && value <= mostCount && value == std::floor(value))))
+        return value;
+    return unexpected(
+        core::LengthError{"“" + text.toStdString() + "”", whole ? "a whole number" : "a number such as 0.5"});
+}
+
+QString shortest(double value) {
+    return QString::number(value, 'g', 6);
+}
+
+} // namespace
+
+TypedField::TypedField(Kind kind, QWidget* parent) : QLineEdit(parent), m_kind(kind) {
+    connect(this, &QLineEdit::editingFinished, this, &TypedField::typed);
+}
+
+void TypedField::setValue(std::optional<double> value) {
+    m_value = value;
+    refill();
+}
+
+void TypedField::setUnits(core::Units units) {
+    m_units = units;
+    refill();
+}
+
+void TypedField::refill() {
+    setText(m_value ? textOf(*m_value) : QString());
+    setModified(false);
+}
+
+QString TypedField::textOf(double value) const {
+    const bool inches = m_units == core::Units::Inches;
+    switch (m_kind) {
+    case Kind::Length:
+        if (!inches && std::abs(value) < smallLength)
+            return shortest(std::round(100.0 * value) / 100.0) + QStringLiteral(" mm");
+        return toQString(core::formatLength(value, m_units, std::abs(value) < smallInches ? 64 : 32, 1));
+    case Kind::Weight:
+        return inches ? shortest(std::round(10.0 * value / core::kgPerPound) / 10.0) + QStringLiteral(" lb")
+                      : shortest(std::round(10.0 * value) / 10.0) + QStringLiteral(" kg");
+    case Kind::Cloth:
+        return inches
+                   ? shortest(std::round(100.0 * value / core::gsmPerOunce) / 100.0) + QStringLiteral(" oz")
+                   : shortest(std::round(10.0 * value) / 10.0) + QStringLiteral(" g");
+    case Kind::Number:
+    case Kind::Count:
+        break;
+    }
+    return shortest(value);
+}
+
+void TypedField::typed() {
+    if (!isModified())
+        return;
+    setModified(false);
+    const QString said = text().trimmed();
+    if (said.isEmpty()) {
+        Q_EMIT decided(std::nullopt);
+        return;
+    }
+    const std::string words = said.toStdString();
+    const auto length = [&]() -> Expected<double, core::LengthError> {
+        const auto read = core::parseLength(words, m_units);
+        if (!read)
+            return unexpected(read.error());
+        return read->millimetres;
+    };
+    const auto value = m_kind == Kind::Length   ? length()
+                       : m_kind == Kind::Weight ? core::parseWeight(words, m_units)
+                       : m_kind == Kind::Cloth  ? core::parseClothWeight(words)
+                                                : parseNumber(said, m_kind == Kind::Count);
+    if (value)
+        Q_EMIT decided(*value);
+    else
+        Q_EMIT refused(
+            tr("%1: %2; %3 would do.")
+                .arg(accessibleName(), toQString(value.error().found), toQString(value.error().would)));
+}
+
+} // namespace sheerlay::ui
