@@ -1,0 +1,199 @@
+#include "ui/choices/choice_form.hpp"
+#include "ui/choices/form_builder.hpp"
+
+#include <QRegularExpression>
+
+namespace sheerlay::ui {
+namespace {
+
+using core::ClothFace;
+using core::CoveringChoices;
+using core::MixParts;
+using core::Project;
+using Kind = ChoiceField::Kind;
+
+constexpr double sixOunces = 203.4; // g/m2; 6 oz to the square yard, common on canoes, no source
+
+CoveringChoices& coveringOf(Project& project) {
+    return *project.covering;
+}
+
+/// The covering, begun where there is none yet.
+CoveringChoices& begun(Project& project) {
+    if (!project.covering)
+        project.covering.emplace();
+    return *project.covering;
+}
+
+ChoiceGroup faceGroup(std::optional<ClothFace> CoveringChoices::*face, const QString& title) {
+    FormBuilder<ClothFace> form([face](Project& p) -> ClothFace& { return *(coveringOf(p).*face); });
+    form.number(
+            Kind::Cloth,
+            &ClothFace::cloth,
+            formText("Cloth"),
+            formText("Its weight: ounces to the square yard (6 oz), or grams to the square metre (200 g)."))
+        .length(&ClothFace::roll, formText("Roll"), formText("Width of the roll it comes on."))
+        .oneOf(
+            &ClothFace::lay,
+            formText("Laid"),
+            {formText("in fewest pieces"), formText("in one drape"), formText("a piece a side")},
+            formText("One drape over the keel, or a piece a side with an overlap along it; the fewest pieces "
+                     "that the roll allows."))
+        .length(&ClothFace::overlap, formText("Overlap"), formText("Where two pieces meet."))
+        .length(&ClothFace::overhang, formText("Overhang"), formText("Past sheer and stems, cut off later."))
+        .count(
+            &ClothFace::coats, formText("Fill coats"), formText("Rolled on after the cloth is wetted out."));
+    return {title, form.fields(), [face](Project& p) { (coveringOf(p).*face).reset(); }};
+}
+
+/// How resin is mixed, in one line: "3 : 1 by volume". Never assumed, so there is nothing to begin with.
+FormBuilder<CoveringChoices>& addMix(FormBuilder<CoveringChoices>& form) {
+    const ChoiceField field{
+        Kind::Words,
+        formText("Mixed"),
+        formText("Parts of resin to parts of hardener as the maker prints them, such as “3 : 1 "
+                 "by volume” or “100 : 45 by weight”."),
+        formText("not told"),
+        {},
+        {},
+        {}};
+    return form.field(
+        field,
+        [](const CoveringChoices& c) -> ChoiceValue {
+            if (!c.mix)
+                return {};
+            return QStringLiteral("%1 : %2 by %3")
+                .arg(c.mix->resin)
+                .arg(c.mix->hardener)
+                .arg(c.mix->byWeight ? QStringLiteral("weight") : QStringLiteral("volume"));
+        },
+        [](CoveringChoices& c, const ChoiceValue& value) {
+            static const QRegularExpression mixed(
+                QStringLiteral(R"(^\s*(\d+\.?\d*)\s*(?::|to)\s*(\d+\.?\d*)\s*by\s+(volume|weight)\s*$)"));
+            const auto* words = std::get_if<QString>(&value);
+            c.mix.reset();
+            if (words == nullptr)
+                return QString();
+            const auto said = mixed.match(words->toLower());
+            if (!said.hasMatch())
+                return formText("“%1”; “3 : 1 by volume” or “by weight” would do.").arg(*words);
+            c.mix = MixParts{said.captured(1).toDouble(),
+                             said.captured(2).toDouble(),
+                             said.captured(3) == QStringLiteral("weight")};
+            return QString();
+        });
+}
+
+ChoiceGroup resinGroup() {
+    FormBuilder<CoveringChoices> form(coveringOf);
+    addMix(form);
+    form.oneOf(&CoveringChoices::seal,
+               formText("Bare wood"),
+               {formText("no coat first"), formText("sealed first")},
+               formText("A coat on the bare wood, so that the cloth does not starve."))
+        .number(Kind::Number,
+                &CoveringChoices::potLife,
+                formText("Pot life, minutes"),
+                formText("not told"),
+                formText("As the maker prints it; without it no batches are told."))
+        .number(Kind::Number,
+                &CoveringChoices::pace,
+                formText("Pace, m²/min"),
+                formText("Square metres that one pair of hands wets out or rolls in a minute."))
+        .scaled(Kind::Number,
+                &CoveringChoices::waste,
+                100.0,
+                formText("Waste, percent"),
+                formText("Left in pots, rollers and on the floor; 15 percent in the published formula."))
+        .number(Kind::Number,
+                &CoveringChoices::wetOut,
+                formText("Wet-out, L/kg"),
+                formText("Litres of mixed resin to a kilogram of cloth, without waste."))
+        .number(Kind::Number,
+                &CoveringChoices::fillCoat,
+                formText("Fill coat, L/m²"),
+                formText("Litres to a square metre, without waste."))
+        .number(Kind::Number,
+                &CoveringChoices::sealCoat,
+                formText("Seal coat, L/m²"),
+                formText("Litres to a square metre of bare wood."))
+        .scaled(Kind::Number,
+                &CoveringChoices::sanded,
+                100.0,
+                formText("Sanded, percent"),
+                formText("Part of the fill coats that is sanded away."))
+        .number(Kind::Number,
+                &CoveringChoices::liquidDensity,
+                formText("Liquid, kg/L"),
+                formText("Of the mixed resin, to buy by."))
+        .number(Kind::Number,
+                &CoveringChoices::curedDensity,
+                formText("Cured, kg/L"),
+                formText("Of the hard resin, to weigh by."));
+    return {formText("Resin"), form.fields(), {}};
+}
+
+ChoiceGroup clothGroup() {
+    FormBuilder<CoveringChoices> form(coveringOf);
+    form.scaled(Kind::Number,
+                &CoveringChoices::clothSpare,
+                100.0,
+                formText("Spare, percent"),
+                formText("Cloth bought beyond the pieces."))
+        .number(Kind::Number,
+                &CoveringChoices::give,
+                formText("Give, degrees"),
+                formText("How far the weave slides before it wrinkles and must be slit."));
+    return {formText("Cloth on both faces"), form.fields(), [](Project& p) { p.covering.reset(); }};
+}
+
+ChoiceGroup varnishGroup() {
+    FormBuilder<CoveringChoices> form(coveringOf);
+    form.count(
+            &CoveringChoices::varnishCoats, formText("Coats"), formText("At least three keep the sun off."))
+        .number(Kind::Number,
+                &CoveringChoices::varnishSpread,
+                formText("Spread, m²/L"),
+                formText("Square metres that a litre covers once."))
+        .number(Kind::Number,
+                &CoveringChoices::varnishFilm,
+                formText("Film, g/m²"),
+                formText("Left on the boat by a coat."));
+    return {formText("Varnish"), form.fields(), {}};
+}
+
+ClothFace newFace(int coats) {
+    ClothFace face;
+    face.cloth = sixOunces;
+    face.coats = coats;
+    return face;
+}
+
+} // namespace
+
+ChoiceForm coveringForm(const Project& project) {
+    constexpr int coatsOutside = 3, coatsInside = 2; // as a file without the key is read
+    const CoveringChoices none;
+    const CoveringChoices& now = project.covering ? *project.covering : none;
+    ChoiceForm form;
+    if (now.outside)
+        form.groups.push_back(faceGroup(&CoveringChoices::outside, formText("Cloth outside")));
+    else
+        form.adders.push_back({formText("Cloth outside"),
+                               formText("Cloth and resin over the planking, and the varnish with it."),
+                               [](Project& p) { begun(p).outside = newFace(coatsOutside); }});
+    if (now.inside)
+        form.groups.push_back(faceGroup(&CoveringChoices::inside, formText("Cloth inside")));
+    else
+        form.adders.push_back({formText("Cloth inside"), formText("Cloth and resin inside."), [](Project& p) {
+                                   begun(p).inside = newFace(coatsInside);
+                               }});
+    if (!project.covering)
+        return form;
+    form.groups.push_back(clothGroup());
+    form.groups.push_back(resinGroup());
+    form.groups.push_back(varnishGroup());
+    return form;
+}
+
+} // namespace sheerlay::ui

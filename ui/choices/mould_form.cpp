@@ -1,0 +1,122 @@
+#include "core/units/length.hpp"
+#include "ui/choices/choice_form.hpp"
+#include "ui/choices/form_builder.hpp"
+
+namespace sheerlay::ui {
+namespace {
+
+using core::MouldChoices;
+
+/// The stations that carry a mould, as a list of places; typed and read in the project's own units.
+FormBuilder<MouldChoices>& addStations(FormBuilder<MouldChoices>& form, core::Units units) {
+    const ChoiceField field{
+        ChoiceField::Kind::Words,
+        formText("Only at"),
+        formText("Places of the moulds in the table's x, one behind the other with semicolons "
+                 "between; instead of a spacing."),
+        formText("see above"),
+        {},
+        {},
+        {}};
+    return form.field(
+        field,
+        [units](const MouldChoices& moulds) -> ChoiceValue {
+            QStringList places;
+            for (const double x : moulds.stations)
+                places << QString::fromStdString(core::formatLength(x, units, 32, 1));
+            return places.join(QStringLiteral("; "));
+        },
+        [units](MouldChoices& moulds, const ChoiceValue& value) {
+            std::vector<double> places;
+            const auto* text = std::get_if<QString>(&value);
+            for (const QString& place :
+                 (text != nullptr ? *text : QString()).split(u';', Qt::SkipEmptyParts)) {
+                const auto read = core::parseLength(place.trimmed().toStdString(), units);
+                if (!read)
+                    return QStringLiteral("%1; %2 would do.")
+                        .arg(QString::fromStdString(read.error().found),
+                             QString::fromStdString(read.error().would));
+                places.push_back(read->millimetres);
+            }
+            moulds.stations = places;
+            if (!places.empty())
+                moulds.spacing.reset();
+            return QString();
+        });
+}
+
+ChoiceGroup mouldGroup(const core::Project& project) {
+    FormBuilder<MouldChoices> form([](core::Project& p) -> MouldChoices& { return p.moulds; });
+    form.length(&MouldChoices::thickness,
+                formText("Board"),
+                formText("Thickness of the board that moulds and stem forms are sawn from."));
+    const ChoiceField spacing{
+        ChoiceField::Kind::Length,
+        formText("Spacing"),
+        formText("A mould stands at every multiple of this from the bow. Left empty, one stands "
+                 "at every station of the table."),
+        formText("at every station"),
+        {},
+        {},
+        {}};
+    form.field(
+        spacing,
+        [](const MouldChoices& moulds) -> ChoiceValue {
+            return moulds.spacing ? ChoiceValue(*moulds.spacing) : ChoiceValue();
+        },
+        [](MouldChoices& moulds, const ChoiceValue& value) {
+            moulds.spacing.reset();
+            if (const auto* given = std::get_if<double>(&value)) {
+                moulds.spacing = *given;
+                moulds.stations.clear(); // one of the two says where every mould stands
+            }
+            return QString();
+        });
+    addStations(form, project.units);
+    form.oneOf(
+        &MouldChoices::shape,
+        formText("Patterns"),
+        {formText("half, to be turned over"), formText("whole")},
+        formText("A half pattern is drawn round twice, mirrored about the centreline, and so comes out "
+                 "alike on both sides."));
+    return {formText("Moulds"), form.fields(), {}};
+}
+
+ChoiceGroup strongbackGroup() {
+    FormBuilder<core::Strongback> form(
+        [](core::Project& p) -> core::Strongback& { return p.moulds.strongback; });
+    form.length(&core::Strongback::width,
+                formText("Width"),
+                formText("Across the boat; the beam or ladder the moulds stand on."))
+        .length(&core::Strongback::height, formText("Height"), formText("From its foot to its top."))
+        .length(&core::Strongback::clear,
+                formText("Clear"),
+                formText("Between its top and the highest point of the sheer: room for clamps and hands "
+                         "below the first strip."));
+    return {formText("Strongback"), form.fields(), {}};
+}
+
+ChoiceGroup holesGroup() {
+    FormBuilder<core::EdgeHoles> form([](core::Project& p) -> core::EdgeHoles& { return *p.moulds.holes; });
+    form.length(&core::EdgeHoles::pitch, formText("Apart"), formText("Along the mould's edge."))
+        .length(&core::EdgeHoles::inset, formText("From the edge"), formText("To the hole's middle."))
+        .length(&core::EdgeHoles::diameter, formText("Across"), formText("What the clamp or cord needs."));
+    return {formText("Holes for clamps"), form.fields(), [](core::Project& p) { p.moulds.holes.reset(); }};
+}
+
+} // namespace
+
+ChoiceForm mouldForm(const core::Project& project) {
+    ChoiceForm form;
+    form.groups = {mouldGroup(project), strongbackGroup()};
+    if (project.moulds.holes)
+        form.groups.push_back(holesGroup());
+    else
+        form.adders.push_back(
+            {formText("Holes for clamps"),
+             formText("Small holes along every mould's edge, to hook a clamp or a cord into."),
+             [](core::Project& p) { p.moulds.holes.emplace(); }});
+    return form;
+}
+
+} // namespace sheerlay::ui
