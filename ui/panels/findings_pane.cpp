@@ -47,7 +47,8 @@ FindingsPane::FindingsPane(QWidget* parent)
       m_asides(switchButton(QString(), tr("Show the findings put aside"))),
       m_stops(switchButton(tr("stops"), tr("Show stops: what can't be built as planned"))),
       m_cautions(switchButton(tr("cautions"), tr("Show cautions: what will be hard or wasteful"))),
-      m_notes(switchButton(tr("notes"), tr("Show notes: what is good to know"))), m_act(new QPushButton(tr("Put aside"))) {
+      m_notes(switchButton(tr("notes"), tr("Show notes: what is good to know"))),
+      m_act(new QPushButton(tr("Put aside"))) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);

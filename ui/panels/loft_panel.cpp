@@ -10,6 +10,7 @@
 #include <QVBoxLayout>
 
 #include <cmath>
+#include <utility>
 
 namespace sheerlay::ui {
 LoftPanel::LoftPanel(QWidget* parent)
@@ -47,6 +48,11 @@ LoftPanel::LoftPanel(QWidget* parent)
 
 void LoftPanel::setHull(std::shared_ptr<const core::LoftedHull> hull) {
     m_hull = std::move(hull);
+    refill();
+}
+
+void LoftPanel::setAsides(std::vector<core::PutAside> asides) {
+    m_asides = std::move(asides);
     refill();
 }
 
@@ -94,7 +100,7 @@ void LoftPanel::refill() {
         }
         ++row;
     }
-    m_findings->setFindings(core::withAsides(hull.findings, m_boat->project.putAside));
+    m_findings->setFindings(core::withAsides(hull.findings, m_asides));
     m_findingsHead->setText(hull.findings.empty()
                                 ? QStringLiteral("Nothing odd was found in the table")
                                 : QStringLiteral("Found in the table: %1").arg(m_findings->summary()));

@@ -23,6 +23,8 @@ public:
     explicit LoftPanel(QWidget* parent = nullptr);
     /// Null: no boat is open.
     void setHull(std::shared_ptr<const core::LoftedHull> hull);
+    /// Findings that the project has put aside are shown as such.
+    void setAsides(std::vector<core::PutAside> asides);
     void setUnits(core::Units units);
     [[nodiscard]] QTableWidget* table() const { return m_table; }
     [[nodiscard]] FindingsList* findings() const { return m_findings; }
@@ -31,6 +33,7 @@ private:
     void refill();
 
     std::shared_ptr<const core::LoftedHull> m_hull;
+    std::vector<core::PutAside> m_asides;
     core::Units m_units = core::Units::Millimetres;
     QLabel* m_summary;
     QTableWidget* m_table;

@@ -51,6 +51,7 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
       m_accept(new QPushButton(QStringLiteral("Accept the new plan"))) {
     m_row->setRange(0, 999);
     m_row->setAccessibleName(QStringLiteral("Row"));
+    m_changes->setAccessibleName(tr("What the new plan changes"));
     m_row->setToolTip(QStringLiteral("The row whose lower edge was measured from; 0 for the bare moulds"));
     m_side->addItems({QStringLiteral("both sides"), QStringLiteral("starboard"), QStringLiteral("port")});
     m_side->setAccessibleName(QStringLiteral("Side"));

@@ -141,6 +141,7 @@ void LinesBench::showPart(core::LinesPart part) {
 void LinesBench::setProject(const core::Project& project) {
     m_grid->offsets()->setProject(project);
     m_tools->setProject(project);
+    m_loft->setAsides(project.putAside);
     tell();
 }
 

@@ -19,6 +19,12 @@ bool sameHull(const core::Project& a, const core::Project& b) {
     return a.hull == b.hull && a.strips == b.strips && a.planking.layOn == b.planking.layOn;
 }
 
+/// The strips depend on nothing else.
+bool samePlan(const core::Project& a, const core::Project& b) {
+    return sameHull(a, b) && a.planking == b.planking && a.journal.readings == b.journal.readings &&
+           a.units == b.units;
+}
+
 } // namespace
 
 LoadedBoat loadBoat(const std::string& path, std::stop_token stop, const TaskRunner::Progress& progress) {
@@ -49,6 +55,13 @@ LoadedBoat planBoat(const core::Project& project,
                     const HullSink& lofted) {
     LoadedBoat loaded;
     loaded.project = project;
+    if (before && samePlan(before->project, project)) {
+        Boat same = *before;
+        same.project = project;
+        same.planned = std::make_shared<ShopOnDemand>(); // boards and parts may well depend on the edit
+        loaded.boat = std::make_shared<const Boat>(std::move(same));
+        return loaded;
+    }
     const bool kept = before && sameHull(before->project, project);
     if (!kept)
         progress(QStringLiteral("Lofting the hull…"));

@@ -34,8 +34,8 @@ loadBoat(const std::string& path, std::stop_token stop, const TaskRunner::Progre
 /// Takes a hull that was just lofted, on the worker.
 using HullSink = std::function<void(std::shared_ptr<const core::LoftedHull>)>;
 
-/// Lofts, plans and draws an edited project. The hull of `before` is taken over where the edit does not touch
-/// it; `before` may be none.
+/// Lofts, plans and draws an edited project. Hull and strips of `before` are taken over where the edit does
+/// not touch them; `before` may be none.
 /// @param lofted  told of a new hull at once, and again when misprints were looked for, before the strips are
 /// laid
 [[nodiscard]] LoadedBoat planBoat(const core::Project& project,

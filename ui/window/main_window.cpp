@@ -1,12 +1,13 @@
 #include "ui/window/main_window.hpp"
 
+#include "ui/choices/choices_panel.hpp"
 #include "ui/panels/laying_bar.hpp"
-#include "ui/panels/planking_controls.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/file_watch.hpp"
 #include "ui/window/journal_bench.hpp"
+#include "ui/window/keys_card.hpp"
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
@@ -23,7 +24,6 @@
 #include <QMenu>
 #include <QMimeData>
 #include <QPushButton>
-#include <QShortcut>
 #include <QStackedWidget>
 #include <QTimer>
 #include <QToolButton>
@@ -51,10 +51,10 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
       m_lines(new LinesBench(mode)), m_planking(new PlankingBench(mode)),
       m_moulds(new SheetsBench(mode, mouldPages())), m_stock(new SheetsBench(mode, stockPages())),
       m_sheets(new SheetsBench(mode, wallPages())), m_fittingOut(new SheetsBench(mode, fittingOutPages())),
-      m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_benchButtons(new QButtonGroup(this)),
-      m_progress(new QLabel), m_stop(new QToolButton), m_unitsButton(new QToolButton), m_unsaved(new QLabel),
-      m_recent(new QMenu(this)), m_edit(new QMenu(this)), m_saveAction(new QAction(this)),
-      m_pictureAction(new QAction(this)) {
+      m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_keys(new KeysCard(this)),
+      m_benchButtons(new QButtonGroup(this)), m_progress(new QLabel), m_stop(new QToolButton),
+      m_unitsButton(new QToolButton), m_unsaved(new QLabel), m_recent(new QMenu(this)),
+      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
     resize(1360, 880);
@@ -89,17 +89,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
             });
     });
     connect(m_watch, &FileWatch::changed, this, &MainWindow::fileChanged);
-    connect(m_planking->controls(), &PlankingControls::changed, this, &MainWindow::askPlanking);
-    connect(m_planking, &PlankingBench::startMoved, this, [this](const core::StartLine& line) {
-        if (!m_desk->isOpen())
-            return;
-        core::Planking planking = m_desk->project().planking;
-        planking.start = line;
-        askPlanking(planking);
-    });
-    connect(m_lines, &LinesBench::edited, this, [this](const QString& name, const core::Project& project) {
-        m_desk->edit(name, project);
-    });
+    connectEdits();
     connect(m_desk, &ProjectDesk::projectChanged, this, &MainWindow::replan);
     connect(m_desk, &ProjectDesk::dirtyChanged, this, [this](bool dirty) {
         setWindowModified(dirty);
@@ -167,6 +157,9 @@ QWidget* MainWindow::makeBenchStrip() {
     };
     makeMenus(strip, layout);
     action(m_unitsButton, QString(), QStringLiteral("Millimetres, or feet and inches (U)"));
+    auto* keys = new QToolButton(strip);
+    action(keys, tr("Keys"), tr("What the keys do (F1)"));
+    connect(keys, &QToolButton::clicked, this, [this] { m_keys->turn(); });
     connect(m_unitsButton, &QToolButton::clicked, this, [this] {
         m_unitsChosen = true;
         setUnits(m_units == core::Units::Inches ? core::Units::Millimetres : core::Units::Inches);
@@ -198,54 +191,6 @@ QWidget* MainWindow::makeStartPage() {
     layout->addWidget(button, 0, Qt::AlignHCenter);
     layout->addStretch(3);
     return page;
-}
-
-void MainWindow::makeKeys() {
-    const auto key = [this](const QKeySequence& keys, auto act) {
-        auto* shortcut = new QShortcut(keys, this);
-        connect(shortcut, &QShortcut::activated, this, act);
-    };
-    // the work goes on only where it can be seen
-    const auto laying = [this, key](const QKeySequence& keys, void (LayingBar::*act)()) {
-        key(keys, [this, act] {
-            if (m_pages->currentWidget() == m_planking)
-                (m_planking->bar()->*act)();
-        });
-    };
-    laying(Qt::Key_Right, &LayingBar::lay);
-    laying(Qt::Key_Left, &LayingBar::lift);
-    laying(Qt::SHIFT | Qt::Key_Right, &LayingBar::layRow);
-    laying(Qt::SHIFT | Qt::Key_Left, &LayingBar::liftRow);
-    laying(Qt::Key_Home, &LayingBar::first);
-    laying(Qt::Key_End, &LayingBar::last);
-    laying(Qt::Key_Space, &LayingBar::play);
-    const auto atPlanking = [this, key](const QKeySequence& keys, void (PlankingBench::*act)()) {
-        key(keys, [this, act] {
-            if (m_pages->currentWidget() == m_planking)
-                (m_planking->*act)();
-        });
-    };
-    atPlanking(Qt::Key_F, &PlankingBench::nextFinding);
-    atPlanking(Qt::Key_M, &PlankingBench::mapAlone);
-    atPlanking(Qt::Key_B, &PlankingBench::boatAlone);
-    key(Qt::Key_Escape, [this] {
-        if (m_stop->isVisibleTo(this))
-            stopPlanning();
-        else
-            m_planking->select(std::string());
-    });
-    key(Qt::Key_U, [this] { m_unitsButton->click(); });
-    for (const Bench bench : {Bench::Lines,
-                              Bench::Moulds,
-                              Bench::Planking,
-                              Bench::Stock,
-                              Bench::Sheets,
-                              Bench::Journal,
-                              Bench::FittingOut})
-        key(Qt::Key_1 + static_cast<int>(bench), [this, bench] { showBench(bench); });
-    key(Qt::Key_P, [this] { m_planking->showControls(!m_planking->controlsShown()); });
-    key(Qt::Key_F11, [this] { enterShop(); });
-    key(QKeySequence::Open, [this] { askOpen(); });
 }
 
 void MainWindow::showBench(Bench bench) {
@@ -303,6 +248,8 @@ void MainWindow::open(const QString& path) {
             pages->setStale(false);
         m_planking->bar()->first();
         m_lines->setBoat(nullptr);
+        for (const SheetsBench* pages : {m_moulds, m_stock, m_fittingOut})
+            pages->choices()->setProject(std::nullopt);
         m_planking->setBoat(nullptr);
         for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
             pages->setBoat(nullptr);
@@ -329,7 +276,7 @@ void MainWindow::load() {
             tellKept();
         },
         [this](const QString& text) {
-            tellTrouble({QStringLiteral("Something went wrong inside the program: %1").arg(text)});
+            tellFault(text);
             Q_EMIT loaded();
         });
 }
@@ -346,6 +293,13 @@ void MainWindow::tellTrouble(const QStringList& lines) {
     if (!m_boat)
         m_pages->setCurrentWidget(m_start); // nothing to show on a bench
     m_notice->say(said, Notice::Weight::Trouble);
+}
+
+void MainWindow::tellFault(const QString& what) {
+    tellTrouble({tr("Something went wrong inside the program: %1.").arg(what),
+                 tr("Nothing of yours is lost. Undo the last change, or open the project again; what was not "
+                    "saved is "
+                    "offered then.")});
 }
 
 void MainWindow::take(const LoadedBoat& result) {

@@ -19,6 +19,7 @@ namespace sheerlay::ui {
 
 class FileWatch;
 class JournalBench;
+class KeysCard;
 class LinesBench;
 class Notice;
 class PlankingBench;
@@ -54,6 +55,7 @@ public:
     /// One strip at a time over the whole screen, from where it was left.
     void enterShop();
     [[nodiscard]] ShopMode* shop() const { return m_shop; }
+    [[nodiscard]] KeysCard* keys() const { return m_keys; }
     [[nodiscard]] ProjectDesk* desk() const { return m_desk; }
     /// Writes the project; what stands in the way is said in the notice. @return it is safe on disk
     bool save();
@@ -76,17 +78,23 @@ private:
     void replan();
     /// Shows the next run's hull as soon as it is lofted, long before it is planked.
     [[nodiscard]] HullSink whenLofted();
+    void takeAsides();
     void stopPlanning();
     void showProject();
     void connectShop();
+    void connectEdits();
     void editJournal(const QString& name, const core::Journal& journal);
     void fileChanged();
     void tellChangedOnDisk();
     void tellKept();
     void askPlanking(const core::Planking& planking);
+    /// An edit that core judges first. @return  what is wrong with it and what would do; empty when it is
+    /// done
+    [[nodiscard]] QString tryEdit(const QString& name, const core::Project& next);
     [[nodiscard]] bool mayLeave();
     void take(const LoadedBoat& loaded);
     void tellTrouble(const QStringList& lines);
+    void tellFault(const QString& what);
     void askOpen();
     void askPicture();
     void remember(const QString& path);
@@ -111,6 +119,7 @@ private:
     SheetsBench *m_moulds, *m_stock, *m_sheets, *m_fittingOut;
     JournalBench* m_journal;
     ShopMode* m_shop;
+    KeysCard* m_keys;
     QButtonGroup* m_benchButtons;
     QLabel* m_progress;
     QToolButton* m_stop; // gives up a plan that takes too long

@@ -3,7 +3,6 @@
 #include "core/project/laid_strips.hpp"
 #include "core/project/project_edit.hpp"
 #include "core/project/project_file.hpp"
-#include "ui/panels/planking_controls.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/window/file_watch.hpp"
@@ -81,31 +80,6 @@ void MainWindow::makeMenus(QWidget* strip, QLayout* layout) {
     }
 }
 
-void MainWindow::askPlanking(const core::Planking& planking) {
-    if (!m_desk->isOpen())
-        return;
-    core::Project next = m_desk->project();
-    next.planking = planking;
-    const QString name = toQString(core::nameOfChange(m_desk->project().planking, planking));
-    const auto judged = core::checked(next);
-    if (judged) {
-        m_desk->edit(name, std::move(next));
-        return;
-    }
-    QStringList lines;
-    for (const core::FileMessage& message : judged.error())
-        lines << QStringLiteral("%1: %2 would do.").arg(toQString(message.found), toQString(message.would));
-    m_planking->controls()->setProject(m_desk->project());
-    m_planking->controls()->say(lines.join(QLatin1Char('\n')));
-}
-
-void MainWindow::showProject() {
-    m_planking->controls()->setProject(m_desk->project());
-    m_shop->setJournal(m_desk->project().journal);
-    m_journal->setProject(m_desk->project());
-    m_lines->setProject(m_desk->project());
-}
-
 void MainWindow::stopPlanning() {
     m_runner->cancel();
     if (!m_boat || !m_desk->isOpen())
@@ -137,6 +111,7 @@ void MainWindow::replan() {
     showProject();
     if (m_boat && !m_runner->busy() && !m_staleBoat && core::plansAlike(m_boat->project, m_desk->project())) {
         m_plannedAt = m_desk->undoStack()->index();
+        takeAsides();
         return; // a strip more is down: the plan is the same
     }
     m_planking->setStale(true); // until the new plan is there, the picture is the old one
@@ -149,7 +124,7 @@ void MainWindow::replan() {
         },
         [this](const LoadedBoat& loaded) { take(loaded); },
         [this](const QString& text) {
-            tellTrouble({QStringLiteral("Something went wrong inside the program: %1").arg(text)});
+            tellFault(text);
             Q_EMIT loaded();
         });
 }

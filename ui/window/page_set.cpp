@@ -11,6 +11,8 @@
 #include "ui/paper/pattern_files.hpp"
 #include "ui/paper/sheet_set.hpp"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <iterator>
 #include <utility>
@@ -119,6 +121,8 @@ PageSet mouldPages() {
     set.name = QStringLiteral("Moulds");
     set.invitation = QStringLiteral("Open a project, and this bench holds its moulds and their strongback.");
     set.print = QStringLiteral("Print patterns…");
+    set.choices = QCoreApplication::translate("PageSet", "How they are made");
+    set.form = mouldForm;
     set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
         return framePagesOf(boat, units, size, false);
     };
@@ -137,11 +141,13 @@ PageSet stockPages() {
     PageSet set;
     set.name = QStringLiteral("Stock");
     set.invitation = QStringLiteral("Open a project, and this bench holds its boards.");
-    set.nothing =
-        QStringLiteral("No boards are described yet. Put the lots you can have into the project's file, and "
-                       "this bench says how many to buy, how to mill them and where every scarf falls:\n\n"
-                       "[stock]\n[[stock.lot]]\nnominal = \"1x6\"\nlength = \"12 ft\"");
+    set.nothing = QStringLiteral(
+        "No boards are described yet. Add those you can have under “Boards and milling”, or in the "
+        "project's file, and this bench says how many to buy, how to mill them and where every "
+        "scarf falls:\n\n[stock]\n[[stock.lot]]\nnominal = \"1x6\"\nlength = \"12 ft\"");
     set.print = QStringLiteral("Print lists…");
+    set.choices = QCoreApplication::translate("PageSet", "Boards and milling");
+    set.form = stockForm;
     set.show = stockPagesOf;
     set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
         return stockPagesOf(boat, units, size).sheets;
@@ -160,11 +166,14 @@ PageSet fittingOutPages() {
     PageSet set;
     set.name = QStringLiteral("Fitting out");
     set.invitation = QStringLiteral("Open a project, and this bench holds what comes after the planking.");
-    set.nothing = QStringLiteral(
-        "Nothing is asked for yet. Put into the project's file what she shall have, and this bench tells "
-        "lengths, angles, cloth, resin and how she floats:\n\n[fitout]\n[covering]\n[afloat]\n\n"
-        "The README names their keys; the examples use them.");
+    set.nothing = QStringLiteral("Nothing is asked for yet. Add what she shall have under “What she gets”, "
+                                 "or in the project's file, and "
+                                 "this bench tells lengths, angles, cloth, resin and how she "
+                                 "floats:\n\n[fitout]\n[covering]\n[afloat]\n\n"
+                                 "The README names their keys; the examples use them.");
     set.print = QStringLiteral("Print pages…");
+    set.choices = QCoreApplication::translate("PageSet", "What she gets");
+    set.form = fittingOutForm;
     set.show = fittingOutPagesOf;
     set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
         return fittingOutPagesOf(boat, units, size).sheets;

@@ -2,6 +2,7 @@
 
 #include "core/sheets/drawing.hpp"
 #include "core/sheets/page.hpp"
+#include "ui/choices/choice_form.hpp"
 #include "ui/paper/written_set.hpp"
 #include "ui/scene/boat.hpp"
 
@@ -31,6 +32,8 @@ struct PageSet {
     /// As the command of the same name does. @param folder  UTF-8
     std::function<WrittenFiles(const Boat&, core::Units, core::PageSize, const std::string& folder)> write;
     std::function<QString(const Pages&)> status;
+    QString choices; ///< heading of the form beside the pages; empty: none
+    FormOf form;
 };
 
 /// What hangs on the shop's wall: cut sheets, board lists, lines drawing, wall map.

@@ -1,9 +1,11 @@
 #include "ui/window/planking_bench.hpp"
 
+#include "core/planking/plan_findings.hpp"
 #include "core/planking/start_search.hpp"
 #include "core/planking/start_table.hpp"
 #include "ui/map2d/planking_map.hpp"
 #include "ui/panels/findings_list.hpp"
+#include "ui/panels/findings_pane.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/panels/start_comparison.hpp"
@@ -34,8 +36,8 @@ PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
     : QWidget(parent), m_trying(new TaskRunner(mode, this)), m_comparing(new TaskRunner(mode, this)),
       m_comparison(new StartComparison), m_view(new BoatView), m_map(new PlankingMap), m_card(new StripCard),
       m_controls(new PlankingControls), m_sidePages(new QStackedWidget), m_stripButton(new QToolButton),
-      m_controlsButton(new QToolButton), m_findings(new FindingsList), m_findingsHead(new QLabel),
-      m_bar(new LayingBar), m_boatPane(new QWidget), m_middle(new QSplitter(Qt::Vertical)) {
+      m_controlsButton(new QToolButton), m_findings(new FindingsPane), m_bar(new LayingBar),
+      m_boatPane(new QWidget), m_middle(new QSplitter(Qt::Vertical)) {
     auto* boatLayout = new QVBoxLayout(m_boatPane);
     boatLayout->setContentsMargins(0, 0, 0, 0);
     boatLayout->setSpacing(0);
@@ -91,8 +93,7 @@ PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
         Q_EMIT startMoved(startAt(girth));
     });
     connect(m_bar, &LayingBar::laidChanged, this, &PlankingBench::laidChanged);
-    connect(m_findings, &FindingsList::chosen, this, &PlankingBench::choose);
-    refreshHead();
+    connect(m_findings, &FindingsPane::chosen, this, &PlankingBench::choose);
 }
 
 QWidget* PlankingBench::makeSide() {
@@ -137,18 +138,10 @@ QWidget* PlankingBench::makeSide() {
     topLayout->addWidget(bar);
     topLayout->addWidget(m_sidePages, 1);
 
-    auto* findingsPane = new QWidget;
-    auto* findingsLayout = new QVBoxLayout(findingsPane);
-    findingsLayout->setContentsMargins(0, 0, 0, 0);
-    findingsLayout->setSpacing(0);
-    m_findingsHead->setObjectName(QStringLiteral("sideHead"));
-    m_findingsHead->setWordWrap(true);
-    findingsLayout->addWidget(m_findingsHead);
-    findingsLayout->addWidget(m_findings, 1);
     auto* side = new QSplitter(Qt::Vertical);
     side->setObjectName(QStringLiteral("side"));
     side->addWidget(top);
-    side->addWidget(findingsPane);
+    side->addWidget(m_findings);
     side->setStretchFactor(0, 3);
     side->setStretchFactor(1, 2);
     side->setChildrenCollapsible(false);
@@ -293,12 +286,10 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_map->setStartPreview(std::nullopt);
     if (!m_boat || !m_boat->strip(m_selected))
         m_selected.clear();
-    std::vector<core::Finding> findings;
-    if (m_boat) {
-        findings = m_boat->hull.findings;
-        findings.insert(findings.end(), m_boat->plan.findings.begin(), m_boat->plan.findings.end());
-    }
-    m_findings->setFindings(std::move(findings));
+    if (m_boat)
+        m_asides = m_boat->project.putAside;
+    showFindings();
+    showPlace(std::nullopt);
     m_card->setBoat(m_boat);
     m_controls->setBoat(m_boat.get());
     m_map->setBoat(m_boat);
@@ -306,7 +297,6 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     const std::string selected = m_selected;
     m_bar->setBoat(m_boat); // tells by laidChanged, which passes the place of the work on
     select(selected);
-    refreshHead();
 }
 
 void PlankingBench::setUnits(core::Units units) {
@@ -332,6 +322,7 @@ std::string PlankingBench::inHand() const {
 
 void PlankingBench::select(const std::string& stripId) {
     m_selected = stripId;
+    showPlace(std::nullopt); // another thing is in hand
     m_view->setSelected(stripId);
     m_map->setSelected(stripId);
     m_card->setStrip(inHand());
@@ -346,10 +337,27 @@ void PlankingBench::laidChanged(int count) {
 void PlankingBench::choose(const core::Finding& finding) {
     if (finding.strip && m_boat && m_boat->strip(*finding.strip) != nullptr)
         select(*finding.strip);
+    showPlace(finding.x);
+}
+
+void PlankingBench::showPlace(std::optional<double> x) {
+    if (!x && !m_map->place())
+        return;
+    m_map->setPlace(x);
+    m_view->setPlace(x);
 }
 
 void PlankingBench::nextFinding() {
-    m_findings->next();
+    m_findings->list()->next();
+}
+
+FindingsList* PlankingBench::findings() const {
+    return m_findings->list();
+}
+
+void PlankingBench::setAsides(std::vector<core::PutAside> asides) {
+    m_asides = std::move(asides);
+    showFindings();
 }
 
 void PlankingBench::boatAlone() {
@@ -364,9 +372,10 @@ void PlankingBench::mapAlone() {
     m_boatPane->setVisible(!alone);
 }
 
-void PlankingBench::refreshHead() {
-    m_findingsHead->setText(m_boat ? QStringLiteral("Findings: %1").arg(m_findings->summary())
-                                   : QStringLiteral("Findings"));
+void PlankingBench::showFindings() {
+    m_findings->setFindings(m_boat ? core::allFindings(m_boat->hull, m_boat->plan)
+                                   : std::vector<core::Finding>(),
+                            m_boat ? m_asides : std::vector<core::PutAside>());
 }
 
 } // namespace sheerlay::ui

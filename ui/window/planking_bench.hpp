@@ -10,6 +10,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 class QLabel;
 class QSplitter;
@@ -20,6 +21,7 @@ namespace sheerlay::ui {
 
 class BoatView;
 class FindingsList;
+class FindingsPane;
 class LayingBar;
 class PlankingControls;
 class PlankingMap;
@@ -36,6 +38,8 @@ public:
     /// Keeps place, selection and views as far as the new boat has them.
     void setBoat(std::shared_ptr<const Boat> boat);
     void setUnits(core::Units units);
+    /// The findings that the project has put aside; the plan stays as it is.
+    void setAsides(std::vector<core::PutAside> asides);
     /// Says beside the picture that the boat is the one from before a change that could not be used.
     void setStale(bool stale);
     /// Puts the card of the strip, or how she is planked, beside the picture.
@@ -58,7 +62,8 @@ public:
     [[nodiscard]] BoatView* boatView() const { return m_view; }
     [[nodiscard]] PlankingMap* map() const { return m_map; }
     [[nodiscard]] StripCard* card() const { return m_card; }
-    [[nodiscard]] FindingsList* findings() const { return m_findings; }
+    [[nodiscard]] FindingsPane* findingsPane() const { return m_findings; }
+    [[nodiscard]] FindingsList* findings() const;
     [[nodiscard]] PlankingControls* controls() const { return m_controls; }
 
 Q_SIGNALS:
@@ -72,7 +77,8 @@ private:
     QWidget* makeViewBar();
     void laidChanged(int count);
     void choose(const core::Finding& finding);
-    void refreshHead();
+    void showFindings();
+    void showPlace(std::optional<double> x);
 
     std::shared_ptr<const Boat> m_boat;
     std::string m_selected;
@@ -86,8 +92,8 @@ private:
     PlankingControls* m_controls;
     QStackedWidget* m_sidePages;
     QToolButton *m_stripButton, *m_controlsButton;
-    FindingsList* m_findings;
-    QLabel* m_findingsHead;
+    FindingsPane* m_findings;
+    std::vector<core::PutAside> m_asides;
     QLabel* m_staleMark;
     LayingBar* m_bar;
     QWidget* m_boatPane;

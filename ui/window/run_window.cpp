@@ -6,9 +6,11 @@
 #include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/view3d/exception_text.hpp"
+#include "ui/window/keys_card.hpp"
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/planking_bench.hpp"
+#include "ui/window/sheets_bench.hpp"
 #include "ui/window/style.hpp"
 
 #include <QApplication>
@@ -21,6 +23,7 @@
 
 #include <cstdio>
 #include <memory>
+#include <utility>
 
 namespace sheerlay::ui {
 namespace {
@@ -68,23 +71,30 @@ private:
             bar->setLaid(pieces);
         else
             bar->last();
-        const QByteArray bench = qgetenv("SHEERLAY_BENCH");
-        if (bench == "lines" || bench == "table")
-            m_window.showBench(MainWindow::Bench::Lines);
+        QByteArray bench = qgetenv("SHEERLAY_BENCH");
+        const bool form = bench.endsWith("-form");
+        if (form)
+            bench.chop(5);
+        using Bench = MainWindow::Bench;
+        for (const auto& [name, which] : {std::pair{"lines", Bench::Lines},
+                                          std::pair{"moulds", Bench::Moulds},
+                                          std::pair{"fitting-out", Bench::FittingOut},
+                                          std::pair{"stock", Bench::Stock},
+                                          std::pair{"sheets", Bench::Sheets},
+                                          std::pair{"journal", Bench::Journal}})
+            if (bench == name)
+                m_window.showBench(which);
+        for (SheetsBench* pages : {m_window.moulds(), m_window.stock(), m_window.fittingOut()})
+            pages->showChoices(form);
         if (bench == "table") {
+            m_window.showBench(Bench::Lines);
             m_window.lines()->grid()->chooseDoubtful();
             m_window.lines()->tools()->showScale(true);
         }
-        if (bench == "moulds")
-            m_window.showBench(MainWindow::Bench::Moulds);
-        if (bench == "fitting-out")
-            m_window.showBench(MainWindow::Bench::FittingOut);
-        if (bench == "stock")
-            m_window.showBench(MainWindow::Bench::Stock);
-        if (bench == "sheets")
-            m_window.showBench(MainWindow::Bench::Sheets);
-        if (bench == "journal")
-            m_window.showBench(MainWindow::Bench::Journal);
+        if (bench == "findings")
+            m_window.planking()->nextFinding();
+        if (bench == "keys")
+            m_window.keys()->turn();
         if (bench == "controls" || bench == "compare")
             m_window.planking()->showControls(true);
         if (bench == "compare")
@@ -107,9 +117,8 @@ private:
         m_settling = true;
         const qint64 boat = m_since.elapsed();
         const QByteArray bench = qgetenv("SHEERLAY_BENCH");
-        const int rest = bench == "compare"                                                ? 20 * restTime
-                         : bench == "stock" || bench == "sheets" || bench == "fitting-out" ? 10 * restTime
-                                                                                           : restTime;
+        const bool slow = bench.startsWith("stock") || bench == "sheets" || bench.startsWith("fitting-out");
+        const int rest = bench == "compare" ? 20 * restTime : slow ? 10 * restTime : restTime;
         QTimer::singleShot(rest, this, [this, boat] {
             QWidget& shown =
                 m_window.shop()->isVisible() ? static_cast<QWidget&>(*m_window.shop()) : m_window;

@@ -1,8 +1,10 @@
 #include "ui/window/sheets_bench.hpp"
 
+#include "ui/choices/choices_panel.hpp"
 #include "ui/paper/sheet_painter.hpp"
 #include "ui/scene/words.hpp"
 
+#include <QButtonGroup>
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
@@ -12,10 +14,12 @@
 #include <QListWidget>
 #include <QPageLayout>
 #include <QPainter>
-#include <QPrintDialog>
+#include <QPrintPreviewDialog>
 #include <QPrinter>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QStackedWidget>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -26,6 +30,7 @@ namespace sheerlay::ui {
 namespace {
 
 constexpr double mmPerInch = 25.4;
+constexpr int sideWidth = 300; // pixels
 
 /// Paints the cut sheets true to scale: positions come from millimetres and resolution alone, never from the
 /// page's size.
@@ -80,6 +85,7 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
                                      std::pair{"Tabloid", core::PageSize::Tabloid}})
         m_page->addItem(QString::fromUtf8(text), static_cast<int>(size));
     m_page->setFocusPolicy(Qt::NoFocus);
+    m_page->setAccessibleName(tr("Paper"));
     m_list->setFocusPolicy(Qt::ClickFocus);
     m_list->setFrameShape(QFrame::NoFrame);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -91,21 +97,9 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
     m_scroll->setWidgetResizable(true);
     m_scroll->setFrameShape(QFrame::NoFrame);
 
-    auto* pageRow = new QHBoxLayout;
-    pageRow->addWidget(new QLabel(QStringLiteral("Paper"), this));
-    pageRow->addWidget(m_page, 1);
-    auto* side = new QVBoxLayout;
-    side->addLayout(pageRow);
-    side->addWidget(m_write);
-    side->addWidget(m_print);
-    side->addWidget(m_status);
-    side->addWidget(m_list, 1);
-    auto* sideBox = new QWidget(this);
-    sideBox->setLayout(side);
-    sideBox->setFixedWidth(300);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(12, 12, 12, 12);
-    layout->addWidget(sideBox);
+    layout->addWidget(makeSide());
     layout->addWidget(m_scroll, 1);
 
     connect(m_list, &QListWidget::currentRowChanged, this, &SheetsBench::showSheet);
@@ -117,6 +111,64 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
     connect(m_write, &QPushButton::clicked, this, &SheetsBench::askFolder);
     connect(m_print, &QPushButton::clicked, this, &SheetsBench::print);
     setBoat(nullptr);
+}
+
+QWidget* SheetsBench::makePages() {
+    auto* pages = new QWidget(this);
+    auto* layout = new QVBoxLayout(pages);
+    layout->setContentsMargins(0, 0, 0, 0);
+    auto* pageRow = new QHBoxLayout;
+    pageRow->addWidget(new QLabel(QStringLiteral("Paper"), this));
+    pageRow->addWidget(m_page, 1);
+    layout->addLayout(pageRow);
+    layout->addWidget(m_write);
+    layout->addWidget(m_print);
+    layout->addWidget(m_status);
+    layout->addWidget(m_list, 1);
+    return pages;
+}
+
+QWidget* SheetsBench::makeSide() {
+    QWidget* pages = makePages();
+    auto* side = new QWidget(this);
+    side->setFixedWidth(sideWidth);
+    auto* layout = new QVBoxLayout(side);
+    layout->setContentsMargins(0, 0, 0, 0);
+    m_side = new QStackedWidget(this);
+    m_side->addWidget(pages);
+    if (m_set.form) {
+        m_choices = new ChoicesPanel(m_set.form);
+        m_side->addWidget(m_choices);
+        auto* bar = new QHBoxLayout;
+        auto* which = new QButtonGroup(this);
+        const auto page = [&](const QString& text) {
+            auto* button = new QToolButton(this);
+            button->setText(text);
+            button->setCheckable(true);
+            button->setFocusPolicy(Qt::TabFocus);
+            which->addButton(button);
+            bar->addWidget(button);
+            return button;
+        };
+        page(tr("Pages"))->setChecked(true);
+        m_choicesButton = page(m_set.choices);
+        bar->addStretch(1);
+        layout->addLayout(bar);
+        connect(m_choicesButton, &QToolButton::toggled, this, [this](bool on) {
+            m_side->setCurrentIndex(on ? 1 : 0);
+        });
+    }
+    layout->addWidget(m_side, 1);
+    return side;
+}
+
+void SheetsBench::showChoices(bool shown) {
+    if (m_choicesButton == nullptr)
+        return;
+    if (shown)
+        m_choicesButton->setChecked(true);
+    else
+        m_choicesButton->group()->buttons().front()->setChecked(true);
 }
 
 core::PageSize SheetsBench::page() const {
@@ -161,6 +213,8 @@ void SheetsBench::setUnits(core::Units units) {
         return;
     m_units = units;
     m_dirty = true;
+    if (m_choices != nullptr)
+        m_choices->setUnits(units);
     if (!m_paperChosen) // the paper that goes with the units, as on the command line
         m_page->setCurrentIndex(m_page->findData(
             static_cast<int>(units == core::Units::Inches ? core::PageSize::Letter : core::PageSize::A4)));
@@ -183,33 +237,36 @@ void SheetsBench::layOut() {
         return;
     m_dirty = false;
     m_status->setText(QStringLiteral("Laying out the sheets…"));
-    m_layout->run([boat = m_boat, units = m_units, size = page(), show = m_set.show](
-                      std::stop_token, const TaskRunner::Progress&) { return show(*boat, units, size); },
-                  [this](BenchPages pages) {
-                      const int row = std::max(0, m_list->currentRow());
-                      m_sheets = std::move(pages.sheets);
-                      m_list->clear();
-                      const QString boatsName = toQString(m_boat->project.name) + QStringLiteral(", ");
-                      for (std::size_t i = 0; i < m_sheets.size(); ++i) {
-                          const bool goesOn = i > 0 && m_sheets[i].title == m_sheets[i - 1].title;
-                          QString title = toQString(m_sheets[i].title);
-                          if (title.startsWith(boatsName)) // the window's title says it already
-                              title = title.mid(boatsName.size());
-                          if (!title.isEmpty())
-                              title[0] = title[0].toUpper();
-                          m_list->addItem(title + (goesOn ? QStringLiteral(", continued") : QString()));
-                      }
-                      m_list->setCurrentRow(std::min(row, m_list->count() - 1));
-                      if (m_sheets.empty())
-                          m_preview->clear();
-                      m_status->setText(withFindings(
-                          m_sheets.empty() && pages.findings.empty() ? m_set.nothing : m_set.status(m_sheets),
-                          pages.findings));
-                      refreshButtons();
-                  },
-                  [this](const QString& text) {
-                      m_status->setText(QStringLiteral("The sheets could not be laid out: %1").arg(text));
-                  });
+    m_layout->run(
+        [boat = m_boat, units = m_units, size = page(), show = m_set.show](
+            std::stop_token, const TaskRunner::Progress&) { return show(*boat, units, size); },
+        [this](BenchPages pages) {
+            const int row = std::max(0, m_list->currentRow());
+            m_sheets = std::move(pages.sheets);
+            m_list->clear();
+            const QString boatsName = toQString(m_boat->project.name) + QStringLiteral(", ");
+            for (std::size_t i = 0; i < m_sheets.size(); ++i) {
+                const bool goesOn = i > 0 && m_sheets[i].title == m_sheets[i - 1].title;
+                QString title = toQString(m_sheets[i].title);
+                if (title.startsWith(boatsName)) // the window's title says it already
+                    title = title.mid(boatsName.size());
+                if (!title.isEmpty())
+                    title[0] = title[0].toUpper();
+                m_list->addItem(title + (goesOn ? QStringLiteral(", continued") : QString()));
+            }
+            m_list->setCurrentRow(std::min(row, m_list->count() - 1));
+            if (m_sheets.empty())
+                m_preview->clear();
+            m_status->setText(withFindings(
+                m_sheets.empty() && pages.findings.empty() ? m_set.nothing : m_set.status(m_sheets),
+                pages.findings));
+            refreshButtons();
+        },
+        [this](const QString& text) {
+            m_status->setText(
+                tr("The sheets could not be laid out: %1. Undo the last change, or choose another paper.")
+                    .arg(text));
+        });
 }
 
 void SheetsBench::showSheet() {
@@ -244,24 +301,32 @@ void SheetsBench::write(const QString& folder) {
                                       : toQString(written.error().text));
         },
         [this](const QString& text) {
-            m_status->setText(QStringLiteral("The sheets could not be written: %1").arg(text));
+            m_status->setText(tr("The sheets could not be written: %1. Another folder may do.").arg(text));
         });
+}
+
+bool SheetsBench::printOn(QPrinter& printer) {
+    return m_boat != nullptr && printSheets(printer, m_set.printed(*m_boat, m_units, page()));
 }
 
 void SheetsBench::print() {
     if (!m_boat || m_sheets.empty())
         return;
-    QPrinter printer(QPrinter::HighResolution);
-    QPrintDialog dialog(&printer, this);
-    dialog.setWindowTitle(QStringLiteral("Print at full size"));
-    if (dialog.exec() != QDialog::Accepted)
-        return;
     const std::vector<core::Sheet> pages = m_set.printed(*m_boat, m_units, page());
-    m_status->setText(
-        printSheets(printer, pages)
-            ? QStringLiteral("Sent %1 pages to the printer. Check the bar on the first one with a rule.")
-                  .arg(pages.size())
-            : QStringLiteral("The printer did not take the pages. Writing PDFs works without one."));
+    QPrinter printer(QPrinter::HighResolution);
+    QPrintPreviewDialog preview(&printer, this);
+    preview.setWindowTitle(tr("Print at full size"));
+    preview.resize(window()->size().boundedTo(QSize(1100, 780)));
+    bool taken = true;
+    connect(&preview, &QPrintPreviewDialog::paintRequested, this, [&](QPrinter* paper) {
+        taken = printSheets(*paper, pages);
+    });
+    const bool sent = preview.exec() == QDialog::Accepted;
+    if (!taken)
+        m_status->setText(tr("The printer did not take the pages. Writing PDFs works without one."));
+    else if (sent)
+        m_status->setText(tr("Sent %1 pages to the printer. Check the bar on the first one with a rule.")
+                              .arg(pages.size()));
 }
 
 } // namespace sheerlay::ui

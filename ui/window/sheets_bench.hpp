@@ -15,10 +15,15 @@
 class QComboBox;
 class QLabel;
 class QListWidget;
+class QPrinter;
 class QPushButton;
 class QScrollArea;
+class QStackedWidget;
+class QToolButton;
 
 namespace sheerlay::ui {
+
+class ChoicesPanel;
 
 /// A bench of pages: what goes to the shop on paper, to look through, write as PDF and print. Pages are laid
 /// out on a worker when the bench is first looked at.
@@ -31,16 +36,24 @@ public:
     void setUnits(core::Units units);
     /// Nothing is written or printed of a boat from before a change that could not be used.
     void setStale(bool stale);
+    /// The form beside the pages; none where nothing is decided here.
+    [[nodiscard]] ChoicesPanel* choices() const { return m_choices; }
+    /// Puts the list of pages, or the form, beside the picture.
+    void showChoices(bool shown);
     [[nodiscard]] const std::vector<core::Sheet>& sheets() const noexcept { return m_sheets; }
     [[nodiscard]] QString status() const;
     /// Writes the set into a folder, on the worker.
     void write(const QString& folder);
+    /// Prints what goes through a printer, full size, one page a sheet. @return  the printer took it
+    [[nodiscard]] bool printOn(QPrinter& printer);
 
 protected:
     void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    QWidget* makePages();
+    QWidget* makeSide();
     void layOut();
     void refreshButtons();
     void showSheet();
@@ -60,6 +73,9 @@ private:
     bool m_paperChosen = false; ///< by hand
     QComboBox* m_page;
     QPushButton *m_write, *m_print;
+    ChoicesPanel* m_choices = nullptr;
+    QStackedWidget* m_side = nullptr;
+    QToolButton* m_choicesButton = nullptr;
     QLabel* m_status;
     QLabel* m_preview;
     QScrollArea* m_scroll;

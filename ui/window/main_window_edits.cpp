@@ -1,0 +1,96 @@
+// The part of the main window that turns what is decided on the benches into edits of the project.
+#include "core/project/project_edit.hpp"
+#include "ui/choices/choices_panel.hpp"
+#include "ui/panels/findings_pane.hpp"
+#include "ui/panels/planking_controls.hpp"
+#include "ui/scene/words.hpp"
+#include "ui/shop/shop_mode.hpp"
+#include "ui/window/journal_bench.hpp"
+#include "ui/window/lines_bench.hpp"
+#include "ui/window/main_window.hpp"
+#include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
+#include "ui/window/sheets_bench.hpp"
+
+#include <memory>
+#include <utility>
+
+namespace sheerlay::ui {
+
+void MainWindow::connectEdits() {
+    connect(m_planking->controls(), &PlankingControls::changed, this, &MainWindow::askPlanking);
+    connect(m_planking, &PlankingBench::startMoved, this, [this](const core::StartLine& line) {
+        if (!m_desk->isOpen())
+            return;
+        core::Planking planking = m_desk->project().planking;
+        planking.start = line;
+        askPlanking(planking);
+    });
+    connect(m_planking->findingsPane(),
+            &FindingsPane::asidesChanged,
+            this,
+            [this](const QString& name, const std::vector<core::PutAside>& asides) {
+                if (!m_desk->isOpen())
+                    return;
+                core::Project next = m_desk->project();
+                next.putAside = asides;
+                m_desk->edit(name, std::move(next));
+            });
+    connect(m_lines, &LinesBench::edited, this, [this](const QString& name, const core::Project& project) {
+        m_desk->edit(name, project);
+    });
+    for (const SheetsBench* pages : {m_moulds, m_stock, m_fittingOut}) {
+        ChoicesPanel* form = pages->choices();
+        connect(
+            form, &ChoicesPanel::changed, this, [this, form](const QString& name, const core::Project& next) {
+                if (m_desk->isOpen())
+                    form->say(tryEdit(name, next));
+            });
+    }
+}
+
+void MainWindow::askPlanking(const core::Planking& planking) {
+    if (!m_desk->isOpen())
+        return;
+    core::Project next = m_desk->project();
+    next.planking = planking;
+    const QString name = toQString(core::nameOfChange(m_desk->project().planking, planking));
+    const QString problem = tryEdit(name, next);
+    if (problem.isEmpty())
+        return;
+    m_planking->controls()->setProject(m_desk->project());
+    m_planking->controls()->say(problem);
+}
+
+QString MainWindow::tryEdit(const QString& name, const core::Project& next) {
+    const auto judged = core::checked(next);
+    if (judged) {
+        m_desk->edit(name, next);
+        return {};
+    }
+    QStringList lines;
+    for (const core::FileMessage& message : judged.error())
+        lines << QStringLiteral("%1: %2 would do.").arg(toQString(message.found), toQString(message.would));
+    return lines.join(QLatin1Char('\n'));
+}
+
+void MainWindow::showProject() {
+    m_planking->controls()->setProject(m_desk->project());
+    m_planking->setAsides(m_desk->project().putAside);
+    for (const SheetsBench* pages : {m_moulds, m_stock, m_fittingOut})
+        pages->choices()->setProject(m_desk->project());
+    m_shop->setJournal(m_desk->project().journal);
+    m_journal->setProject(m_desk->project());
+    m_lines->setProject(m_desk->project());
+}
+
+void MainWindow::takeAsides() {
+    if (m_boat->project.putAside == m_desk->project().putAside)
+        return;
+    Boat same = *m_boat;
+    same.project = m_desk->project();
+    m_boat = std::make_shared<const Boat>(std::move(same));
+    m_sheets->setBoat(m_boat); // the cover tells what was put aside
+}
+
+} // namespace sheerlay::ui
