@@ -73,6 +73,9 @@ ChoiceGroup mouldGroup(const core::Project& project) {
             return QString();
         });
     addStations(form, project.units);
+    form.length(&MouldChoices::kerf,
+                formText("Between parts"),
+                formText("Kept free between two parts on a sheet: the saw's cut and room to steer it."));
     form.oneOf(
         &MouldChoices::shape,
         formText("Patterns"),
@@ -104,11 +107,32 @@ ChoiceGroup holesGroup() {
     return {formText("Holes for clamps"), form.fields(), [](core::Project& p) { p.moulds.holes.reset(); }};
 }
 
+ChoiceGroup sheetGroup(std::size_t index, bool last) {
+    FormBuilder<core::SheetSize> form(
+        [index](core::Project& p) -> core::SheetSize& { return p.moulds.sheets[index]; });
+    form.length(&core::SheetSize::length, formText("Length"), formText("The longer side of the sheet."))
+        .length(&core::SheetSize::width, formText("Width"), formText("The shorter side of the sheet."))
+        .count(&core::SheetSize::count,
+               formText("To be had"),
+               formText("as many as needed"),
+               formText("How many such sheets there are; the first size is begun first."));
+    ChoiceGroup group{formText("Sheets of board %1").arg(index + 1), form.fields(), {}};
+    if (!last)
+        group.remove = removeAt(
+            [](core::Project & p) -> auto& { return p.moulds.sheets; }, index);
+    return group;
+}
+
 } // namespace
 
 ChoiceForm mouldForm(const core::Project& project) {
     ChoiceForm form;
     form.groups = {mouldGroup(project), strongbackGroup()};
+    for (std::size_t i = 0; i < project.moulds.sheets.size(); ++i)
+        form.groups.push_back(sheetGroup(i, project.moulds.sheets.size() == 1));
+    form.adders.push_back({formText("Another size of sheet"),
+                           formText("Such as offcuts you have; 8 by 4 ft at first."),
+                           [](core::Project& p) { p.moulds.sheets.emplace_back(); }});
     if (project.moulds.holes)
         form.groups.push_back(holesGroup());
     else

@@ -76,8 +76,10 @@ ChoiceGroup scarfGroup() {
                     "Length of strip you would rather waste than glue one more scarf; 0 for the least wood."))
         .oneOf(&Stock::sides,
                formText("Both sides"),
-               {formText("joined alike"), formText("joined in turn")},
-               formText("Port joined in the same mould bays as starboard, as in a mirror, or in others."));
+               {formText("joined alike"), formText("joined in turn"), formText("book-matched")},
+               formText(
+                   "Port joined in the same mould bays as starboard, as in a mirror; in others; or alike, a "
+                   "pair cut side by side from one board"));
     return {formText("Scarfs"), form.fields(), {}};
 }
 
@@ -106,14 +108,15 @@ ChoiceGroup lotGroup(std::size_t index) {
                 [](Project & p) -> auto& { return p.stock->lots; }, index)};
 }
 
-ChoiceGroup ruleGroup(std::size_t index) {
+ChoiceGroup ruleGroup(std::size_t index, bool byRows) {
     FormBuilder<WoodRule> form([index](Project& p) -> WoodRule& { return p.stock->woodRules[index]; });
     addWood(form, &WoodRule::wood, formText("Of these rows, over what stands before."));
-    form.row(&WoodRule::firstRow,
-             formText("From row"),
-             formText("Counted from the start toward the keel; - above it."))
-        .row(&WoodRule::lastRow, formText("To row"), formText("This row included."))
-        .count(&WoodRule::every,
+    if (byRows) // else a band of girth says which
+        form.row(&WoodRule::firstRow,
+                 formText("From row"),
+                 formText("Counted from the start toward the keel; - above it."))
+            .row(&WoodRule::lastRow, formText("To row"), formText("This row included."));
+    form.count(&WoodRule::every,
                formText("Every"),
                formText("1 for each of the rows, 2 for every second, counted from the first."));
     return {formText("Wood of some rows %1").arg(index + 1),
@@ -142,6 +145,7 @@ void addLot(Project& project) {
                           size.chargedThickness,
                           std::nullopt,
                           std::nullopt,
+                          {},
                           0});
 }
 
@@ -166,11 +170,11 @@ ChoiceForm stockForm(const Project& project) {
     form.groups.push_back(millingGroup());
     form.groups.push_back(scarfGroup());
     for (std::size_t i = 0; i < project.stock->woodRules.size(); ++i)
-        form.groups.push_back(ruleGroup(i));
+        form.groups.push_back(ruleGroup(i, !project.stock->woodRules[i].girth));
     form.adders.push_back({formText("Another wood for some rows"),
                            formText("Such as an accent of light strips below the sheer."),
                            [](Project& p) {
-                               p.stock->woodRules.push_back({p.strips.wood, 1, 1, 1, 0});
+                               p.stock->woodRules.push_back({p.strips.wood, 1, 1, 1, {}, 0});
                            }});
     return form;
 }
