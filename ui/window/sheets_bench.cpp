@@ -139,7 +139,10 @@ QWidget* SheetsBench::makeSide() {
     if (m_set.form) {
         m_choices = new ChoicesPanel(m_set.form);
         m_side->addWidget(m_choices);
-        auto* bar = new QHBoxLayout;
+        auto* strip = new QWidget(this);
+        strip->setObjectName(QStringLiteral("viewBar"));
+        auto* bar = new QHBoxLayout(strip);
+        bar->setContentsMargins(10, 4, 10, 4);
         auto* which = new QButtonGroup(this);
         const auto page = [&](const QString& text) {
             auto* button = new QToolButton(this);
@@ -153,7 +156,7 @@ QWidget* SheetsBench::makeSide() {
         page(tr("Pages"))->setChecked(true);
         m_choicesButton = page(m_set.choices);
         bar->addStretch(1);
-        layout->addLayout(bar);
+        layout->addWidget(strip);
         connect(m_choicesButton, &QToolButton::toggled, this, [this](bool on) {
             m_side->setCurrentIndex(on ? 1 : 0);
         });

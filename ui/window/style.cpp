@@ -31,6 +31,7 @@ QToolButton:checked { background: @ink; color: @paper; border-color: @ink; }
 QToolButton:disabled, QPushButton:disabled { color: #B9B3A6; background: @bench; }
 QToolButton::menu-indicator { image: none; width: 0; }
 #benchStrip { background: @bench; border-bottom: 1px solid @rule; }
+#foldHead:checked { background: @bench; color: @ink; border-color: @rule; font-weight: 600; }
 #viewBar { background: @paper; border-bottom: 1px solid @rule; }
 #viewBar QToolButton { padding: 2px 8px; border-color: transparent; min-height: 18px; }
 #viewBar QToolButton:hover { border-color: @cedar; }

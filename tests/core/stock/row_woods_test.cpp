@@ -1,3 +1,4 @@
+#include "core/planking/planking.hpp"
 #include "core/stock/row_woods.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"
