@@ -267,7 +267,7 @@ class Plan(Case):
         if aside["strip"]:
             entry += "strip = %s\n" % json.dumps(aside["strip"])
         if aside["x"] is not None:
-            entry += "from-bow = \"%r mm\"\n" % aside["x"]
+            entry += "from-bow = \"%.1f mm\"\n" % aside["x"]
         project = self.folder / "aside.sheerlay"
         lost = "\n[[put-aside]]\ncode = \"no-such-code\"\nlevel = \"note\"\nreason = \"Gone.\"\n"
         project.write_text(pathlib.Path(EXAMPLE).read_text(encoding="utf-8") + entry + lost, encoding="utf-8")
