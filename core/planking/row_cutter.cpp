@@ -111,9 +111,8 @@ void buildMiddle(const RowColumns& columns,
     }
     if (sternEnd) {
         const auto pastEnd = [&] {
-            const RowPoint &last = piece.middle.back(), &before = piece.middle[piece.middle.size() - 2];
-            return (sternEnd->p - last.p).norm() < nearEnd ||
-                   (sternEnd->p - last.p).dot(last.p - before.p) < 0;
+            const RowPoint &end = piece.middle.back(), &before = piece.middle[piece.middle.size() - 2];
+            return (sternEnd->p - end.p).norm() < nearEnd || (sternEnd->p - end.p).dot(end.p - before.p) < 0;
         };
         while (piece.middle.size() > 2 && pastEnd()) {
             piece.middle.pop_back();
