@@ -28,4 +28,13 @@ bool plansAlike(const Project& a, const Project& b) {
     return a == other;
 }
 
+bool stripsAlike(const Project& a, const Project& b) {
+    return hullsAlike(a, b) && a.planking == b.planking && a.journal.readings == b.journal.readings &&
+           a.units == b.units;
+}
+
+bool hullsAlike(const Project& a, const Project& b) {
+    return a.hull == b.hull && a.strips == b.strips && a.planking.layOn == b.planking.layOn;
+}
+
 } // namespace sheerlay::core

@@ -19,4 +19,10 @@ namespace sheerlay::core {
 /// True where the plan can't differ: only which strips are down and what was put aside do.
 [[nodiscard]] bool plansAlike(const Project& a, const Project& b);
 
+/// True where the strips can't differ, though boards, moulds and fit-out may.
+[[nodiscard]] bool stripsAlike(const Project& a, const Project& b);
+
+/// True where the lofted hull can't differ.
+[[nodiscard]] bool hullsAlike(const Project& a, const Project& b);
+
 } // namespace sheerlay::core

@@ -4,6 +4,7 @@
 #include "core/hull/quick_loft.hpp"
 #include "core/journal/replan.hpp"
 #include "core/planking/recovery.hpp"
+#include "core/project/laid_strips.hpp"
 #include "core/project/project_file.hpp"
 #include "ui/scene/words.hpp"
 
@@ -11,21 +12,6 @@
 #include <cmath>
 
 namespace sheerlay::ui {
-
-namespace {
-
-/// The loft depends on nothing else.
-bool sameHull(const core::Project& a, const core::Project& b) {
-    return a.hull == b.hull && a.strips == b.strips && a.planking.layOn == b.planking.layOn;
-}
-
-/// The strips depend on nothing else.
-bool samePlan(const core::Project& a, const core::Project& b) {
-    return sameHull(a, b) && a.planking == b.planking && a.journal.readings == b.journal.readings &&
-           a.units == b.units;
-}
-
-} // namespace
 
 LoadedBoat loadBoat(const std::string& path, std::stop_token stop, const TaskRunner::Progress& progress) {
     LoadedBoat loaded;
@@ -55,14 +41,14 @@ LoadedBoat planBoat(const core::Project& project,
                     const HullSink& lofted) {
     LoadedBoat loaded;
     loaded.project = project;
-    if (before && samePlan(before->project, project)) {
+    if (before && core::stripsAlike(before->project, project)) {
         Boat same = *before;
         same.project = project;
         same.planned = std::make_shared<ShopOnDemand>(); // boards and parts may well depend on the edit
         loaded.boat = std::make_shared<const Boat>(std::move(same));
         return loaded;
     }
-    const bool kept = before && sameHull(before->project, project);
+    const bool kept = before && core::hullsAlike(before->project, project);
     if (!kept)
         progress(QStringLiteral("Lofting the hull…"));
     if (lofted && before && !kept) // the picture follows before misprints are looked for

@@ -26,3 +26,28 @@ TEST_CASE("what is laid changes no plan, a reading does") {
     c.planking.taper = Taper::Ends;
     CHECK(!plansAlike(a, c));
 }
+
+TEST_CASE(
+    "strips stay where only boards, moulds or what is put aside change; the hull where only strips do") {
+    Project a;
+    Project b = a;
+    b.moulds.thickness += 1.0;
+    b.stock = Stock{};
+    b.fitout = FitoutChoices{};
+    CHECK(stripsAlike(a, b));
+    CHECK_FALSE(plansAlike(a, b));
+
+    Project other = a;
+    other.planking.start.girth += 1.0;
+    CHECK_FALSE(stripsAlike(a, other));
+    CHECK(hullsAlike(a, other));
+
+    Project measured = a;
+    measured.journal.readings.emplace_back();
+    CHECK_FALSE(stripsAlike(a, measured));
+
+    Project thicker = a;
+    thicker.strips.thickness += 1.0;
+    CHECK_FALSE(hullsAlike(a, thicker));
+    CHECK_FALSE(stripsAlike(a, thicker));
+}
