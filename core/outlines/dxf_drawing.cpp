@@ -1,285 +1,177 @@
 #include "core/outlines/dxf_drawing.hpp"
 
+#include "core/outlines/dxf_curves.hpp"
+#include "core/outlines/dxf_entities.hpp"
 #include "core/units/length_text.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <cstdlib>
 #include <map>
 #include <numbers>
-#include <set>
+#include <optional>
+#include <span>
+#include <utility>
 
 namespace sheerlay::core {
 
 namespace {
 
-/// A group code with its value: two lines of the file.
-struct Pair {
-    int code = 0;
-    std::string value;
-    int line = 0;
+constexpr int deepest = 12;                // blocks within blocks
+constexpr std::size_t mostPlaced = 20'000; // insertions; a drawing of sections has dozens
 
-    [[nodiscard]] double number() const {
-        const double read = std::strtod(value.c_str(), nullptr);
-        return std::isfinite(read) ? read : 0.0;
-    }
-};
-
-/// One entity: its name and everything that follows.
-struct Entity {
-    std::string name;
-    std::vector<Pair> pairs;
-
-    [[nodiscard]] double first(int code, double otherwise = 0.0) const {
-        const auto found = std::ranges::find(pairs, code, &Pair::code);
-        return found == pairs.end() ? otherwise : found->number();
-    }
-    [[nodiscard]] int flags() const { return static_cast<int>(std::clamp(first(70), 0.0, 255.0)); }
-    [[nodiscard]] std::string text(int code) const {
-        const auto found = std::ranges::find(pairs, code, &Pair::code);
-        return found == pairs.end() ? std::string() : found->value;
-    }
-};
-
-Expected<std::vector<Pair>, FileMessage> pairsOf(std::string_view text, const std::string& file) {
-    std::vector<Pair> pairs;
-    int line = 0;
-    const auto next = [&] {
-        const auto end = text.find('\n');
-        std::string taken = trimmed(text.substr(0, end));
-        text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
-        ++line;
-        return taken;
-    };
-    while (!text.empty()) {
-        const std::string code = next();
-        if (code.empty() && text.empty())
-            break; // an empty line at the end
-        if (code.empty() || code.size() > 5 || code.find_first_not_of("-0123456789") != std::string::npos)
-            return unexpected(FileMessage{file,
-                                          line,
-                                          "file",
-                                          quoted(code) + " where a group code should be",
-                                          "a DXF file saved as text (ASCII)"});
-        Pair pair{static_cast<int>(std::strtol(code.c_str(), nullptr, 10)), "", line + 1};
-        pair.value = next();
-        pairs.push_back(std::move(pair));
-    }
-    return pairs;
-}
-
-/// Millimetres to the unit of $INSUNITS; none for 0 and what no boat is drawn in.
-std::optional<double> unitOf(int insunits) {
-    switch (insunits) {
-    case 1:
-        return 25.4;
-    case 2:
-        return 304.8;
-    case 4:
-        return 1.0;
-    case 5:
-        return 10.0;
-    case 6:
-        return 1000.0;
-    default:
-        return std::nullopt;
-    }
-}
-
-/// An arc between two corners; a bulge is the tangent of a quarter of its angle, + counter-clockwise.
-void addBulge(std::vector<DrawnPoint>& points, DrawnPoint to, double bulge) {
-    constexpr double straight = 1e-9;
-    if (points.empty() || std::abs(bulge) < straight) {
-        points.push_back(to);
-        return;
-    }
-    const DrawnPoint from = points.back();
-    const double sweep = 4 * std::atan(bulge);
-    const double h = (1 / bulge - bulge) / 4; // of the chord, from its middle to the centre, to the left
-    const DrawnPoint centre{(from.x + to.x) / 2 - h * (to.y - from.y),
-                            (from.y + to.y) / 2 + h * (to.x - from.x)};
-    const double radius = std::hypot(from.x - centre.x, from.y - centre.y);
-    auto arc = arcPoints(centre, radius, radius, std::atan2(from.y - centre.y, from.x - centre.x), sweep);
-    arc.back() = to;
-    points.insert(points.end(), arc.begin() + 1, arc.end());
-}
-
-/// Corners with their bulges, each that of the side behind it.
-struct Corner {
+/// Where something drawn in axes of its own comes to lie.
+struct Placement {
+    double xx = 1.0, xy = 0.0, yx = 0.0, yy = 1.0; ///< x' = xx x + xy y + at.x
     DrawnPoint at;
-    double bulge = 0.0;
+
+    [[nodiscard]] DrawnPoint operator()(DrawnPoint p) const {
+        return {xx * p.x + xy * p.y + at.x, yx * p.x + yy * p.y + at.y};
+    }
+    /// What is placed by `inner` first.
+    [[nodiscard]] Placement after(const Placement& inner) const {
+        return {xx * inner.xx + xy * inner.yx,
+                xx * inner.xy + xy * inner.yy,
+                yx * inner.xx + yy * inner.yx,
+                yx * inner.xy + yy * inner.yy,
+                (*this)(inner.at)};
+    }
 };
 
-std::vector<DrawnPoint> polyline(const std::vector<Corner>& corners, bool closed) {
-    std::vector<DrawnPoint> points;
-    for (std::size_t i = 0; i < corners.size(); ++i)
-        addBulge(points, corners[i].at, i > 0 ? corners[i - 1].bulge : 0.0);
-    if (closed && corners.size() > 1)
-        addBulge(points, corners.front().at, corners.back().bulge);
-    return points;
-}
-
-std::vector<Corner> cornersOf(const Entity& entity) {
-    std::vector<Corner> corners;
-    for (const Pair& pair : entity.pairs) {
-        if (pair.code == 10)
-            corners.push_back({{pair.number(), 0.0}, 0.0});
-        else if (pair.code == 20 && !corners.empty())
-            corners.back().at.y = pair.number();
-        else if (pair.code == 42 && !corners.empty())
-            corners.back().bulge = pair.number();
+/// One of an insertion's copies: `aside` and `up` of them before it in its rows and columns.
+Placement placementOf(const DxfEntity& insert, DrawnPoint base, int aside, int up) {
+    const double turn = insert.first(50) * std::numbers::pi / 180;
+    const double c = std::cos(turn);
+    const double s = std::sin(turn);
+    const double sx = insert.first(41, 1.0);
+    const double sy = insert.first(42, 1.0);
+    const DrawnPoint step{aside * insert.first(44), up * insert.first(45)};
+    Placement placed{c * sx, -s * sy, s * sx, c * sy, insert.point(10)};
+    const DrawnPoint moved{c * step.x - s * step.y, s * step.x + c * step.y};
+    placed.at = {placed.at.x + moved.x - placed.xx * base.x - placed.xy * base.y,
+                 placed.at.y + moved.y - placed.yx * base.x - placed.yy * base.y};
+    if (seenFromBehind(insert)) {
+        placed.xx = -placed.xx;
+        placed.xy = -placed.xy;
+        placed.at.x = -placed.at.x;
     }
-    return corners;
+    return placed;
 }
 
-std::vector<DrawnPoint> spline(const Entity& entity) {
-    DrawnSpline read;
-    read.degree = static_cast<int>(std::clamp(entity.first(71, 3), 0.0, 99.0));
-    std::vector<DrawnPoint> through;
-    for (const Pair& pair : entity.pairs) {
-        if (pair.code == 40)
-            read.knots.push_back(pair.number());
-        else if (pair.code == 41)
-            read.weights.push_back(pair.number());
-        else if (pair.code == 10)
-            read.poles.push_back({pair.number(), 0.0});
-        else if (pair.code == 20 && !read.poles.empty())
-            read.poles.back().y = pair.number();
-        else if (pair.code == 11)
-            through.push_back({pair.number(), 0.0});
-        else if (pair.code == 21 && !through.empty())
-            through.back().y = pair.number();
-    }
-    // Some programs write only the points it was drawn through; they lie on the curve, and are used alone.
-    return read.poles.empty() ? through : splinePoints(read);
-}
-
-bool leavesThePlane(const Entity& entity) {
-    std::optional<double> z;
-    for (const Pair& pair : entity.pairs) {
-        if (pair.code != 30 && pair.code != 31)
-            continue;
-        if (z && std::abs(*z - pair.number()) > 1e-6)
-            return true;
-        z = pair.number();
-    }
-    return false;
-}
-
-/// A layer that was off (a negative colour) or frozen when the drawing was saved.
-bool isHidden(const Entity& layer) {
-    constexpr int frozen = 1;
-    return layer.first(62) < 0.0 || (layer.flags() & frozen) != 0;
-}
-
-/// Goes through the entities of the drawing.
+/// Draws the entities, and what is inserted of the blocks.
 class DxfReader {
 public:
-    DxfReader(const std::vector<Pair>& pairs, const std::string& file) : m_pairs(pairs), m_file(file) {}
+    DxfReader(const DxfFile& read, const std::string& file) : m_read(read), m_file(file) {}
 
-    Expected<Drawing, FileMessage> read() {
-        std::string section;
-        for (std::size_t i = 0; i < m_pairs.size();) {
-            const Pair& pair = m_pairs[i];
-            if (pair.code != 0) {
-                ++i;
-                continue;
-            }
-            Entity entity{pair.value, {}};
-            const int line = pair.line;
-            for (++i; i < m_pairs.size() && m_pairs[i].code != 0; ++i)
-                entity.pairs.push_back(m_pairs[i]);
-            if (entity.name == "SECTION" && !entity.pairs.empty()) {
-                section = entity.pairs.front().value;
-                for (std::size_t k = 0; k + 1 < entity.pairs.size(); ++k)
-                    if (entity.pairs[k].code == 9 && entity.pairs[k].value == "$INSUNITS")
-                        m_drawing.millimetres =
-                            unitOf(static_cast<int>(std::clamp(entity.pairs[k + 1].number(), 0.0, 99.0)));
-            } else if (entity.name == "ENDSEC") {
-                section.clear();
-            } else if (section == "TABLES" && entity.name == "LAYER") {
-                if (isHidden(entity))
-                    m_hidden.insert(entity.text(2));
-            } else if (section == "ENTITIES" && m_hidden.contains(entity.text(8))) {
-                ++m_leftOut["hidden"];
-            } else if (section == "ENTITIES") {
-                if (leavesThePlane(entity))
-                    return unexpected(FileMessage{m_file,
-                                                  line,
-                                                  entity.text(8),
-                                                  "a curve that leaves the plane of the drawing",
-                                                  "half sections drawn flat, seen along the boat"});
-                take(entity);
-            }
-        }
+    Expected<Drawing, FileMessage> draw() {
+        m_drawing.millimetres = m_read.millimetres;
+        if (auto problem = list(m_read.entities, {}, {}, 0))
+            return unexpected(std::move(*problem));
         for (const auto& [name, count] : m_leftOut)
             m_drawing.leftOut.push_back(std::to_string(count) + " " + name);
         return std::move(m_drawing);
     }
 
 private:
-    void add(const Entity& entity, std::vector<DrawnPoint> points) {
-        // Drawn seen from behind: x runs the other way.
-        if (entity.first(230, 1.0) < 0.0 && entity.name != "LINE" && entity.name != "SPLINE")
-            for (DrawnPoint& point : points)
-                point.x = -point.x;
-        if (points.size() >= 2)
-            m_drawing.curves.push_back({{entity.text(8)}, std::move(points)});
-        else
-            ++m_leftOut[entity.name];
-    }
+    using Problem = std::optional<FileMessage>;
 
-    void take(const Entity& entity) {
-        constexpr double degree = std::numbers::pi / 180;
-        if (entity.name == "VERTEX") {
-            const DrawnPoint at{entity.first(10), entity.first(20)};
-            constexpr int helper = 16; // a control point of a polyline that was smoothed
-            if ((entity.flags() & helper) == 0)
-                m_corners.push_back({at, entity.first(42)});
-        } else if (entity.name == "POLYLINE") {
-            m_polyline = entity;
-            m_corners.clear();
-        } else if (entity.name == "SEQEND") {
-            if (m_polyline.name == "POLYLINE")
-                add(m_polyline, polyline(m_corners, (m_polyline.flags() & 1) != 0));
-            m_polyline = {};
-        } else if (entity.name == "LINE") {
-            add(entity, {{entity.first(10), entity.first(20)}, {entity.first(11), entity.first(21)}});
-        } else if (entity.name == "ARC") {
-            const double from = entity.first(50) * degree;
-            double sweep = std::fmod(entity.first(51) * degree - from, 2 * std::numbers::pi);
-            sweep += sweep <= 0.0 ? 2 * std::numbers::pi : 0.0;
-            const double radius = entity.first(40);
-            add(entity, arcPoints({entity.first(10), entity.first(20)}, radius, radius, from, sweep));
-        } else if (entity.name == "LWPOLYLINE") {
-            add(entity, polyline(cornersOf(entity), (entity.flags() & 1) != 0));
-        } else if (entity.name == "SPLINE") {
-            add(entity, spline(entity));
-        } else {
-            ++m_leftOut[entity.name];
+    /// @param groups  the name of each block around and the layer it was inserted on, from the inside out
+    Problem list(std::span<const DxfEntity> entities,
+                 const Placement& placed,
+                 const std::vector<std::string>& groups,
+                 int depth) {
+        for (std::size_t i = 0; i < entities.size(); ++i) {
+            const DxfEntity& entity = entities[i];
+            std::size_t vertices = 0;
+            while (entity.name == "POLYLINE" && i + 1 + vertices < entities.size() &&
+                   entities[i + 1 + vertices].name == "VERTEX")
+                ++vertices;
+            const auto own = entities.subspan(i + 1, vertices);
+            i += vertices;
+            if (entity.name == "SEQEND")
+                continue;
+            if (m_read.hidden.contains(entity.layer())) {
+                m_leftOut["hidden"] += 1;
+                continue;
+            }
+            const bool risen = std::ranges::any_of(
+                own, [&](const DxfEntity& vertex) { return vertex.first(30) != own.front().first(30); });
+            if (risen || leavesThePlane(entity))
+                return complaint(entity,
+                                 "a curve that leaves the plane of the drawing",
+                                 "half sections drawn flat, seen along the boat");
+            // what is drawn in a block on layer 0 goes where the block is inserted
+            std::vector<std::string> under = groups;
+            if (groups.empty() || entity.layer() != "0")
+                under.insert(under.begin(), entity.layer());
+            if (entity.name == "INSERT") {
+                if (auto problem = insert(entity, placed, std::move(under), depth))
+                    return problem;
+                continue;
+            }
+            std::vector<DrawnPoint> points = dxfCurve(entity, own);
+            for (DrawnPoint& p : points)
+                p = placed(p);
+            if (points.size() >= 2)
+                m_drawing.curves.push_back({std::move(under), std::move(points)});
+            else
+                ++m_leftOut[entity.name];
         }
+        return std::nullopt;
     }
 
-    const std::vector<Pair>& m_pairs;
+    Problem
+    insert(const DxfEntity& entity, const Placement& placed, std::vector<std::string> groups, int depth) {
+        const auto block = m_read.blocks.find(entity.text(2));
+        if (block == m_read.blocks.end()) {
+            ++m_leftOut[entity.name];
+            return std::nullopt;
+        }
+        if (depth == deepest)
+            return complaint(entity,
+                             "blocks within blocks more than " + std::to_string(deepest) + " deep, at " +
+                                 quoted(block->first),
+                             "blocks that don't hold themselves, or the drawing with its blocks taken apart");
+        groups.insert(groups.begin(), block->first); // its name says more than the layer it was put on
+        const auto copies = [&](int code) {
+            return static_cast<int>(std::clamp(entity.first(code, 1.0), 1.0, 1000.0));
+        };
+        for (int up = 0; up < copies(71); ++up)
+            for (int aside = 0; aside < copies(70); ++aside) {
+                if (++m_placed > mostPlaced)
+                    return complaint(entity,
+                                     "more than " + std::to_string(mostPlaced) + " insertions of blocks",
+                                     "the half sections alone");
+                const Placement inner = placementOf(entity, block->second.base, aside, up);
+                if (auto problem = list(block->second.entities, placed.after(inner), groups, depth + 1))
+                    return problem;
+                if (m_drawing.curves.size() > mostCurves)
+                    return complaint(entity,
+                                     "more than " + std::to_string(mostCurves) + " curves",
+                                     "the half sections alone, a few curves each");
+            }
+        return std::nullopt;
+    }
+
+    [[nodiscard]] FileMessage complaint(const DxfEntity& at, std::string found, std::string would) const {
+        return {m_file, at.line, at.layer(), std::move(found), std::move(would)};
+    }
+
+    static constexpr std::size_t mostCurves = 100'000;
+
+    const DxfFile& m_read;
     const std::string& m_file;
     Drawing m_drawing;
-    Entity m_polyline;
-    std::vector<Corner> m_corners;
     std::map<std::string, int> m_leftOut;
-    std::set<std::string> m_hidden; ///< layers
+    std::size_t m_placed = 0;
 };
 
 } // namespace
 
 Expected<Drawing, FileMessage> readDxf(std::string_view text, const std::string& file) {
-    if (text.find('\0') != std::string_view::npos)
-        return unexpected(
-            FileMessage{file, 0, "file", "a binary drawing", "a DXF file saved as text (ASCII)"});
-    const auto pairs = pairsOf(text, file);
-    if (!pairs)
-        return unexpected(pairs.error());
-    return DxfReader(*pairs, file).read();
+    const auto read = dxfEntities(text, file);
+    if (!read)
+        return unexpected(read.error());
+    return DxfReader(*read, file).draw();
 }
 
 } // namespace sheerlay::core

@@ -112,10 +112,83 @@ TEST_CASE("the unit is the header's, and what is no curve is counted") {
     CHECK_FALSE(drawn(dxfFile(text)).millimetres.has_value());
 }
 
-TEST_CASE("what stands outside the entities is not drawn") {
-    const std::string line = dxfText({{0, "LINE"}, {10, "1"}, {20, "2"}, {11, "3"}, {21, "4"}});
-    const std::string blocks = dxfText({{0, "SECTION"}, {2, "BLOCKS"}}) + line + dxfText({{0, "ENDSEC"}});
-    CHECK(drawn(blocks + dxfFile(line)).curves.size() == 1);
+namespace {
+
+const DxfPairs aLine = {{0, "LINE"}, {8, "0"}, {10, "1"}, {20, "2"}, {11, "3"}, {21, "2"}};
+
+std::string blockOf(const std::string& name, const std::string& entities, const DxfPairs& base = {}) {
+    return dxfText({{0, "BLOCK"}, {8, "0"}, {2, name}}) + dxfText(base) + entities + dxfText({{0, "ENDBLK"}});
+}
+
+std::string withBlocks(const std::string& blocks, const std::string& entities) {
+    return dxfText({{0, "SECTION"}, {2, "BLOCKS"}}) + blocks + dxfText({{0, "ENDSEC"}}) + dxfFile(entities);
+}
+
+void checkNear(const DrawnPoint& p, double x, double y) {
+    CHECK(p.x == Approx(x).margin(1e-12));
+    CHECK(p.y == Approx(y).margin(1e-12));
+}
+
+} // namespace
+
+TEST_CASE("a block that is not inserted is not drawn") {
+    CHECK(drawn(withBlocks(blockOf("a", dxfText(aLine)), dxfText(aLine))).curves.size() == 1);
+}
+
+TEST_CASE("a block is drawn where it is inserted: its base there, made larger, then turned") {
+    const std::string block = blockOf("a", dxfText(aLine), {{10, "1"}, {20, "2"}});
+    const Drawing drawing = drawn(withBlocks(
+        block,
+        dxfText({{0, "INSERT"}, {8, "X-300"}, {2, "a"}, {10, "10"}, {20, "20"}, {41, "2"}, {50, "90"}})));
+    REQUIRE(drawing.curves.size() == 1);
+    checkNear(drawing.curves[0].points[0], 10, 20);
+    checkNear(drawing.curves[0].points[1], 10, 24); // 2 to the right, doubled, turned to upward
+    CHECK(drawing.curves[0].groups == std::vector<std::string>{"a", "X-300"});
+    CHECK(drawing.leftOut.empty());
+}
+
+TEST_CASE("mirrored blocks: a scale below 0, and one seen from behind") {
+    const std::string block = blockOf("a", dxfText(aLine));
+    const Drawing drawing = drawn(withBlocks(block,
+                                             dxfText({{0, "INSERT"},
+                                                      {2, "a"},
+                                                      {10, "5"},
+                                                      {41, "-1"},
+                                                      {0, "INSERT"},
+                                                      {2, "a"},
+                                                      {10, "5"},
+                                                      {230, "-1"}})));
+    REQUIRE(drawing.curves.size() == 2);
+    checkNear(drawing.curves[0].points[1], 2, 2);
+    checkNear(drawing.curves[1].points[1], -8, 2);
+}
+
+TEST_CASE("rows and columns of a block, and blocks in blocks") {
+    const std::string inner = blockOf("inner", dxfText(aLine));
+    const std::string outer = blockOf(
+        "outer",
+        dxfText({{0, "INSERT"}, {8, "X-1"}, {2, "inner"}, {70, "2"}, {71, "3"}, {44, "10"}, {45, "100"}}));
+    const Drawing drawing =
+        drawn(withBlocks(inner + outer, dxfText({{0, "INSERT"}, {8, "b"}, {2, "outer"}, {10, "1000"}})));
+    REQUIRE(drawing.curves.size() == 6);
+    checkNear(drawing.curves[0].points[0], 1001, 2);
+    checkNear(drawing.curves[1].points[0], 1011, 2);
+    checkNear(drawing.curves[5].points[0], 1011, 202);
+    CHECK(drawing.curves[0].groups == std::vector<std::string>{"inner", "X-1", "outer", "b"});
+}
+
+TEST_CASE("blocks without end are refused") {
+    const std::string own = blockOf("a", dxfText({{0, "INSERT"}, {8, "0"}, {2, "a"}}));
+    const auto itself = readDxf(withBlocks(own, dxfText({{0, "INSERT"}, {8, "s"}, {2, "a"}})), "trial.dxf");
+    REQUIRE_FALSE(itself.has_value());
+    CHECK(toText(itself.error()).find("more than 12 deep") != std::string::npos);
+    const auto many = readDxf(
+        withBlocks(
+            blockOf("a", dxfText(aLine)),
+            dxfText({{0, "INSERT"}, {8, "s"}, {2, "a"}, {70, "1000"}, {71, "1000"}, {44, "1"}, {45, "1"}})),
+        "trial.dxf");
+    REQUIRE_FALSE(many.has_value());
+    CHECK(toText(many.error()).find("more than 20000 insertions") != std::string::npos);
 }
 
 TEST_CASE("layers that are off or frozen are left out, and counted") {
