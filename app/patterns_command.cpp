@@ -1,6 +1,7 @@
 #include "app/patterns_command.hpp"
 
 #include "app/offscreen.hpp"
+#include "core/afloat/afloat.hpp"
 #include "core/patterns/pattern_set.hpp"
 #include "ui/paper/pattern_files.hpp"
 
@@ -10,7 +11,8 @@ Outcome writePatterns(const Request& request,
                       const core::Project& project,
                       const core::LoftedHull& hull,
                       const core::Plan& plan) {
-    const auto set = core::patternSet(project, hull, plan, project.units);
+    const core::AfterPlanking after = core::afterPlanking(project, hull, plan);
+    const auto set = core::patternSet(project, hull, plan, project.units, after.fitout);
     if (!set)
         return unexpected(request.project + ": " + set.error() + ".");
     const Staging staging(request.out);

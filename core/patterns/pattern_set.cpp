@@ -1,5 +1,6 @@
 #include "core/patterns/pattern_set.hpp"
 
+#include "core/patterns/fitout_pattern.hpp"
 #include "core/patterns/mould_pattern.hpp"
 #include "core/patterns/pattern_pages.hpp"
 #include "core/patterns/strip_pattern.hpp"
@@ -22,8 +23,11 @@ allPages(const std::vector<Pattern>& patterns, const std::string& boat, const Pa
 
 } // namespace
 
-Expected<PatternSet, std::string>
-patternSet(const Project& project, const LoftedHull& hull, const Plan& plan, Units units) {
+Expected<PatternSet, std::string> patternSet(const Project& project,
+                                             const LoftedHull& hull,
+                                             const Plan& plan,
+                                             Units units,
+                                             const std::optional<Fitout>& fitout) {
     auto frame = mouldsOf(project, hull);
     if (!frame)
         return unexpected(frame.error());
@@ -31,6 +35,8 @@ patternSet(const Project& project, const LoftedHull& hull, const Plan& plan, Uni
     set.frame = std::move(frame).value();
     set.moulds = mouldPatterns(project, set.frame, units);
     set.strips = stripPatterns(project, hull, plan, units);
+    if (fitout)
+        set.parts = fitoutPatterns(*fitout, units);
     set.boards = nestMoulds(set.frame, project.moulds);
     set.findings = nestingFindings(set.boards, units);
     return set;

@@ -11,6 +11,8 @@ namespace sheerlay::ui {
 
 namespace {
 
+constexpr const char* partsName = "parts";
+
 /// Files in one folder, one after the other; after the first that can't be written nothing more is.
 class Files {
 public:
@@ -21,6 +23,15 @@ public:
     void pdf(const std::string& name, const std::vector<core::Sheet>& sheets) {
         if (!sheets.empty())
             add(name, [&](const std::string& path) { return writePdf(sheets, path); });
+    }
+    /// As tiles, on roll paper, and for machines.
+    void everyWay(const std::string& name,
+                  const std::vector<core::Pattern>& patterns,
+                  core::PageSize page,
+                  const std::string& boat) {
+        pdf(name + "-tiled.pdf", core::tiledPages(patterns, page, boat));
+        pdf(name + "-roll.pdf", core::rollPages(patterns, boat));
+        machineFiles(patterns);
     }
     void machineFiles(const std::vector<core::Pattern>& patterns) {
         for (const core::Pattern& pattern : patterns) {
@@ -56,16 +67,25 @@ WrittenFiles writePatternFiles(const core::Project& project,
                                core::PageSize page,
                                const std::string& folder) {
     Files files(folder);
-    for (const auto& [name, patterns] : {std::pair{"moulds", &set.moulds}, {"strips", &set.strips}}) {
-        files.pdf(std::string(name) + "-tiled.pdf", core::tiledPages(*patterns, page, project.name));
-        files.pdf(std::string(name) + "-roll.pdf", core::rollPages(*patterns, project.name));
-        files.machineFiles(*patterns);
-    }
+    for (const auto& [name, patterns] :
+         {std::pair{"moulds", &set.moulds}, {"strips", &set.strips}, {partsName, &set.parts}})
+        files.everyWay(name, *patterns, page, project.name);
     files.pdf("moulds-on-sheets.pdf", core::nestedPages(project, set.boards, units, page));
     files.machineFiles(core::nestedPatterns(set.boards));
     if (files.problem())
         return unexpected(*files.problem());
     return WrittenSet{files.take(), set.findings};
+}
+
+Expected<std::vector<std::string>, PaperError> writePartPatterns(const std::vector<core::Pattern>& parts,
+                                                                 core::PageSize page,
+                                                                 const std::string& boat,
+                                                                 const std::string& folder) {
+    Files files(folder);
+    files.everyWay(partsName, parts, page, boat);
+    if (files.problem())
+        return unexpected(*files.problem());
+    return files.take();
 }
 
 } // namespace sheerlay::ui

@@ -2,6 +2,7 @@
 
 #include "core/lines_drawing/curvature_sheet.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
+#include "core/patterns/fitout_pattern.hpp"
 #include "core/patterns/pattern_set.hpp"
 #include "core/patterns/strongback_sheet.hpp"
 #include "core/sheets/cut_sheets.hpp"
@@ -73,12 +74,33 @@ BenchPages stockPagesOf(const Boat& boat, core::Units units, core::PageSize size
             shop.stock->findings};
 }
 
-BenchPages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+std::vector<core::Pattern> partPatterns(const Boat& boat, core::Units units) {
+    const auto& fitout = boat.shop().after.fitout;
+    return fitout ? core::fitoutPatterns(*fitout, units) : std::vector<core::Pattern>();
+}
+
+BenchPages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize size, bool tiled) {
     const core::AfterPlanking& after = boat.shop().after;
     BenchPages pages{{}, core::heaviestFirst(after.findings)};
     for (Paper& paper : fittingOutPapers(boat.project, after, units, size))
         append(pages.sheets, std::move(paper.sheets));
+    const auto parts = partPatterns(boat, units);
+    const std::string& name = boat.project.name;
+    append(pages.sheets, tiled ? core::tiledPages(parts, size, name) : core::rollPages(parts, name));
     return pages;
+}
+
+WrittenFiles
+writeFittingOut(const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
+    const core::AfterPlanking& after = boat.shop().after;
+    auto files = writePapers(fittingOutPapers(boat.project, after, units, size), folder);
+    if (!files)
+        return unexpected(files.error());
+    const auto parts = writePartPatterns(partPatterns(boat, units), size, boat.project.name, folder);
+    if (!parts)
+        return unexpected(parts.error());
+    files->insert(files->end(), parts->begin(), parts->end());
+    return WrittenSet{std::move(*files), core::heaviestFirst(after.findings)};
 }
 
 WrittenFiles
@@ -174,17 +196,18 @@ PageSet fittingOutPages() {
     set.print = QStringLiteral("Print pages…");
     set.choices = QCoreApplication::translate("PageSet", "What she gets");
     set.form = fittingOutForm;
-    set.show = fittingOutPagesOf;
+    set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
+        return fittingOutPagesOf(boat, units, size, false);
+    };
     set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
-        return fittingOutPagesOf(boat, units, size).sheets;
+        return fittingOutPagesOf(boat, units, size, true).sheets;
     };
-    set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
-        const core::AfterPlanking& after = boat.shop().after;
-        return written(
-            fittingOutPapers(boat.project, after, units, size), core::heaviestFirst(after.findings), folder);
-    };
+    set.write = writeFittingOut;
     set.status = [](const Pages& pages) {
-        return QStringLiteral("%1 pages: parts to fit, cloth and resin, afloat").arg(pages.size());
+        return QCoreApplication::translate("PageSet",
+                                           "%1 pages: parts to fit, cloth and resin, afloat. A pattern is "
+                                           "shown whole here and printed in tiles at full size.")
+            .arg(pages.size());
     };
     return set;
 }

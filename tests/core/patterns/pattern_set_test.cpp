@@ -47,6 +47,16 @@ TEST_CASE("a boat with a transom has its pattern among the moulds") {
     CHECK(named(set->moulds, "transom"));
 }
 
+TEST_CASE("parts are in the set where a fit-out is given") {
+    const test::Planked boat = boatAt("brindlewick");
+    const auto fitout = planFitout(boat.project, boat.hull, boat.plan, [](const Fitout&) { return 2400.0; });
+    REQUIRE(fitout);
+    const auto set = patternSet(boat.project, boat.hull, boat.plan, Units::Inches, *fitout);
+    REQUIRE(set);
+    CHECK(set->parts.size() == 7); // two bulkheads, two decks, two seats, a yoke
+    CHECK(patternSet(boat.project, boat.hull, boat.plan, Units::Inches)->parts.empty());
+}
+
 TEST_CASE("a hull without room for a mould is told as a stop, with what would do") {
     test::Planked boat = boatAt("sedgewren");
     boat.project.moulds.stations = {-5000.0}; // far before the bow

@@ -52,6 +52,25 @@ TEST_CASE("PDFs of both kinds, and every pattern as DXF and SVG, the same bytes 
         CHECK(test::bytesOf(first->files[i]) == test::bytesOf(second->files[i]));
 }
 
+TEST_CASE("parts alone are written in tiles, on a roll and for machines; without parts nothing is") {
+    core::Pattern square;
+    square.file = "bulkhead-bow";
+    square.title = "Bulkhead, bow";
+    square.lines = {
+        {core::Layer::Cut, {{0, 0}, {300, 0}, {300, 300}, {0, 300}}, true, core::LineKind::Visible, {}}};
+    const test::Folder folder;
+    const auto files = ui::writePartPatterns({square}, core::PageSize::A4, "Trial", folder.file("parts"));
+    REQUIRE(files);
+    std::vector<std::string> expected;
+    for (const char* name :
+         {"parts-tiled.pdf", "parts-roll.pdf", "bulkhead-bow-mm.dxf", "bulkhead-bow-mm.svg"})
+        expected.push_back(folder.file("parts/") + name);
+    CHECK(*files == expected);
+    const auto none = ui::writePartPatterns({}, core::PageSize::A4, "Trial", folder.file("none"));
+    REQUIRE(none);
+    CHECK(none->empty());
+}
+
 TEST_CASE("patterns with nowhere to go are told in words") {
     const Skiff skiff;
     const test::Folder folder;
