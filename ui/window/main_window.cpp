@@ -14,6 +14,7 @@
 #include "ui/window/project_desk.hpp"
 #include "ui/window/sheets_bench.hpp"
 #include "ui/window/style.hpp"
+#include "ui/window/work_slip.hpp"
 
 #include <QButtonGroup>
 #include <QDragEnterEvent>
@@ -33,7 +34,7 @@
 namespace sheerlay::ui {
 namespace {
 
-constexpr int stopAfter = 300; // ms of planning until it can be given up
+constexpr int tellAfter = 300; // ms of planning until it is told of and can be given up
 
 QString droppedProject(const QMimeData* data) {
     for (const QUrl& url : data->urls()) {
@@ -52,9 +53,9 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
       m_moulds(new SheetsBench(mode, mouldPages())), m_stock(new SheetsBench(mode, stockPages())),
       m_sheets(new SheetsBench(mode, wallPages())), m_fittingOut(new SheetsBench(mode, fittingOutPages())),
       m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_keys(new KeysCard(this)),
-      m_benchButtons(new QButtonGroup(this)), m_progress(new QLabel), m_stop(new QToolButton),
-      m_unitsButton(new QToolButton), m_unsaved(new QLabel), m_recent(new QMenu(this)),
-      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
+      m_benchButtons(new QButtonGroup(this)), m_unitsButton(new QToolButton), m_unsaved(new QLabel),
+      m_recent(new QMenu(this)), m_edit(new QMenu(this)), m_saveAction(new QAction(this)),
+      m_pictureAction(new QAction(this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
     resize(1360, 880);
@@ -70,22 +71,24 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     auto* layout = new QVBoxLayout(middle);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    layout->addWidget(makeBenchStrip());
+    QWidget* strip = makeBenchStrip();
+    layout->addWidget(strip);
     layout->addWidget(m_notice);
     layout->addWidget(m_pages, 1);
     setCentralWidget(middle);
+    m_slip = new WorkSlip(middle, strip);
+    connect(m_slip, &WorkSlip::stopped, this, &MainWindow::stopPlanning);
     m_pages->setCurrentWidget(m_start);
     makeKeys();
 
-    connect(m_runner, &TaskRunner::progress, m_progress, &QLabel::setText);
+    connect(m_runner, &TaskRunner::progress, m_slip, &WorkSlip::setText);
     connect(m_runner, &TaskRunner::busyChanged, this, [this](bool busy) {
         if (!busy)
-            m_progress->clear();
-        if (!busy)
-            m_stop->setVisible(false);
-        else // most plans are there before anyone could reach for it
-            QTimer::singleShot(stopAfter, this, [this] {
-                m_stop->setVisible(m_runner->busy() && m_boat && m_desk->isOpen());
+            m_slip->hide();
+        else // most plans are there before anyone could read it
+            QTimer::singleShot(tellAfter, this, [this] {
+                if (m_runner->busy())
+                    m_slip->hang(m_boat && m_desk->isOpen());
             });
     });
     connect(m_watch, &FileWatch::changed, this, &MainWindow::fileChanged);
@@ -136,17 +139,6 @@ QWidget* MainWindow::makeBenchStrip() {
     connect(m_benchButtons, &QButtonGroup::idClicked, this, [this](int id) {
         showBench(static_cast<Bench>(id));
     });
-    layout->addSpacing(14);
-    m_progress->setMinimumWidth(1); // rather cut short than a window wider than its screen
-    layout->addWidget(m_progress);
-    m_stop->setObjectName(QStringLiteral("stopPlanning"));
-    m_stop->setText(QStringLiteral("Stop"));
-    m_stop->setToolTip(
-        QStringLiteral("Gives up this plan and takes back the change that asked for it (Esc)"));
-    m_stop->setFocusPolicy(Qt::NoFocus);
-    m_stop->setVisible(false);
-    connect(m_stop, &QToolButton::clicked, this, &MainWindow::stopPlanning);
-    layout->addWidget(m_stop);
     layout->addStretch(1);
 
     const auto action = [&](QToolButton* made, const QString& text, const QString& tip) {

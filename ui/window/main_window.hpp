@@ -26,6 +26,7 @@ class PlankingBench;
 class ProjectDesk;
 class ShopMode;
 class SheetsBench;
+class WorkSlip;
 
 /// The window: bench strip on top, one bench below it. Opens and follows a project file; long work runs
 /// beside it. When a changed file can't be used, the old boat stays and the notice says that it is old.
@@ -121,8 +122,7 @@ private:
     ShopMode* m_shop;
     KeysCard* m_keys;
     QButtonGroup* m_benchButtons;
-    QLabel* m_progress;
-    QToolButton* m_stop; // gives up a plan that takes too long
+    WorkSlip* m_slip = nullptr;
     QToolButton* m_unitsButton;
     QLabel* m_unsaved;
     QMenu* m_recent;

@@ -3,6 +3,8 @@
 #include "ui/window/keys_card.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
+#include "ui/window/work_slip.hpp"
 
 #include <QAbstractButton>
 #include <QShortcut>
@@ -65,7 +67,7 @@ void MainWindow::makeKeys() {
     key(Qt::Key_Escape, tr("give up a long plan, or let go of the strip in hand"), [this] {
         if (m_keys->isVisible())
             m_keys->hide();
-        else if (m_stop->isVisibleTo(this))
+        else if (m_slip->isVisible() && m_boat && m_desk->isOpen())
             stopPlanning();
         else
             m_planking->select(std::string());

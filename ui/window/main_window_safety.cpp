@@ -35,8 +35,12 @@ constexpr auto recentKey = "recent";
 } // namespace
 
 void MainWindow::makeMenus(QWidget* strip, QLayout* layout) {
-    m_unsaved->setText(QStringLiteral("changes not saved"));
+    m_unsaved->setText(tr("not saved"));
+    m_unsaved->setToolTip(tr("There are changes that the project's file does not hold yet"));
     m_unsaved->setStyleSheet(QStringLiteral("color: #6B7078;"));
+    QSizePolicy keepsItsPlace = m_unsaved->sizePolicy(); // the first change must not move the buttons
+    keepsItsPlace.setRetainSizeWhenHidden(true);
+    m_unsaved->setSizePolicy(keepsItsPlace);
     m_unsaved->hide();
     layout->addWidget(m_unsaved);
     const auto menuButton = [&](const QString& text, const QString& tip, QMenu* menu) {

@@ -4,7 +4,23 @@
 
 #include <algorithm>
 
+#ifdef __linux__
+#include <sys/resource.h>
+#endif
+
 namespace sheerlay::ui {
+namespace {
+
+/// Lets the window go first where there are fewer processors than threads: Linux keeps this for the thread
+/// that asks and for those it starts, not for the whole program.
+void stepBack() {
+#ifdef __linux__
+    constexpr int behind = 10, last = 19;
+    setpriority(PRIO_PROCESS, 0, std::min(last, getpriority(PRIO_PROCESS, 0) + behind));
+#endif
+}
+
+} // namespace
 
 TaskRunner::TaskRunner(Mode mode, QObject* parent) : QObject(parent), m_mode(mode) {}
 
@@ -58,6 +74,7 @@ void TaskRunner::start(Job job, Failed failed) {
     }
     m_workers.push_back(
         {revision, std::jthread([this, revision, perform](std::stop_token stop) {
+             stepBack();
              const Progress tell = [this, revision](const QString& text) {
                  QMetaObject::invokeMethod(
                      this,

@@ -5,11 +5,16 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include <algorithm>
 #include <atomic>
 #include <chrono>
 #include <semaphore>
 #include <stdexcept>
 #include <thread>
+
+#ifdef __linux__
+#include <sys/resource.h>
+#endif
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
@@ -53,6 +58,29 @@ TEST_CASE("both runners bring a result back to their own thread") {
         CHECK(!runner.busy());
     }
 }
+
+#ifdef __linux__
+TEST_CASE("work beside the window, and what that starts, lets the window go first") {
+    test::qtApp();
+    const int own = getpriority(PRIO_PROCESS, 0);
+    TaskRunner runner(TaskRunner::Mode::Thread);
+    int worker = own;
+    int started = own;
+    bool done = false;
+    runner.run(
+        [&](std::stop_token, const Progress&) {
+            worker = getpriority(PRIO_PROCESS, 0);
+            std::jthread([&started] { started = getpriority(PRIO_PROCESS, 0); }).join();
+            return true;
+        },
+        [&](bool value) { done = value; },
+        noFailure);
+    REQUIRE(QTest::qWaitFor([&] { return done; }, patience));
+    CHECK(getpriority(PRIO_PROCESS, 0) == own);
+    CHECK(worker == std::min(19, own + 10));
+    CHECK(started == worker);
+}
+#endif
 
 TEST_CASE("exceptions arrive as text") {
     test::qtApp();
