@@ -45,18 +45,59 @@ double bowAllowance(const Strip& strip) {
     return bow + stern > all ? all / 2 : bow + (all - bow - stern) / 2;
 }
 
-PlacedUnit
-placeJoints(const std::vector<const Strip*>& strips, const std::vector<double>& stationX, RuleKept rules) {
+std::vector<double> nibsAt(const Strip& strip, const Plan& plan) {
+    std::vector<double> at;
+    for (const Strip& stealer : plan.strips) {
+        const int below = rowIndex(stealer.row) - rowIndex(strip.row);
+        if (stealer.kind != StripKind::Stealer || stealer.side != strip.side || (below != 0 && below != 1))
+            continue;
+        for (const StripEnd& end : stealer.ends)
+            if (end.on == EndsOn::Nib)
+                at.push_back(end.x);
+    }
+    std::ranges::sort(at);
+    return at;
+}
+
+namespace {
+
+std::set<int> hardBays(const std::vector<const Strip*>& strips, const std::vector<double>& stationX) {
     std::set<int> hard;
-    if (rules == RuleKept::All)
-        for (const Strip* strip : strips)
-            for (const double x : {strip->edgeBend.atX, strip->twistAtX, strip->bendAtX})
-                if (const auto bay = bayOf(stationX, x))
-                    hard.insert(*bay);
+    for (const Strip* strip : strips)
+        for (const double x : {strip->edgeBend.atX, strip->twistAtX, strip->bendAtX})
+            if (const auto bay = bayOf(stationX, x))
+                hard.insert(*bay);
+    return hard;
+}
+
+/// mm along a strip from its bow end, of every nib it reaches.
+std::vector<double> nibsAlong(const Strip& strip, const std::vector<double>& nibs) {
+    std::vector<double> along;
+    for (const double x : nibs)
+        if (const auto s = alongAt(strip, x))
+            along.push_back(*s);
+    return along;
+}
+
+} // namespace
+
+PlacedUnit placeJoints(const std::vector<const Strip*>& strips,
+                       const std::vector<double>& stationX,
+                       const std::vector<double>& nibs,
+                       double scarf,
+                       RuleKept rules) {
+    const std::set<int> hard = rules == RuleKept::All ? hardBays(strips, stationX) : std::set<int>{};
     PlacedUnit placed;
     placed.unit.members.resize(strips.size());
     for (CutMember& member : placed.unit.members)
         member.at.push_back(0.0);
+    std::vector<std::vector<double>> clearOf(strips.size());
+    for (std::size_t m = 0; m < strips.size() && rules != RuleKept::NotNibs; ++m)
+        clearOf[m] = nibsAlong(*strips[m], nibs);
+    const auto atNib = [&](std::size_t m, double along) {
+        return std::ranges::any_of(
+            clearOf[m], [&](double nib) { return std::abs(along - nib) < scarf / 2 + nibToScarf; });
+    };
     for (std::size_t bay = 0; bay + 1 < stationX.size(); ++bay) {
         if (hard.contains(static_cast<int>(bay)))
             continue;
@@ -66,7 +107,8 @@ placeJoints(const std::vector<const Strip*>& strips, const std::vector<double>& 
             std::vector<double> at;
             for (std::size_t m = 0; m < strips.size(); ++m) {
                 const auto along = alongAt(*strips[m], x);
-                if (along && *along + bowAllowance(*strips[m]) > placed.unit.members[m].at.back())
+                if (along && !atNib(m, *along) &&
+                    *along + bowAllowance(*strips[m]) > placed.unit.members[m].at.back())
                     at.push_back(*along + bowAllowance(*strips[m]));
             }
             if (at.size() < strips.size())
@@ -84,6 +126,8 @@ placeJoints(const std::vector<const Strip*>& strips, const std::vector<double>& 
 
 bool areNeighbours(const Strip& a, const Strip& b, bool stagger) {
     const int apart = std::abs(rowIndex(a.row) - rowIndex(b.row));
+    if (apart == 0 && a.side == b.side)
+        return (a.kind == StripKind::Stealer) != (b.kind == StripKind::Stealer);
     if (apart == 1)
         return a.side == b.side || a.side == Side::Centre || b.side == Side::Centre;
     return stagger && apart == 0 && a.side != b.side;

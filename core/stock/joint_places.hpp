@@ -21,8 +21,15 @@ inline constexpr double jointZoneFrom = 1.0 / 3.0, jointZoneTo = 2.0 / 3.0;
 /// mm the strip is cut beyond the bow end of its middle: what its end needs, and half of what is left over.
 [[nodiscard]] double bowAllowance(const Strip& strip);
 
-/// Which rule a unit had to give up so that it can be cut at all.
-enum class RuleKept { All, NotHardBends };
+/// mm between the end of a scarf and a stealer's nib: the notch is cut in sound wood.
+inline constexpr double nibToScarf = 30.0;
+
+/// mm from the bow of the nibs that a strip has beside it or ends in: those of its row on its side, and of
+/// the row below, whose stealers lie against its lower edge.
+[[nodiscard]] std::vector<double> nibsAt(const Strip& strip, const Plan& plan);
+
+/// Which rule a unit had to give up so that it can be cut at all: its hard bends, or these and the nibs.
+enum class RuleKept { All, NotHardBends, NotNibs };
 
 /// A unit, and where its joint places lie along the boat.
 struct PlacedUnit {
@@ -32,14 +39,19 @@ struct PlacedUnit {
 
 /// A unit with the joint places that the rules leave it: in every bay five, evenly from one third to two
 /// thirds of it; none in the bays where one of its strips has its hardest edge bend, twist or bend over the
-/// moulds.
+/// moulds, and none whose scarf would come nearer to a nib than nibToScarf.
 /// @param strips  one, or a strip and its mirror image
-/// @param rules   NotHardBends leaves the bays of hardest bend and twist in
-[[nodiscard]] PlacedUnit
-placeJoints(const std::vector<const Strip*>& strips, const std::vector<double>& stationX, RuleKept rules);
+/// @param nibs    mm from the bow, see nibsAt()
+/// @param scarf   mm, length of a scarf
+/// @param rules   what of this is left out
+[[nodiscard]] PlacedUnit placeJoints(const std::vector<const Strip*>& strips,
+                                     const std::vector<double>& stationX,
+                                     const std::vector<double>& nibs,
+                                     double scarf,
+                                     RuleKept rules);
 
-/// Whether joints of two strips must lie in different bays: rows above and below each other on one side; of
-/// staggered sides also the two strips of a row.
+/// Whether joints of two strips must lie in different bays: rows above and below each other on one side, a
+/// stealer and the strip it is let in to; of staggered sides also the two strips of a row.
 [[nodiscard]] bool areNeighbours(const Strip& a, const Strip& b, bool stagger);
 
 } // namespace sheerlay::core

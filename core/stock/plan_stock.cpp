@@ -3,6 +3,7 @@
 #include "core/stock/cutting_search.hpp"
 #include "core/stock/joint_places.hpp"
 #include "core/stock/row_woods.hpp"
+#include "core/stock/stock_findings.hpp"
 #include "core/stock/stock_job.hpp"
 #include "core/stock/stock_plan.hpp"
 #include "core/stock/stock_words.hpp"
@@ -45,7 +46,11 @@ public:
                                       "would do, or sides = \"mirror\".";
             m_out.lots.push_back(use);
             if (!use.milling.problem.empty())
-                tell(Level::Caution, "stock-lot-gives-no-strips", std::nullopt, use.milling.problem);
+                tell({Level::Caution,
+                      "stock-lot-gives-no-strips",
+                      std::nullopt,
+                      std::nullopt,
+                      use.milling.problem});
         }
         for (const Strip& strip : m_plan.strips) {
             m_out.strips.push_back({strip.id, m_woods.at(strip.row), {}, {}});
@@ -64,9 +69,7 @@ public:
     }
 
 private:
-    void tell(Level level, const char* code, std::optional<std::string> strip, std::string text) {
-        m_out.findings.push_back({level, code, std::move(strip), std::nullopt, std::move(text)});
-    }
+    void tell(Finding finding) { m_out.findings.push_back(std::move(finding)); }
 
     /// Kinds of milled strips of a wood; a lot of which there are few comes a second time, dear, so that what
     /// is missing can be told.
@@ -138,12 +141,7 @@ private:
         std::vector<std::size_t> lotOfKind;
         CuttingProblem problem = problemOf(wood, inMoney, lotOfKind);
         if (problem.kinds.empty()) {
-            tell(Level::Stop,
-                 "stock-no-boards",
-                 std::nullopt,
-                 "No boards of " + spoken(wood) + " are described that give strips, and " +
-                     std::to_string(jobs.size()) +
-                     " rows or pieces need it; a [[stock.lot]] of it would do.");
+            tell(noBoardsOf(wood, jobs.size()));
             return;
         }
         std::vector<std::size_t> able;
@@ -176,46 +174,18 @@ private:
 
     /// Joint places by the rules; by fewer rules where it can't be helped. @return none where nothing helps
     std::optional<UnitPieces> place(const CuttingProblem& problem, StockJob& job) {
-        for (const RuleKept rules : {RuleKept::All, RuleKept::NotHardBends}) {
-            job.placed = placeJoints(job.strips, m_hull.stationX, rules);
+        const std::vector<double> nibs = nibsAt(*job.strips.front(), m_plan);
+        for (const RuleKept rules : {RuleKept::All, RuleKept::NotHardBends, RuleKept::NotNibs}) {
+            job.placed = placeJoints(job.strips, m_hull.stationX, nibs, problem.scarf, rules);
             UnitPieces pieces(problem, job.placed.unit);
             if (!canBeCut(problem, pieces))
                 continue;
             if (rules != RuleKept::All)
-                tell(Level::Caution,
-                     "stock-scarf-in-bend",
-                     job.strips.front()->id,
-                     "From these boards " + job.strips.front()->id +
-                         " can be made only with a scarf where it is bent or twisted hardest; longer boards "
-                         "would do without, or bend it dry before it is glued.");
+                tell(scarfAgainstRule(job.strips.front()->id, rules));
             return pieces;
         }
-        tellTooLong(problem, job);
+        tell(boardsTooShort(job.strips.front()->id, problem, job.placed.unit, m_stock.endTrim));
         return std::nullopt;
-    }
-
-    void tellTooLong(const CuttingProblem& problem, const StockJob& job) {
-        const double need =
-            std::ceil(leastLongestPiece(problem, job.placed.unit) / problem.grid) * problem.grid;
-        const std::string id = job.strips.front()->id;
-        if (need > unlimited / 2) {
-            tell(Level::Stop,
-                 "stock-boards-too-short",
-                 id,
-                 id + " can't be cut into pieces as long as the shortest that is allowed; a smaller "
-                      "shortest-piece would do.");
-            return;
-        }
-        const std::string shop =
-            need > problem.longestPiece ? "a longest-piece of that, and boards of " : "boards of ";
-        tell(Level::Stop,
-             "stock-boards-too-short",
-             id,
-             id +
-                 " can't be made from these boards: its scarfs belong in the middle third of a mould bay, "
-                 "and then its longest piece is " +
-                 bothUnits(need) + " at best; " + shop + bothUnits(need + 2 * m_stock.endTrim) +
-                 " would do.");
     }
 
     void linkNeighbours(CuttingProblem& problem, const std::vector<std::size_t>& able) {
@@ -245,22 +215,13 @@ private:
             PlacedUnit fewer = withoutBays(job.placed, taken);
             UnitPieces left(problem, fewer.unit);
             if (!canBeCut(problem, left)) {
-                tellSideBySide(*job.strips.front());
+                tell(scarfsSideBySide(job.strips.front()->id));
                 continue;
             }
             problem.units[a] = fewer.unit;
             job.placed = std::move(fewer);
             pieces[a] = std::move(left);
         }
-    }
-
-    void tellSideBySide(const Strip& strip) {
-        tell(Level::Caution,
-             "stock-scarfs-side-by-side",
-             strip.id,
-             "A scarf of " + strip.id +
-                 " lies in the same mould bay as one of the row beside it; longer boards would keep them "
-                 "apart.");
     }
 
     void take(const std::string& wood,
@@ -281,7 +242,7 @@ private:
             for (std::size_t a = 0; a < able.size(); ++a)
                 for (const std::size_t b : problem.units[a].neighbours)
                     if (b > a && shareBay(m_jobs[able[a]], m_jobs[able[b]]))
-                        tellSideBySide(*m_jobs[able[b]].strips.front());
+                        tell(scarfsSideBySide(m_jobs[able[b]].strips.front()->id));
         takeSticks(problem, able, cutting, lotOfKind);
         m_out.woods.push_back(use);
     }

@@ -91,9 +91,10 @@ struct StockPlan {
 /// Plans boards, pieces and scarfs; a pure function of what it is given.
 /// Rules: a scarf's middle lies from one third to two thirds of a mould bay; never in the bay of a joint of
 /// the rows above and below (with staggered sides, of the strip opposite), so that joints alternate; never in
-/// the bay where the strip is bent or twisted hardest. Where a strip can be cut no other way the last rule is
-/// given up, and a finding says so. Boards are cut clear of their defects. With book-matched sides the pieces
-/// of a pair come from two milled strips that lay side by side on one board.
+/// the bay where the strip is bent or twisted hardest; never beside a stealer's nib. Where a strip can be cut
+/// no other way the last but one rule is given up, then the last, and a finding says so. Boards are cut clear
+/// of their defects. With book-matched sides the pieces of a pair come from two milled strips that lay side
+/// by side on one board.
 /// @return  none where the project describes no boards
 [[nodiscard]] std::optional<StockPlan>
 planStock(const Project& project, const LoftedHull& hull, const Plan& plan);

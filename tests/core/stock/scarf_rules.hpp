@@ -21,10 +21,14 @@ inline std::vector<std::string> brokenRules(const core::Project& project,
     const core::Stock& asked = *project.stock;
     const double scarf = asked.scarfSlope * project.strips.thickness;
     const std::vector<double>& st = hull.stationX;
-    std::set<std::string> excused; // told to the builder
-    for (const core::Finding& f : stock.findings)
-        if (f.strip && f.code == "stock-scarf-in-bend")
+    std::set<std::string> excused, excusedNib; // told to the builder
+    for (const core::Finding& f : stock.findings) {
+        if (f.strip && (f.code == "stock-scarf-in-bend" || f.code == "stock-scarf-at-nib"))
             excused.insert(*f.strip);
+        if (f.strip && f.code == "stock-scarf-at-nib")
+            excusedNib.insert(*f.strip);
+    }
+    const auto down = [](int row) { return row == -1 ? 1 : row + 1; };
     const auto bayAt = [&](double x) {
         for (std::size_t i = 0; i + 1 < st.size(); ++i)
             if (x >= st[i] && x < st[i + 1])
@@ -72,6 +76,14 @@ inline std::vector<std::string> brokenRules(const core::Project& project,
                 }
             if (std::abs(x - joint.x) > 1e-3)
                 broken.push_back(strip.id + " has a joint whose x is not on it");
+            // along a fair strip x changes no faster than the distance, so what is far in x is far in wood
+            for (const core::Strip& other : plan.strips)
+                for (const core::StripEnd& end : other.ends)
+                    if (end.on == core::EndsOn::Nib && other.side == strip.side &&
+                        (other.row == strip.row || other.row == down(strip.row)) &&
+                        !excusedNib.contains(strip.id) && !excusedNib.contains(starboard) &&
+                        std::abs(end.x - joint.x) < 0.95 * (scarf / 2 + 30.0))
+                        broken.push_back(strip.id + " is joined beside a stealer's nib");
             const double overlap = made.pieces[j].to - made.pieces[j + 1].from;
             if (std::abs(overlap - scarf) > 1e-6)
                 broken.push_back(strip.id + " has a scarf of the wrong length");
@@ -96,14 +108,15 @@ inline std::vector<std::string> brokenRules(const core::Project& project,
     }
     const bool told = std::ranges::any_of(
         stock.findings, [](const core::Finding& f) { return f.code == "stock-scarfs-side-by-side"; });
-    const auto down = [](int row) { return row == -1 ? 1 : row + 1; };
     for (const core::Strip& a : plan.strips)
         for (const core::Strip& b : plan.strips) {
             const bool oneSide =
                 a.side == b.side || a.side == core::Side::Centre || b.side == core::Side::Centre;
             const bool opposite =
                 asked.sides == core::JointSides::Stagger && a.row == b.row && a.side != b.side;
-            if (!((oneSide && b.row == down(a.row)) || opposite) || told)
+            const bool letIn = a.side == b.side && a.row == b.row && a.kind == core::StripKind::Stealer &&
+                               b.kind != core::StripKind::Stealer;
+            if (!((oneSide && b.row == down(a.row)) || opposite || letIn) || told)
                 continue;
             for (const int bay : baysOf[a.id])
                 if (baysOf[b.id].contains(bay))

@@ -62,6 +62,30 @@ TEST_CASE(
     }
 }
 
+TEST_CASE("stealers on the formula canoe: scarfs keep clear of nibs, and of those of the strip let in to") {
+    static const Planked boat = [] { // the layout of stealer_joints_test.cpp
+        Project project = projectAt(std::string(SHEERLAY_REFERENCE) + "/formula_canoe.sheerlay");
+        project.strips.coverWidth = 17;
+        project.planking.start.kind = StartLine::Kind::Geodesic;
+        project.planking.start.girth = 0;
+        project.planking.taper = Taper::Anywhere;
+        project.planking.edgeBendRadius = 1000 / 0.15;
+        project.planking.narrowest = 15.5;
+        return planked(std::move(project));
+    }();
+    REQUIRE(std::ranges::count(boat.plan.strips, StripKind::Stealer, &Strip::kind) >= 2);
+    const double feet = GENERATE(5.0, 7.0, 8.0, 10.0);
+    Project project = boat.project;
+    project.stock = Stock{};
+    project.stock->lots = {lotOf(feet)};
+    const auto stock = planStock(project, boat.hull, boat.plan);
+    REQUIRE(stock);
+    INFO(feet << " ft");
+    CHECK(all(brokenRules(project, boat.hull, boat.plan, *stock)) == "");
+    CHECK(findingOf(*stock, "stock-scarf-at-nib") == nullptr);
+    CHECK(stock->woods.at(0).gap() <= 0.05);
+}
+
 TEST_CASE("strip length lies below the rule of thumb: length x girth / cover width") {
     const Planked boat =
         planked(projectAt(std::string(SHEERLAY_EXAMPLES) + "/brindlewick/brindlewick.sheerlay"));
@@ -160,11 +184,23 @@ TEST_CASE("what can't be is told with the nearest that can") {
     CHECK(finding->level == Level::Stop);
     CHECK(finding->text.find("boards of ") != std::string::npos);
 
-    // boards as long as that finding says, for the worst of the strips, do
-    stock.lots = {lotOf(5)};
+    // boards as long as the findings say, for the worst of the strips, do; an inch less doesn't
     stock.shortestPiece = 300.0;
+    stock.lots = {lotOf(1.6)};
+    made = planStock(boat.project, boat.hull, boat.plan);
+    double advised = 0.0;
+    for (const Finding& told : made->findings) {
+        const auto at = told.text.rfind("boards of ");
+        if (told.code == "stock-boards-too-short" && at != std::string::npos)
+            advised = std::max(advised, std::stod(told.text.substr(at + 10)));
+    }
+    REQUIRE(advised > stock.lots[0].length);
+    stock.lots = {lotOf((advised + 1.0) / mmPerFoot)}; // told to the millimetre
     made = planStock(boat.project, boat.hull, boat.plan);
     CHECK(findingOf(*made, "stock-boards-too-short") == nullptr);
+    stock.lots = {lotOf((advised - 25.4) / mmPerFoot)};
+    made = planStock(boat.project, boat.hull, boat.plan);
+    CHECK(findingOf(*made, "stock-boards-too-short") != nullptr);
 
     stock.lots = {lotOf(12)};
     stock.lots[0].count = 1;
@@ -174,6 +210,9 @@ TEST_CASE("what can't be is told with the nearest that can") {
     CHECK(made->lots[0].missing == made->lots[0].boards - 1);
     CHECK(finding->text.find(std::to_string(made->lots[0].missing) + " more would do") != std::string::npos);
     CHECK(all(brokenRules(boat.project, boat.hull, boat.plan, *made)) == "");
+    stock.lots[0].count = 1 + made->lots[0].missing; // as it says
+    made = planStock(boat.project, boat.hull, boat.plan);
+    CHECK(findingOf(*made, "stock-not-enough-boards") == nullptr);
 
     stock.lots = {lotOf(12, "white-ash")};
     made = planStock(boat.project, boat.hull, boat.plan);
@@ -187,6 +226,34 @@ TEST_CASE("what can't be is told with the nearest that can") {
 
     boat.project.stock.reset();
     CHECK_FALSE(planStock(boat.project, boat.hull, boat.plan));
+}
+
+TEST_CASE("where only a scarf beside a nib is left, it is made and told") {
+    FakeBoat boat = makeFakeBoat(4);
+    for (Strip& strip : boat.plan.strips)
+        strip.edgeBend.atX = strip.twistAtX = strip.bendAtX = 10.0;
+    boat.project.stock = Stock{};
+    boat.project.stock->lots = {lotOf(9)};
+    std::vector<Strip> stealers; // with nibs amid nearly every bay, more than a boat has
+    for (std::size_t bay = 1; bay + 2 < boat.hull.stationX.size(); bay += 2)
+        for (const char side : {'S', 'P'}) {
+            FakeStrip f;
+            f.side = side == 'S' ? Side::Starboard : Side::Port;
+            f.id = side + std::string("03.") + std::to_string(bay);
+            f.row = 3;
+            f.kind = StripKind::Stealer;
+            f.firstX = (boat.hull.stationX[bay] + boat.hull.stationX[bay + 1]) / 2;
+            f.length = boat.hull.stationX[bay + 1] - boat.hull.stationX[bay];
+            Strip stealer = makeFakeStrip(f);
+            stealer.ends[0].on = stealer.ends[1].on = EndsOn::Nib;
+            stealers.push_back(stealer);
+        }
+    boat.plan.strips.insert(boat.plan.strips.end(), stealers.begin(), stealers.end());
+    const auto made = planStock(boat.project, boat.hull, boat.plan);
+    const Finding* finding = findingOf(*made, "stock-scarf-at-nib");
+    REQUIRE(finding);
+    CHECK(finding->level == Level::Caution);
+    CHECK(all(brokenRules(boat.project, boat.hull, boat.plan, *made)) == "");
 }
 
 TEST_CASE("cost, board feet and weight from their definitions") {
