@@ -1,10 +1,8 @@
 #include "app/commands.hpp"
 
 #include "app/export_command.hpp"
-#include "app/file_output.hpp"
 #include "app/patterns_command.hpp"
 #include "app/sheets_command.hpp"
-#include "app/starter.hpp"
 #include "app/table_command.hpp"
 #include "core/afloat/after_json.hpp"
 #include "core/afloat/after_text.hpp"
@@ -26,6 +24,8 @@
 #include "core/summary/start_text.hpp"
 #include "core/summary/trade_text.hpp"
 #include "core/units/length.hpp"
+#include "ui/begin/begin_project.hpp"
+#include "ui/begin/file_output.hpp"
 
 #include <spdlog/fmt/fmt.h>
 
@@ -98,7 +98,7 @@ int writeJson(const std::string& path,
         console.out << json << '\n';
         return finishOutput(console);
     }
-    if (const auto problem = writeFile(path, json + "\n")) {
+    if (const auto problem = ui::writeFile(path, json + "\n")) {
         console.err << *problem << '\n';
         return exitUnusable;
     }
@@ -280,14 +280,12 @@ int exports(const Request& request, const Console& console) {
 }
 
 int starter(const Request& request, const Console& console) {
-    const std::string text = starterProject(request.name);
-    // The name comes from outside; the file must be one that this program reads.
-    const auto read = core::parseProject(text, request.out);
-    if (!read) {
+    const auto text = ui::checkedStarter(request.name);
+    if (!text) {
         console.err << "The name can't stand in a project file; plain text in UTF-8 would do.\n";
         return exitUnusable;
     }
-    if (const auto problem = writeNewFile(request.out, text)) {
+    if (const auto problem = ui::writeNewFile(request.out, *text)) {
         console.err << *problem << '\n';
         return exitUnusable;
     }

@@ -1,6 +1,5 @@
 #include "app/export_command.hpp"
 
-#include "app/file_output.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
 #include "core/sheets/sheet_svg.hpp"
 #include "core/solids/boat_shapes.hpp"
@@ -11,6 +10,7 @@
 #include "core/tables/strip_table.hpp"
 #include "geometry/occt/mesh_files.hpp"
 #include "geometry/occt/step_file.hpp"
+#include "ui/begin/file_output.hpp"
 
 #include <optional>
 #include <utility>
@@ -47,7 +47,7 @@ public:
         });
     }
     void table(const std::string& name, const std::string& text) {
-        add(name, [&](const std::string& path) { return writeFile(path, text); });
+        add(name, [&](const std::string& path) { return ui::writeFile(path, text); });
     }
 
     [[nodiscard]] const Problem& problem() const { return m_problem; }

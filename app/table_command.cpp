@@ -1,51 +1,19 @@
 #include "app/table_command.hpp"
 
-#include "app/file_output.hpp"
-#include "core/offsets/table_project.hpp"
-#include "core/outlines/drawn_sections.hpp"
-#include "core/project/project_file.hpp"
-#include "core/surfaces/read_surface.hpp"
-#include "geometry/occt/surface_file.hpp"
+#include "ui/begin/begin_project.hpp"
+#include "ui/begin/file_output.hpp"
 
+#include <string>
 #include <utility>
 
 namespace sheerlay::app {
 
 namespace {
 
-using ReadSource = Expected<core::ReadTable, std::vector<core::FileMessage>>;
-
-/// A table or a drawing, which are text.
-ReadSource readText(const Request& request, const core::TableCorrections& corrections) {
-    const bool drawn = !request.sections.empty();
-    const std::string& source = drawn ? request.sections : request.table;
-    auto text = core::readProjectText(source);
-    if (!text) {
-        std::vector<core::FileMessage> messages = text.error();
-        for (core::FileMessage& message : messages)
-            message.would = drawn ? "a DXF or SVG file that you may read"
-                                  : "a table of offsets as plain text, CSV say, that you may read";
-        return unexpected(std::move(messages));
-    }
-    return drawn ? core::readSections(*text, source, request.name, corrections)
-                 : core::readTable(*text, source, request.name, corrections);
-}
-
-ReadSource readSource(const Request& request, const core::TableCorrections& corrections) {
-    if (request.surface.empty())
-        return readText(request, corrections);
-    const auto given = geometry::readSurfaceFile(request.surface);
-    if (!given)
-        return unexpected(std::vector<core::FileMessage>{
-            {request.surface, 0, "the file", given.error().found, given.error().would}});
-    return core::readSurface(*given, request.surface, request.name, corrections);
-}
-
-/// How a reading is put right, by an example.
-const char* exampleOf(const Request& request) {
-    return !request.surface.empty()    ? "\"bow = -x\""
-           : !request.sections.empty() ? "\"beam = 33 in\""
-                                       : "\"row 5 = waterline 6 in\"";
+std::pair<ui::SourceKind, std::string> sourceOf(const Request& request) {
+    return !request.surface.empty()    ? std::pair{ui::SourceKind::Surface, request.surface}
+           : !request.sections.empty() ? std::pair{ui::SourceKind::Sections, request.sections}
+                                       : std::pair{ui::SourceKind::Table, request.table};
 }
 
 } // namespace
@@ -57,13 +25,14 @@ int writeFromTable(const Request& request, const Console& console) {
             console.err << "--take " << complaint << '\n';
         return exitWrongUsage;
     }
-    const auto read = readSource(request, *corrections);
+    const auto [kind, source] = sourceOf(request);
+    const auto read = ui::beginProject(kind, source, request.name, *corrections);
     if (!read) {
         for (const core::FileMessage& message : read.error())
             console.err << toText(message) << '\n';
         return exitUnusable;
     }
-    if (const auto problem = writeNewFile(request.out, read->projectText)) {
+    if (const auto problem = ui::writeNewFile(request.out, read->projectText)) {
         console.err << *problem << '\n';
         return exitUnusable;
     }
@@ -74,8 +43,8 @@ int writeFromTable(const Request& request, const Console& console) {
     console.out.flush();
     for (const core::FileMessage& message : read->warnings)
         console.err << toText(message) << '\n';
-    console.err << "Look it over; what is wrong is put right with --take, such as --take "
-                << exampleOf(request) << ".\nThe project is in " << request.out << ".\n";
+    console.err << "Look it over; what is wrong is put right with --take, such as --take \""
+                << ui::correctionExample(kind) << "\".\nThe project is in " << request.out << ".\n";
     return exitDone;
 }
 

@@ -24,36 +24,36 @@ std::string length(double mm, const std::string& printed, Units units) {
 std::string meaningOf(const TableLine& line, Units units) {
     const std::string heights = line.below ? "depths of " : "heights of ";
     switch (line.kind) {
-    case LineKind::Unused:
+    case OffsetLine::Unused:
         return "not used";
-    case LineKind::Heading:
+    case OffsetLine::Heading:
         return "a heading";
-    case LineKind::StationNames:
+    case OffsetLine::StationNames:
         return "names of the stations";
-    case LineKind::Positions:
+    case OffsetLine::Positions:
         return "positions of the stations along the boat";
-    case LineKind::SheerHeight:
+    case OffsetLine::SheerHeight:
         return heights + "the sheer";
-    case LineKind::SheerBreadth:
+    case OffsetLine::SheerBreadth:
         return "half-breadths of the sheer";
-    case LineKind::KeelHeight:
+    case OffsetLine::KeelHeight:
         return heights + "the keel";
-    case LineKind::KeelBreadth:
+    case OffsetLine::KeelBreadth:
         return "half siding of the keel, where the planking ends";
-    case LineKind::Waterline:
+    case OffsetLine::Waterline:
         return "half-breadths on the waterline at height " + length(line.at, line.printedAt, units);
-    case LineKind::Buttock:
+    case OffsetLine::Buttock:
         return heights + "the buttock at half-breadth " + length(line.at, line.printedAt, units);
-    case LineKind::Diagonal: {
+    case OffsetLine::Diagonal: {
         const DiagonalReading& d = line.diagonal;
         return "distances along the diagonal from height " + length(d.height, d.printedHeight, units) +
                (d.angle ? " at " + shortestDigits(*d.angle) + " degrees"
                         : " through half-breadth " + length(d.throughBreadth, "", units) + " at height " +
                               length(d.throughHeight, "", units));
     }
-    case LineKind::PointHeight:
+    case OffsetLine::PointHeight:
         return heights + "the points";
-    case LineKind::PointBreadth:
+    case OffsetLine::PointBreadth:
         return "half-breadths of the points";
     }
     return {};
@@ -87,7 +87,7 @@ describeReading(const CellGrid& grid, const TableReading& reading, const TableCo
             : "Stations stand in rows, the first in " + first + "; the cells above name the columns.");
     for (std::size_t line = 0; line < reading.lines.size(); ++line) {
         const TableLine& read = reading.lines[line];
-        if (read.kind == LineKind::Unused && read.label.empty())
+        if (read.kind == OffsetLine::Unused && read.label.empty())
             continue;
         std::string text = turned.lineName(line);
         if (!read.label.empty())

@@ -16,12 +16,13 @@ constexpr double nearestLines = 5.0; // mm
 bool isGeneric(std::string_view cell) {
     const auto line = readLabel(cell, "", {});
     return line && *line &&
-           ((*line)->kind == LineKind::PointHeight || (*line)->kind == LineKind::PointBreadth);
+           ((*line)->kind == OffsetLine::PointHeight || (*line)->kind == OffsetLine::PointBreadth);
 }
 
-std::optional<LineKind> headerKind(std::string_view cell) {
+std::optional<OffsetLine> headerKind(std::string_view cell) {
     const auto line = readLabel(cell, "", {});
-    if (line && *line && ((*line)->kind == LineKind::StationNames || (*line)->kind == LineKind::Positions))
+    if (line && *line &&
+        ((*line)->kind == OffsetLine::StationNames || (*line)->kind == OffsetLine::Positions))
         return (*line)->kind;
     return std::nullopt;
 }
@@ -82,9 +83,9 @@ Header findHeader(const TurnedGrid& grid) {
 }
 
 bool isHeight(const TableLine& line) {
-    return line.kind == LineKind::SheerHeight || line.kind == LineKind::KeelHeight ||
-           line.kind == LineKind::Buttock || line.kind == LineKind::PointHeight ||
-           line.kind == LineKind::Waterline;
+    return line.kind == OffsetLine::SheerHeight || line.kind == OffsetLine::KeelHeight ||
+           line.kind == OffsetLine::Buttock || line.kind == OffsetLine::PointHeight ||
+           line.kind == OffsetLine::Waterline;
 }
 
 void countDownward(std::vector<TableLine>& lines, bool below) {
@@ -92,7 +93,7 @@ void countDownward(std::vector<TableLine>& lines, bool below) {
         if (!isHeight(line) || line.below == below)
             continue;
         line.below = below;
-        if (line.kind != LineKind::Waterline || line.at == 0.0)
+        if (line.kind != OffsetLine::Waterline || line.at == 0.0)
             continue;
         line.at = -line.at;
         if (line.printedAt.starts_with('-'))
@@ -123,8 +124,8 @@ public:
             m_reading.lines.push_back(readLine(line, header));
         applyCorrections();
         dropRepeatedHeaders();
-        numberedLines(LineKind::Waterline, m_corrections.waterlineSpacing, "waterline-spacing");
-        numberedLines(LineKind::Buttock, m_corrections.buttockSpacing, "buttock-spacing");
+        numberedLines(OffsetLine::Waterline, m_corrections.waterlineSpacing, "waterline-spacing");
+        numberedLines(OffsetLine::Buttock, m_corrections.buttockSpacing, "buttock-spacing");
         direction();
         points();
         if (m_errors.empty())
@@ -162,18 +163,18 @@ private:
 
     TableLine readLine(std::size_t line, const Header& header) {
         const std::string label = labelOf(m_grid, line, m_reading.labels);
-        TableLine unused{LineKind::Unused, label, 0.0, "", {}, false, std::nullopt};
+        TableLine unused{OffsetLine::Unused, label, 0.0, "", {}, false, std::nullopt};
         if (correctionOf(line) != nullptr)
             return unused; // said by the builder, see applyCorrections
         if (!hasValues(line)) {
             if (m_reading.stationsInColumns && !label.empty()) {
                 m_group = label;
-                unused.kind = LineKind::Heading;
+                unused.kind = OffsetLine::Heading;
             }
             return unused;
         }
         if (line == header.line && !header.named && !namesALine(label, m_group)) {
-            unused.kind = LineKind::StationNames;
+            unused.kind = OffsetLine::StationNames;
             return unused;
         }
         const auto read = readLabel(label, m_group, m_reading.notation);
@@ -228,7 +229,7 @@ private:
     }
 
     void dropRepeatedHeaders() {
-        for (const LineKind kind : {LineKind::StationNames, LineKind::Positions}) {
+        for (const OffsetLine kind : {OffsetLine::StationNames, OffsetLine::Positions}) {
             std::optional<std::size_t> first;
             for (std::size_t line = 0; line < m_reading.lines.size(); ++line) {
                 if (m_reading.lines[line].kind != kind)
@@ -242,16 +243,16 @@ private:
                     same = same && m_grid.at(line, place) == m_grid.at(*first, place);
                 if (!same)
                     error(line,
-                          std::string(kind == LineKind::Positions ? "positions" : "names") +
+                          std::string(kind == OffsetLine::Positions ? "positions" : "names") +
                               " of stations, which " + m_grid.lineName(*first) + " has otherwise",
                           "--take \"" + asLine(line, "unused") + "\", or a table of its own");
-                m_reading.lines[line].kind = LineKind::Unused;
+                m_reading.lines[line].kind = OffsetLine::Unused;
             }
         }
     }
 
     /// Numbered lines stand `spacing` apart; and lines too near each other must be numbered ones.
-    void numberedLines(LineKind kind, const std::optional<std::string>& spacing, const std::string& key) {
+    void numberedLines(OffsetLine kind, const std::optional<std::string>& spacing, const std::string& key) {
         double apart = 0.0;
         if (spacing) {
             const auto read = readSaid(*spacing, m_reading.notation);
@@ -286,7 +287,7 @@ private:
         }
     }
 
-    [[nodiscard]] const TableLine* firstOf(LineKind kind, std::size_t& at) const {
+    [[nodiscard]] const TableLine* firstOf(OffsetLine kind, std::size_t& at) const {
         for (at = 0; at < m_reading.lines.size(); ++at)
             if (m_reading.lines[at].kind == kind)
                 return &m_reading.lines[at];
@@ -299,8 +300,8 @@ private:
             return countDownward(m_reading.lines, *m_corrections.heightsBelow);
         std::size_t sheerLine = 0;
         std::size_t keelLine = 0;
-        const TableLine* sheer = firstOf(LineKind::SheerHeight, sheerLine);
-        const TableLine* keel = firstOf(LineKind::KeelHeight, keelLine);
+        const TableLine* sheer = firstOf(OffsetLine::SheerHeight, sheerLine);
+        const TableLine* keel = firstOf(OffsetLine::KeelHeight, keelLine);
         if (sheer == nullptr || keel == nullptr || sheer->below || keel->below)
             return;
         std::size_t down = 0;
@@ -320,18 +321,18 @@ private:
         std::size_t breadths = 0;
         bool lines = false;
         for (const TableLine& line : m_reading.lines) {
-            heights += line.kind == LineKind::PointHeight ? 1 : 0;
-            breadths += line.kind == LineKind::PointBreadth ? 1 : 0;
-            lines = lines || line.kind == LineKind::Waterline || line.kind == LineKind::Buttock ||
-                    line.kind == LineKind::SheerHeight || line.kind == LineKind::SheerBreadth ||
-                    line.kind == LineKind::Diagonal;
+            heights += line.kind == OffsetLine::PointHeight ? 1 : 0;
+            breadths += line.kind == OffsetLine::PointBreadth ? 1 : 0;
+            lines = lines || line.kind == OffsetLine::Waterline || line.kind == OffsetLine::Buttock ||
+                    line.kind == OffsetLine::SheerHeight || line.kind == OffsetLine::SheerBreadth ||
+                    line.kind == OffsetLine::Diagonal;
         }
         m_reading.pointList = !m_reading.stationsInColumns && heights == 1 && breadths == 1 && !lines;
         if (m_reading.pointList)
             return;
         for (TableLine& line : m_reading.lines) // "Height" alone, in a table of lines: of nothing
-            if (line.kind == LineKind::PointHeight || line.kind == LineKind::PointBreadth)
-                line.kind = LineKind::Unused;
+            if (line.kind == OffsetLine::PointHeight || line.kind == OffsetLine::PointBreadth)
+                line.kind = OffsetLine::Unused;
     }
 
     void needed() {
@@ -339,8 +340,8 @@ private:
             return;
         std::size_t unused = 0;
         const std::string where = m_reading.stationsInColumns ? "row" : "column";
-        for (const auto& [kind, what] : {std::pair{LineKind::SheerHeight, "sheer heights"},
-                                         {LineKind::SheerBreadth, "sheer half-breadths"}})
+        for (const auto& [kind, what] : {std::pair{OffsetLine::SheerHeight, "sheer heights"},
+                                         {OffsetLine::SheerBreadth, "sheer half-breadths"}})
             if (firstOf(kind, unused) == nullptr)
                 m_errors.push_back({m_file,
                                     0,

@@ -109,7 +109,7 @@ using Result = Expected<std::optional<TableLine>, LengthError>;
 
 /// Where a waterline or buttock lies: the last length of the label, so that "WL 2 | 4 in" is at 4 in.
 std::optional<LengthError> place(TableLine& line, const LabelWords& own, const Notation& notation) {
-    const bool waterline = line.kind == LineKind::Waterline;
+    const bool waterline = line.kind == OffsetLine::Waterline;
     const std::string sample = waterline ? "waterline 6 in" : "buttock 6 in";
     if (own.lengths.empty()) {
         if (waterline && own.has({"lwl", "dwl", "cwl"}) && own.has({"above", "below"})) {
@@ -163,31 +163,31 @@ std::optional<LengthError> slope(TableLine& line, const LabelWords& own, const N
     return std::nullopt;
 }
 
-LineKind kindOf(const Meaning& m) {
+OffsetLine kindOf(const Meaning& m) {
     switch (m.named) {
     case Named::Station:
-        return LineKind::StationNames;
+        return OffsetLine::StationNames;
     case Named::Position:
-        return LineKind::Positions;
+        return OffsetLine::Positions;
     case Named::Sheer:
-        return m.breadth ? LineKind::SheerBreadth : LineKind::SheerHeight;
+        return m.breadth ? OffsetLine::SheerBreadth : OffsetLine::SheerHeight;
     case Named::Keel:
-        return m.breadth && !m.height ? LineKind::KeelBreadth : LineKind::KeelHeight;
+        return m.breadth && !m.height ? OffsetLine::KeelBreadth : OffsetLine::KeelHeight;
     case Named::Siding:
-        return LineKind::KeelBreadth;
+        return OffsetLine::KeelBreadth;
     case Named::Waterline:
-        return LineKind::Waterline;
+        return OffsetLine::Waterline;
     case Named::Buttock:
-        return LineKind::Buttock;
+        return OffsetLine::Buttock;
     case Named::Diagonal:
-        return LineKind::Diagonal;
+        return OffsetLine::Diagonal;
     case Named::Nothing:
     case Named::Unused:
         break;
     }
     if (m.named == Named::Nothing && m.height != m.breadth)
-        return m.height ? LineKind::PointHeight : LineKind::PointBreadth;
-    return LineKind::Unused;
+        return m.height ? OffsetLine::PointHeight : OffsetLine::PointBreadth;
+    return OffsetLine::Unused;
 }
 
 } // namespace
@@ -211,9 +211,9 @@ Result readLabel(std::string_view label, std::string_view group, const Notation&
         return unexpected(
             LengthError{quoted(label) + " without heights or half-breadths being said", "sheer heights"});
     std::optional<LengthError> problem;
-    if (line.kind == LineKind::Waterline || line.kind == LineKind::Buttock)
+    if (line.kind == OffsetLine::Waterline || line.kind == OffsetLine::Buttock)
         problem = place(line, own, notation);
-    else if (line.kind == LineKind::Diagonal)
+    else if (line.kind == OffsetLine::Diagonal)
         problem = slope(line, own, notation);
     if (problem)
         return unexpected(*problem);

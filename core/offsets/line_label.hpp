@@ -13,7 +13,7 @@
 namespace sheerlay::core {
 
 /// What one line of a table (a row where stations stand in columns, else a column) gives for each station.
-enum class LineKind {
+enum class OffsetLine {
     Unused,
     Heading, ///< says what the lines under it leave out
     StationNames,
@@ -31,7 +31,7 @@ enum class LineKind {
 
 /// One line of the table with what its label says.
 struct TableLine {
-    LineKind kind = LineKind::Unused;
+    OffsetLine kind = OffsetLine::Unused;
     std::string label;             ///< as in the table, groups in front
     double at = 0.0;               ///< mm: height of a waterline, half-breadth of a buttock
     std::string printedAt;         ///< as in the label

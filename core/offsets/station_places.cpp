@@ -38,9 +38,9 @@ public:
 
     Expected<StationPlaces, std::vector<FileMessage>> places() {
         for (std::size_t line = 0; line < m_reading.lines.size(); ++line) {
-            if (m_reading.lines[line].kind == LineKind::StationNames)
+            if (m_reading.lines[line].kind == OffsetLine::StationNames)
                 m_names = line;
-            if (m_reading.lines[line].kind == LineKind::Positions)
+            if (m_reading.lines[line].kind == OffsetLine::Positions)
                 m_positions = line;
         }
         if (!m_names && !m_positions)

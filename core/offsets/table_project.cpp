@@ -116,19 +116,19 @@ private:
             return length ? std::optional(signedHeight(*length, read.below)) : length;
         };
         switch (read.kind) {
-        case LineKind::SheerHeight:
+        case OffsetLine::SheerHeight:
             cells.sheerHeight = height();
             break;
-        case LineKind::SheerBreadth:
+        case OffsetLine::SheerBreadth:
             cells.sheerBreadth = value(line, place.place, false);
             break;
-        case LineKind::KeelHeight:
+        case OffsetLine::KeelHeight:
             cells.keelHeight = height();
             break;
-        case LineKind::KeelBreadth:
+        case OffsetLine::KeelBreadth:
             cells.keelBreadth = value(line, place.place, false);
             break;
-        case LineKind::Waterline:
+        case OffsetLine::Waterline:
             if (const auto breadth = value(line, place.place, false))
                 cells.points.push_back({PointKind::Waterline,
                                         breadth->millimetres,
@@ -138,7 +138,7 @@ private:
                                         0,
                                         std::nullopt});
             break;
-        case LineKind::Buttock:
+        case OffsetLine::Buttock:
             if (const auto z = height())
                 cells.points.push_back({PointKind::Buttock,
                                         read.at,
@@ -148,7 +148,7 @@ private:
                                         0,
                                         std::nullopt});
             break;
-        case LineKind::Diagonal:
+        case OffsetLine::Diagonal:
             if (const auto distance = value(line, place.place, false)) {
                 DiagonalReading diagonal = read.diagonal;
                 diagonal.distance = distance->millimetres;
@@ -191,8 +191,8 @@ private:
         std::size_t heights = 0;
         std::size_t breadths = 0;
         for (std::size_t line = 0; line < m_reading.lines.size(); ++line) {
-            heights = m_reading.lines[line].kind == LineKind::PointHeight ? line : heights;
-            breadths = m_reading.lines[line].kind == LineKind::PointBreadth ? line : breadths;
+            heights = m_reading.lines[line].kind == OffsetLine::PointHeight ? line : heights;
+            breadths = m_reading.lines[line].kind == OffsetLine::PointBreadth ? line : breadths;
         }
         std::vector<std::pair<StationPlace, std::vector<TablePoint>>> lists;
         for (std::size_t i = 0; i < places.stations.size(); ++i) {

@@ -9,6 +9,7 @@
 #include <fcntl.h>
 #include <sys/wait.h>
 #include <unistd.h>
+#include <utility>
 
 namespace sheerlay::geometry {
 namespace {
@@ -58,7 +59,8 @@ std::string readAll(int from) {
 
 } // namespace
 
-std::optional<std::string> inOwnProcess(const std::function<std::string()>& work, unsigned seconds) {
+std::optional<std::string>
+inOwnProcess(const std::function<std::string()>& work, unsigned seconds, std::stop_token stop) {
     std::array<int, 2> ends{};
     if (::pipe(ends.data()) != 0)
         return std::nullopt;
@@ -68,7 +70,12 @@ std::optional<std::string> inOwnProcess(const std::function<std::string()>& work
         workAndEnd(work, ends[1], seconds);
     }
     ::close(ends[1]);
-    std::string bytes = child > 0 ? readAll(ends[0]) : std::string();
+    std::string bytes;
+    if (child > 0) {
+        // gone before the child is waited for, so that no other process can have its number by then
+        const std::stop_callback end(std::move(stop), [child] { ::kill(child, SIGKILL); });
+        bytes = readAll(ends[0]);
+    }
     ::close(ends[0]);
     int state = 0;
     while (child > 0 && ::waitpid(child, &state, 0) < 0 && errno == EINTR)

@@ -310,12 +310,13 @@ Expected<GivenFaces, Problem> unpacked(const std::string& bytes) {
 
 } // namespace
 
-Expected<GivenFaces, SurfaceFileProblem> readSurfaceFile(const std::string& path) {
+Expected<GivenFaces, SurfaceFileProblem> readSurfaceFile(const std::string& path, std::stop_token stop) {
     const auto kind = kindOf(path);
     if (!kind)
         return unexpected(kind.error());
     // a broken file can bring OpenCASCADE's readers down, or keep them for ever
-    const auto bytes = inOwnProcess([&] { return packed(readAs(*kind, path)); }, longestRead);
+    const auto bytes =
+        inOwnProcess([&] { return packed(readAs(*kind, path)); }, longestRead, std::move(stop));
     if (!bytes)
         return unexpected(unreadable(*kind == Kind::Step ? "STEP" : "IGES"));
     return unpacked(*bytes);

@@ -9,6 +9,7 @@
 #include "ui/window/journal_bench.hpp"
 #include "ui/window/keys_card.hpp"
 #include "ui/window/lines_bench.hpp"
+#include "ui/window/new_boat.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/project_desk.hpp"
@@ -36,10 +37,16 @@ namespace {
 
 constexpr int tellAfter = 300; // ms of planning until it is told of and can be given up
 
-QString droppedProject(const QMimeData* data) {
+bool isProject(const QString& path) {
+    return path.endsWith(QStringLiteral(".sheerlay"));
+}
+
+/// A project, or what one can be begun from.
+QString droppedFile(const QMimeData* data) {
     for (const QUrl& url : data->urls()) {
-        if (url.isLocalFile() && url.toLocalFile().endsWith(QStringLiteral(".sheerlay")))
-            return url.toLocalFile();
+        const QString path = url.isLocalFile() ? url.toLocalFile() : QString();
+        if (isProject(path) || sourceKind(path.toStdString()))
+            return path;
     }
     return {};
 }
@@ -53,9 +60,9 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
       m_moulds(new SheetsBench(mode, mouldPages())), m_stock(new SheetsBench(mode, stockPages())),
       m_sheets(new SheetsBench(mode, wallPages())), m_fittingOut(new SheetsBench(mode, fittingOutPages())),
       m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_keys(new KeysCard(this)),
-      m_benchButtons(new QButtonGroup(this)), m_unitsButton(new QToolButton), m_unsaved(new QLabel),
-      m_recent(new QMenu(this)), m_edit(new QMenu(this)), m_saveAction(new QAction(this)),
-      m_pictureAction(new QAction(this)) {
+      m_newBoat(new NewBoat(mode, this)), m_benchButtons(new QButtonGroup(this)),
+      m_unitsButton(new QToolButton), m_unsaved(new QLabel), m_recent(new QMenu(this)),
+      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
     resize(1360, 880);
@@ -104,6 +111,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
                       Notice::Weight::Remark);
     });
     connectShop();
+    connect(m_newBoat, &NewBoat::begun, this, &MainWindow::open);
     setUnits(core::Units::Millimetres);
 }
 
@@ -165,10 +173,11 @@ QWidget* MainWindow::makeStartPage() {
     auto* head = new QLabel(QStringLiteral("Every strip of the boat, before a board is milled"));
     head->setStyleSheet(QStringLiteral("font-size: 24px; font-weight: 600;"));
     head->setAlignment(Qt::AlignCenter);
-    auto* text = new QLabel(QStringLiteral("Open a project file, or drop one here. Edit it in any text "
-                                           "editor beside this window: the boat follows when "
-                                           "you save.\nThere is no project yet? “sheerlay new NAME --out "
-                                           "FILE” writes one that plans as it is."));
+    auto* text =
+        new QLabel(tr("Open a project file, or drop one here. Edit it in any text editor beside this "
+                      "window: the boat follows when you save.\nThere is no project yet? Begin one from "
+                      "a table of offsets, half sections as drawn or a hull's surfaces: drop the file "
+                      "here."));
     text->setAlignment(Qt::AlignCenter);
     text->setWordWrap(true);
     auto* button = new QPushButton(QStringLiteral("Open a project…"));
@@ -180,7 +189,13 @@ QWidget* MainWindow::makeStartPage() {
     layout->addSpacing(8);
     layout->addWidget(text);
     layout->addSpacing(16);
+    auto* begin = new QPushButton(tr("Begin a boat…"));
+    begin->setFixedSize(220, 46);
+    begin->setFocusPolicy(Qt::NoFocus);
+    connect(begin, &QPushButton::clicked, this, [this] { beginBoat(); });
     layout->addWidget(button, 0, Qt::AlignHCenter);
+    layout->addSpacing(8);
+    layout->addWidget(begin, 0, Qt::AlignHCenter);
     layout->addStretch(3);
     return page;
 }
@@ -365,16 +380,26 @@ void MainWindow::askPicture() {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (!droppedProject(event->mimeData()).isEmpty())
+    if (!droppedFile(event->mimeData()).isEmpty())
         event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-    const QString path = droppedProject(event->mimeData());
+    const QString path = droppedFile(event->mimeData());
     if (path.isEmpty())
         return;
     event->acceptProposedAction();
-    open(path);
+    if (isProject(path))
+        open(path);
+    else
+        beginBoat(path);
+}
+
+void MainWindow::beginBoat(const QString& source) {
+    m_newBoat->show();
+    m_newBoat->raise();
+    if (!source.isEmpty())
+        m_newBoat->takeFile(source);
 }
 
 } // namespace sheerlay::ui

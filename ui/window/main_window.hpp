@@ -21,6 +21,7 @@ class FileWatch;
 class JournalBench;
 class KeysCard;
 class LinesBench;
+class NewBoat;
 class Notice;
 class PlankingBench;
 class ProjectDesk;
@@ -57,6 +58,7 @@ public:
     void enterShop();
     [[nodiscard]] ShopMode* shop() const { return m_shop; }
     [[nodiscard]] KeysCard* keys() const { return m_keys; }
+    [[nodiscard]] NewBoat* newBoat() const { return m_newBoat; }
     [[nodiscard]] ProjectDesk* desk() const { return m_desk; }
     /// Writes the project; what stands in the way is said in the notice. @return it is safe on disk
     bool save();
@@ -97,6 +99,8 @@ private:
     void tellTrouble(const QStringList& lines);
     void tellFault(const QString& what);
     void askOpen();
+    /// A project begun from the starter or from a file; empty for none yet.
+    void beginBoat(const QString& source = {});
     void askPicture();
     void remember(const QString& path);
     void fillRecent();
@@ -121,6 +125,7 @@ private:
     JournalBench* m_journal;
     ShopMode* m_shop;
     KeysCard* m_keys;
+    NewBoat* m_newBoat;
     QButtonGroup* m_benchButtons;
     WorkSlip* m_slip = nullptr;
     QToolButton* m_unitsButton;

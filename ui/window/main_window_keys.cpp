@@ -73,6 +73,7 @@ void MainWindow::makeKeys() {
             m_planking->select(std::string());
     });
     key(QKeySequence::Open, tr("open a project"), [this] { askOpen(); });
+    key(QKeySequence::New, tr("begin a boat"), [this] { beginBoat(); });
     m_keys->add(QKeySequence::Save, tr("save"));
     m_keys->add(QKeySequence::Undo, tr("undo"));
     m_keys->add(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), tr("do again"));

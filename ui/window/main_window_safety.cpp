@@ -240,6 +240,7 @@ void MainWindow::remember(const QString& path) {
 void MainWindow::fillRecent() {
     m_recent->clear();
     m_recent->addAction(QStringLiteral("Open a project…"), this, &MainWindow::askOpen);
+    m_recent->addAction(tr("Begin a boat…"), this, [this] { beginBoat(); });
     m_recent->addAction(m_saveAction);
     m_recent->addAction(m_pictureAction);
     bool any = false;

@@ -9,6 +9,7 @@
 #include "ui/window/keys_card.hpp"
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/main_window.hpp"
+#include "ui/window/new_boat.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/sheets_bench.hpp"
 #include "ui/window/style.hpp"
@@ -99,6 +100,10 @@ private:
             m_window.planking()->showControls(true);
         if (bench == "compare")
             m_window.planking()->compareStarts();
+        if (bench == "begin") {
+            m_window.newBoat()->show();
+            m_window.newBoat()->takeFile(qEnvironmentVariable("SHEERLAY_FILE"));
+        }
         if (bench.startsWith("shop")) {
             if (number)
                 m_window.planking()->select(m_window.planking()->inHand());
@@ -120,8 +125,9 @@ private:
         const bool slow = bench.startsWith("stock") || bench == "sheets" || bench.startsWith("fitting-out");
         const int rest = bench == "compare" ? 20 * restTime : slow ? 10 * restTime : restTime;
         QTimer::singleShot(rest, this, [this, boat] {
-            QWidget& shown =
-                m_window.shop()->isVisible() ? static_cast<QWidget&>(*m_window.shop()) : m_window;
+            QWidget& shown = m_window.shop()->isVisible()      ? static_cast<QWidget&>(*m_window.shop())
+                             : m_window.newBoat()->isVisible() ? static_cast<QWidget&>(*m_window.newBoat())
+                                                               : m_window;
             const bool saved = shown.grab().save(m_path);
             std::fprintf(stderr,
                          "first frame %lld ms, boat complete %lld ms\n",

@@ -24,31 +24,31 @@ TableLine line(const std::string& label, const std::string& group = "") {
 TEST_CASE("lines are known by the words builders write") {
     for (const char* label :
          {"Sheer height", "deck_height", "Height of deck", "Sheer ht.", "Gunwale, height above base"})
-        CHECK(line(label).kind == LineKind::SheerHeight);
+        CHECK(line(label).kind == OffsetLine::SheerHeight);
     for (const char* label : {"Sheer half-breadth", "hb_deck", "Half-breadth of sheer", "Deck width"})
-        CHECK(line(label).kind == LineKind::SheerBreadth);
+        CHECK(line(label).kind == OffsetLine::SheerBreadth);
     for (const char* label : {"Keel", "rabbet_height", "Rabbet, height above base", "Profile"})
-        CHECK(line(label).kind == LineKind::KeelHeight);
+        CHECK(line(label).kind == OffsetLine::KeelHeight);
     for (const char* label : {"Half siding", "Keel half-breadth", "sided"})
-        CHECK(line(label).kind == LineKind::KeelBreadth);
+        CHECK(line(label).kind == OffsetLine::KeelBreadth);
     for (const char* label : {"Station", "St.", "Mould"})
-        CHECK(line(label).kind == LineKind::StationNames);
+        CHECK(line(label).kind == OffsetLine::StationNames);
     for (const char* label : {"x", "x_in", "Position", "Distance from bow"})
-        CHECK(line(label).kind == LineKind::Positions);
-    CHECK(line("Half-breadth from centreline").kind == LineKind::PointBreadth);
-    CHECK(line("Height above base").kind == LineKind::PointHeight);
+        CHECK(line(label).kind == OffsetLine::Positions);
+    CHECK(line("Half-breadth from centreline").kind == OffsetLine::PointBreadth);
+    CHECK(line("Height above base").kind == OffsetLine::PointHeight);
 }
 
 TEST_CASE("waterlines and buttocks are found with their places") {
     for (const char* label :
          {"WL 4", "W.L. 4", "hb_wl4", "Waterline 4 in", "4\" WL", "wl 0-4-0", "WL 2 | 4 in"}) {
         const TableLine read = line(label);
-        CHECK(read.kind == LineKind::Waterline);
+        CHECK(read.kind == OffsetLine::Waterline);
         CHECK(read.at == Approx(4 * 25.4));
     }
     for (const char* label : {"Buttock 6", "BUT6", "6 in buttock", "B 6", "Butt. 6"}) {
         const TableLine read = line(label);
-        CHECK(read.kind == LineKind::Buttock);
+        CHECK(read.kind == OffsetLine::Buttock);
         CHECK(read.at == Approx(6 * 25.4));
     }
     CHECK(line("WL 15 3/4").at == Approx(15.75 * 25.4));
@@ -57,20 +57,20 @@ TEST_CASE("waterlines and buttocks are found with their places") {
 }
 
 TEST_CASE("a heading says what its lines leave out") {
-    CHECK(line("6 in", "HALF-BREADTHS").kind == LineKind::Waterline);
-    CHECK(line("6 in", "Heights above base").kind == LineKind::Buttock);
-    CHECK(line("Sheer", "HEIGHTS").kind == LineKind::SheerHeight);
-    CHECK(line("Sheer", "Half-breadths").kind == LineKind::SheerBreadth);
-    CHECK(line("Rabbet", "Half-breadths").kind == LineKind::KeelBreadth);
-    CHECK(line("6 in", "Buttocks").kind == LineKind::Buttock);
+    CHECK(line("6 in", "HALF-BREADTHS").kind == OffsetLine::Waterline);
+    CHECK(line("6 in", "Heights above base").kind == OffsetLine::Buttock);
+    CHECK(line("Sheer", "HEIGHTS").kind == OffsetLine::SheerHeight);
+    CHECK(line("Sheer", "Half-breadths").kind == OffsetLine::SheerBreadth);
+    CHECK(line("Rabbet", "Half-breadths").kind == OffsetLine::KeelBreadth);
+    CHECK(line("6 in", "Buttocks").kind == OffsetLine::Buttock);
     CHECK(line("Keel", "Heights below LWL").below);
     CHECK_FALSE(line("Sheer above LWL", "Heights below LWL").below);
-    CHECK(line("A, 14 in at 40 degrees", "Diagonals").kind == LineKind::Diagonal);
+    CHECK(line("A, 14 in at 40 degrees", "Diagonals").kind == OffsetLine::Diagonal);
 }
 
 TEST_CASE("diagonals carry their height and slope") {
     const TableLine angled = line("Diagonal 2, 14 in at 40°");
-    CHECK(angled.kind == LineKind::Diagonal);
+    CHECK(angled.kind == OffsetLine::Diagonal);
     CHECK(angled.diagonal.height == Approx(14 * 25.4));
     REQUIRE(angled.diagonal.angle.has_value());
     CHECK(*angled.diagonal.angle == Approx(40));

@@ -15,8 +15,8 @@ Expected<TableReading, std::vector<FileMessage>> readingOf(const std::string& te
     return guessReading(*grid, *corrections, "trial.csv");
 }
 
-std::vector<LineKind> kinds(const TableReading& reading) {
-    std::vector<LineKind> result;
+std::vector<OffsetLine> kinds(const TableReading& reading) {
+    std::vector<OffsetLine> result;
     for (const TableLine& line : reading.lines)
         result.push_back(line.kind);
     return result;
@@ -46,17 +46,17 @@ TEST_CASE("a printed table with headings is understood row by row") {
     REQUIRE(reading.has_value());
     CHECK(reading->stationsInColumns);
     CHECK(reading->labels == 1);
-    CHECK(kinds(*reading) == std::vector<LineKind>{LineKind::Heading,
-                                                   LineKind::StationNames,
-                                                   LineKind::Positions,
-                                                   LineKind::Heading,
-                                                   LineKind::SheerHeight,
-                                                   LineKind::KeelHeight,
-                                                   LineKind::Buttock,
-                                                   LineKind::Heading,
-                                                   LineKind::SheerBreadth,
-                                                   LineKind::Waterline,
-                                                   LineKind::Unused});
+    CHECK(kinds(*reading) == std::vector<OffsetLine>{OffsetLine::Heading,
+                                                     OffsetLine::StationNames,
+                                                     OffsetLine::Positions,
+                                                     OffsetLine::Heading,
+                                                     OffsetLine::SheerHeight,
+                                                     OffsetLine::KeelHeight,
+                                                     OffsetLine::Buttock,
+                                                     OffsetLine::Heading,
+                                                     OffsetLine::SheerBreadth,
+                                                     OffsetLine::Waterline,
+                                                     OffsetLine::Unused});
 }
 
 TEST_CASE("a turned table with merged headings over its columns is understood") {
@@ -66,22 +66,22 @@ TEST_CASE("a turned table with merged headings over its columns is understood") 
     REQUIRE(reading.has_value());
     CHECK_FALSE(reading->stationsInColumns);
     CHECK(reading->labels == 2);
-    CHECK(kinds(*reading) == std::vector<LineKind>{LineKind::StationNames,
-                                                   LineKind::Positions,
-                                                   LineKind::SheerHeight,
-                                                   LineKind::KeelHeight,
-                                                   LineKind::SheerBreadth,
-                                                   LineKind::Waterline,
-                                                   LineKind::Waterline});
+    CHECK(kinds(*reading) == std::vector<OffsetLine>{OffsetLine::StationNames,
+                                                     OffsetLine::Positions,
+                                                     OffsetLine::SheerHeight,
+                                                     OffsetLine::KeelHeight,
+                                                     OffsetLine::SheerBreadth,
+                                                     OffsetLine::Waterline,
+                                                     OffsetLine::Waterline});
 }
 
 TEST_CASE("corrections win over the guess") {
     const auto reading =
         readingOf(printed, {"row 7 = unused", "row 10 = waterline 210 mm", "row 11 = half-siding"});
     REQUIRE(reading.has_value());
-    CHECK(reading->lines[6].kind == LineKind::Unused);
+    CHECK(reading->lines[6].kind == OffsetLine::Unused);
     CHECK(reading->lines[9].at == Approx(210));
-    CHECK(reading->lines[10].kind == LineKind::KeelBreadth);
+    CHECK(reading->lines[10].kind == OffsetLine::KeelBreadth);
     CHECK(first(readingOf(printed, {"column 2 = unused"})).find("stations = rows") != std::string::npos);
     CHECK(first(readingOf(printed, {"row 99 = unused"})).find("no such line") != std::string::npos);
     CHECK(first(readingOf(printed, {"row 7 = pudding"})).find("names no line") != std::string::npos);
@@ -123,9 +123,9 @@ TEST_CASE("stations and the heights of lines may stand in a heading without the 
                   "Deck height,,1.5,1.1,1.4\nKeel height,,0.4,0,0.3\nWL1,0.25,,0.6,\n");
     REQUIRE(reading.has_value());
     CHECK(reading->labels == 2);
-    CHECK(reading->lines[0].kind == LineKind::StationNames);
-    CHECK(reading->lines[2].kind == LineKind::SheerBreadth);
-    CHECK(reading->lines[5].kind == LineKind::Waterline);
+    CHECK(reading->lines[0].kind == OffsetLine::StationNames);
+    CHECK(reading->lines[2].kind == OffsetLine::SheerBreadth);
+    CHECK(reading->lines[5].kind == OffsetLine::Waterline);
     CHECK(reading->lines[5].at == Approx(0.25 * 304.8));
 }
 

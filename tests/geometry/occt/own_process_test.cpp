@@ -32,3 +32,20 @@ TEST_CASE("a work that crashes, throws or never ends gives none") {
         },
         1));
 }
+
+TEST_CASE("a work is ended when it is asked to stop") {
+    std::stop_source stop;
+    const auto begin = std::chrono::steady_clock::now();
+    std::jthread asker([&] {
+        std::this_thread::sleep_for(std::chrono::milliseconds(100));
+        stop.request_stop();
+    });
+    CHECK_FALSE(inOwnProcess(
+        []() -> std::string {
+            std::this_thread::sleep_for(std::chrono::seconds(30));
+            return "late";
+        },
+        60,
+        stop.get_token()));
+    CHECK(std::chrono::steady_clock::now() - begin < std::chrono::seconds(20));
+}

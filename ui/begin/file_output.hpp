@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-namespace sheerlay::app {
+namespace sheerlay::ui {
 
 /// Writes a whole file or nothing: into a neighbour first, which then takes the file's place. Permissions of
 /// a file that is replaced are kept; a symbolic link is followed; a device or pipe is written straight.
@@ -14,4 +14,4 @@ namespace sheerlay::app {
 /// Same for a file that must not be there yet.
 [[nodiscard]] std::optional<std::string> writeNewFile(const std::string& path, std::string_view text);
 
-} // namespace sheerlay::app
+} // namespace sheerlay::ui

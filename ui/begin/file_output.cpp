@@ -1,4 +1,4 @@
-#include "app/file_output.hpp"
+#include "ui/begin/file_output.hpp"
 
 #include <cerrno>
 #include <cstdio>
@@ -8,7 +8,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-namespace sheerlay::app {
+namespace sheerlay::ui {
 
 namespace {
 
@@ -109,4 +109,4 @@ std::optional<std::string> writeNewFile(const std::string& path, std::string_vie
     return cannot(path, error);
 }
 
-} // namespace sheerlay::app
+} // namespace sheerlay::ui

@@ -1,4 +1,4 @@
-#include "app/starter.hpp"
+#include "ui/begin/starter.hpp"
 
 #include <spdlog/fmt/fmt.h>
 
@@ -6,7 +6,7 @@
 #include <sstream>
 #include <string_view>
 
-namespace sheerlay::app {
+namespace sheerlay::ui {
 
 namespace {
 
@@ -57,4 +57,4 @@ std::string starterProject(const std::string& name) {
     return result;
 }
 
-} // namespace sheerlay::app
+} // namespace sheerlay::ui
