@@ -3,6 +3,7 @@
 #include "ui/choices/choices_panel.hpp"
 #include "ui/paper/sheet_painter.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/window/sheet_printer.hpp"
 
 #include <QButtonGroup>
 #include <QComboBox>
@@ -12,10 +13,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
-#include <QPageLayout>
-#include <QPainter>
-#include <QPrintPreviewDialog>
-#include <QPrinter>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
@@ -29,26 +26,7 @@
 namespace sheerlay::ui {
 namespace {
 
-constexpr double mmPerInch = 25.4;
 constexpr int sideWidth = 300; // pixels
-
-/// Paints the cut sheets true to scale: positions come from millimetres and resolution alone, never from the
-/// page's size.
-bool printSheets(QPrinter& printer, const std::vector<core::Sheet>& sheets) {
-    printer.setFullPage(true);
-    QPainter painter;
-    bool first = true;
-    for (const core::Sheet& sheet : sheets) {
-        printer.setPageSize(QPageSize(QSizeF(sheet.width, sheet.height), QPageSize::Millimeter));
-        if (first ? !painter.begin(&printer) : !printer.newPage())
-            return false;
-        first = false;
-        painter.resetTransform();
-        painter.scale(printer.resolution() / mmPerInch, printer.resolution() / mmPerInch);
-        paint(painter, sheet);
-    }
-    return !first && painter.end();
-}
 
 /// What was written, file by file where they are few.
 QString writtenText(const WrittenSet& written) {
@@ -75,7 +53,8 @@ QString withFindings(QString text, const std::vector<core::Finding>& findings) {
 
 SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
     : QWidget(parent), m_set(std::move(set)), m_layout(new TaskRunner(mode, this)),
-      m_writer(new TaskRunner(mode, this)), m_list(new QListWidget(this)), m_page(new QComboBox(this)),
+      m_writer(new TaskRunner(mode, this)), m_printing(new TaskRunner(mode, this)),
+      m_list(new QListWidget(this)), m_page(new QComboBox(this)),
       m_write(new QPushButton(QStringLiteral("Write files…"), this)),
       m_print(new QPushButton(m_set.print, this)), m_status(new QLabel(this)), m_preview(new QLabel),
       m_scroll(new QScrollArea(this)) {
@@ -110,6 +89,9 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
     connect(m_page, &QComboBox::activated, this, [this] { m_paperChosen = true; });
     connect(m_write, &QPushButton::clicked, this, &SheetsBench::askFolder);
     connect(m_print, &QPushButton::clicked, this, &SheetsBench::print);
+    connect(m_printing, &TaskRunner::busyChanged, this, [this](bool busy) {
+        m_print->setText(busy ? tr("Stop") : m_set.print);
+    });
     setBoat(nullptr);
 }
 
@@ -186,6 +168,7 @@ void SheetsBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_boat = std::move(boat);
     m_dirty = true;
     m_layout->cancel();
+    m_printing->cancel(); // of a boat that is no more
     m_status->setText(m_boat ? QString() : m_set.invitation);
     if (!m_boat) {
         m_sheets.clear();
@@ -203,6 +186,8 @@ void SheetsBench::setStale(bool stale) {
         m_status->setText(
             QStringLiteral("These are the sheets from before the change. They can be written and printed "
                            "again once the file is mended."));
+    if (stale)
+        m_printing->cancel();
     refreshButtons();
 }
 
@@ -308,28 +293,39 @@ void SheetsBench::write(const QString& folder) {
         });
 }
 
-bool SheetsBench::printOn(QPrinter& printer) {
-    return m_boat != nullptr && printSheets(printer, m_set.printed(*m_boat, m_units, page()));
-}
-
 void SheetsBench::print() {
+    if (m_printing->busy()) {
+        m_printing->cancel();
+        m_status->setText(tr("Nothing was printed."));
+        return;
+    }
     if (!m_boat || m_sheets.empty())
         return;
-    const std::vector<core::Sheet> pages = m_set.printed(*m_boat, m_units, page());
-    QPrinter printer(QPrinter::HighResolution);
-    QPrintPreviewDialog preview(&printer, this);
-    preview.setWindowTitle(tr("Print at full size"));
-    preview.resize(window()->size().boundedTo(QSize(1100, 780)));
-    bool taken = true;
-    connect(&preview, &QPrintPreviewDialog::paintRequested, this, [&](QPrinter* paper) {
-        taken = printSheets(*paper, pages);
-    });
-    const bool sent = preview.exec() == QDialog::Accepted;
-    if (!taken)
-        m_status->setText(tr("The printer did not take the pages. Writing PDFs works without one."));
-    else if (sent)
+    m_status->setText(tr("Laying out the pages for the printer…"));
+    m_printing->run([boat = m_boat, units = m_units, size = page(), printed = m_set.printed](
+                        std::stop_token, const TaskRunner::Progress&) { return printed(*boat, units, size); },
+                    [this](const std::vector<core::Sheet>& pages) { preview(pages); },
+                    [this](const QString& text) {
+                        m_status->setText(
+                            tr("The pages could not be laid out: %1. Undo the last change, or choose another "
+                               "paper.")
+                                .arg(text));
+                    });
+}
+
+void SheetsBench::preview(const std::vector<core::Sheet>& pages) {
+    switch (previewAndPrint(*this, pages)) {
+    case Printed::Taken:
         m_status->setText(tr("Sent %1 pages to the printer. Check the bar on the first one with a rule.")
                               .arg(pages.size()));
+        break;
+    case Printed::Refused:
+        m_status->setText(tr("The printer did not take the pages. Writing PDFs works without one."));
+        break;
+    case Printed::GivenUp:
+        m_status->setText(tr("Nothing was printed."));
+        break;
+    }
 }
 
 } // namespace sheerlay::ui

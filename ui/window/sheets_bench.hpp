@@ -15,7 +15,6 @@
 class QComboBox;
 class QLabel;
 class QListWidget;
-class QPrinter;
 class QPushButton;
 class QScrollArea;
 class QStackedWidget;
@@ -44,8 +43,6 @@ public:
     [[nodiscard]] QString status() const;
     /// Writes the set into a folder, on the worker.
     void write(const QString& folder);
-    /// Prints what goes through a printer, full size, one page a sheet. @return  the printer took it
-    [[nodiscard]] bool printOn(QPrinter& printer);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -59,6 +56,7 @@ private:
     void showSheet();
     void askFolder();
     void print();
+    void preview(const std::vector<core::Sheet>& pages);
     [[nodiscard]] core::PageSize page() const;
 
     PageSet m_set;
@@ -69,6 +67,7 @@ private:
     std::vector<core::Sheet> m_sheets;
     TaskRunner* m_layout;
     TaskRunner* m_writer;
+    TaskRunner* m_printing; // lays out what goes through a printer
     QListWidget* m_list;
     bool m_paperChosen = false; ///< by hand
     QComboBox* m_page;

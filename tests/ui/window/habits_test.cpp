@@ -17,7 +17,6 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QMimeData>
-#include <QPrinter>
 #include <QSettings>
 #include <QTest>
 #include <QUndoStack>
@@ -58,27 +57,6 @@ QString spokenName(const QWidget& widget) {
 }
 
 } // namespace
-
-TEST_CASE_METHOD(App, "every bench of pages prints, one page a sheet") {
-    Workshop shop;
-    shop.rewrite(shop.good + tables);
-    for (SheetsBench* bench :
-         {shop.window.moulds(), shop.window.stock(), shop.window.sheets(), shop.window.fittingOut()}) {
-        QPrinter printer(QPrinter::HighResolution);
-        printer.setOutputFormat(QPrinter::PdfFormat);
-        const QString path = shop.folder.filePath(QStringLiteral("printed.pdf"));
-        printer.setOutputFileName(path);
-        REQUIRE(bench->printOn(printer));
-        const QByteArray pdf = bytesOf(path);
-        CHECK(pdf.startsWith("%PDF-"));
-        CHECK(pdf.count("/Type /Page\n") >= 1);
-        QFile::remove(path);
-    }
-    QPrinter nowhere(QPrinter::HighResolution);
-    nowhere.setOutputFormat(QPrinter::PdfFormat);
-    nowhere.setOutputFileName(shop.folder.filePath(QStringLiteral("no such folder/printed.pdf")));
-    CHECK_FALSE(shop.window.sheets()->printOn(nowhere));
-}
 
 TEST_CASE_METHOD(App, "a project file that is dropped on the window is opened, and remembered") {
     Workshop shop;

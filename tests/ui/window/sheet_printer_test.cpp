@@ -1,0 +1,117 @@
+#include "tests/support/catch.hpp"
+#include "tests/support/window_workshop.hpp"
+#include "ui/window/page_set.hpp"
+#include "ui/window/sheet_printer.hpp"
+#include "ui/window/sheets_bench.hpp"
+
+#include <QApplication>
+#include <QFile>
+#include <QPrintPreviewDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QTest>
+#include <QTimer>
+
+using namespace sheerlay;
+using namespace sheerlay::ui;
+using namespace sheerlay::test;
+
+namespace {
+
+const QByteArray tables = "\n[stock]\n[[stock.lot]]\nnominal = \"1x6\"\nlength = \"12 ft\"\n"
+                          "[fitout.gunwales]\nstand = \"square\"\n";
+
+QPushButton* buttonWith(const QWidget& bench, const QString& text) {
+    for (QPushButton* button : bench.findChildren<QPushButton*>())
+        if (button->text() == text)
+            return button;
+    return nullptr;
+}
+
+/// Closes the next modal dialog without printing. @return  set once it was a preview
+std::shared_ptr<bool> dismissPreview(QTimer& watch) {
+    auto seen = std::make_shared<bool>(false);
+    QObject::connect(&watch, &QTimer::timeout, &watch, [seen] {
+        if (auto* dialog = qobject_cast<QPrintPreviewDialog*>(QApplication::activeModalWidget())) {
+            *seen = true;
+            dialog->reject();
+        }
+    });
+    watch.start(20);
+    return seen;
+}
+
+} // namespace
+
+TEST_CASE_METHOD(App, "every bench of pages prints, one page a sheet") {
+    Workshop shop;
+    shop.rewrite(shop.good + tables);
+    for (const PageSet& set : {mouldPages(), stockPages(), wallPages(), fittingOutPages()}) {
+        const auto pages = set.printed(*shop.window.boat(), core::Units::Millimetres, core::PageSize::A4);
+        REQUIRE_FALSE(pages.empty());
+        QPrinter printer(QPrinter::HighResolution);
+        printer.setOutputFormat(QPrinter::PdfFormat);
+        const QString path = shop.folder.filePath(QStringLiteral("printed.pdf"));
+        printer.setOutputFileName(path);
+        std::vector<int> told;
+        REQUIRE(printSheets(printer, pages, [&](int done) {
+                    told.push_back(done);
+                    return true;
+                }) == Printed::Taken);
+        CHECK(told.size() == pages.size());
+        CHECK(told.back() + 1 == static_cast<int>(pages.size()));
+        const QByteArray pdf = bytesOf(path);
+        CHECK(pdf.startsWith("%PDF-"));
+        CHECK(pdf.count("/Type /Page\n") == static_cast<qsizetype>(pages.size()));
+        QFile::remove(path);
+    }
+    const auto pages = wallPages().printed(*shop.window.boat(), core::Units::Inches, core::PageSize::Letter);
+    QPrinter nowhere(QPrinter::HighResolution);
+    nowhere.setOutputFormat(QPrinter::PdfFormat);
+    nowhere.setOutputFileName(shop.folder.filePath(QStringLiteral("no such folder/printed.pdf")));
+    CHECK(printSheets(nowhere, pages) == Printed::Refused);
+}
+
+TEST_CASE_METHOD(App, "painting stops between two pages when the builder says so") {
+    Workshop shop;
+    const auto pages = wallPages().printed(*shop.window.boat(), core::Units::Inches, core::PageSize::Letter);
+    REQUIRE(pages.size() > 3);
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    printer.setOutputFileName(shop.folder.filePath(QStringLiteral("part.pdf")));
+    int asked = 0;
+    CHECK(printSheets(printer, pages, [&](int done) {
+              ++asked;
+              return done < 2;
+          }) == Printed::GivenUp);
+    CHECK(asked == 3);
+    CHECK(printSheets(printer, pages, [](int) { return false; }) == Printed::GivenUp);
+}
+
+TEST_CASE_METHOD(
+    App, "the print button lays out beside the window, can be taken back, and shows the pages first") {
+    Workshop shop;
+    SheetsBench bench(TaskRunner::Mode::Thread, wallPages());
+    bench.setBoat(shop.window.boat());
+    bench.resize(1000, 700);
+    bench.show();
+    REQUIRE(QTest::qWaitFor([&] { return !bench.sheets().empty(); }, patience));
+    QTimer watch;
+    const auto seen = dismissPreview(watch);
+    const QString name = wallPages().print;
+    QPushButton* print = buttonWith(bench, name);
+    REQUIRE(print != nullptr);
+    print->click();
+    CHECK(print->text().toStdString() == "Stop");
+    CHECK(bench.status().toStdString() == "Laying out the pages for the printer…");
+    print->click();
+    CHECK(print->text() == name);
+    CHECK(bench.status().toStdString() == "Nothing was printed.");
+    QTest::qWait(300); // what still ran comes to nothing
+    CHECK_FALSE(*seen);
+
+    print->click();
+    REQUIRE(QTest::qWaitFor([&] { return *seen && print->text() == name; }, patience));
+    CHECK(
+        QTest::qWaitFor([&] { return bench.status() == QStringLiteral("Nothing was printed."); }, patience));
+}
