@@ -6,6 +6,7 @@
 #include "core/units/length.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 
 namespace sheerlay::core {
@@ -41,7 +42,6 @@ std::vector<Vector2d> mirrored(const std::vector<Vector2d>& outline) {
 /// The box a part takes on its sheet.
 struct Place {
     Vector2d low = Vector2d(1e9, 1e9), high = Vector2d(-1e9, -1e9);
-    [[nodiscard]] Vector2d middle() const { return 0.5 * (low + high); }
 };
 
 Place placeOf(const NestedPart& part, const std::vector<Vector2d>& outline) {
@@ -53,12 +53,63 @@ Place placeOf(const NestedPart& part, const std::vector<Vector2d>& outline) {
     return place;
 }
 
-/// A part's name in its middle, upright in a part that is narrower than the name.
-Text nameIn(const Place& place, const std::string& name, double scale, double high, double k) {
-    const Vector2d size = (place.high - place.low) * scale;
-    const double type = sizeToFit(name, 0.9 * std::max(size.x(), size.y()), typeSize::small * k);
-    const bool upright = size.x() < textWidth(name, type) && size.y() > size.x();
-    const Vector2d at(place.middle().x() * scale, high - place.middle().y() * scale);
+/// How far a part reaches from a place to both sides of it, along and across; 0 outside the part.
+Vector2d reachAt(const std::vector<Vector2d>& outline, const Vector2d& at) {
+    Vector2d least(1e9, 1e9);
+    for (const int axis : {0, 1}) {
+        const int other = 1 - axis;
+        int before = 0; // edges crossed on the way out
+        for (std::size_t i = 0; i < outline.size(); ++i) {
+            const Vector2d &a = outline[i], &b = outline[(i + 1) % outline.size()];
+            if ((a[other] <= at[other]) == (b[other] <= at[other]))
+                continue;
+            const double crossing =
+                a[axis] + (at[other] - a[other]) / (b[other] - a[other]) * (b[axis] - a[axis]);
+            before += crossing < at[axis] ? 1 : 0;
+            least[axis] = std::min(least[axis], std::abs(crossing - at[axis]));
+        }
+        if (before % 2 == 0)
+            return Vector2d::Zero();
+    }
+    return least;
+}
+
+/// Where a part's name stands on its sheet: amid the widest of its places that reach equally far to both
+/// sides.
+struct NamePlace {
+    Vector2d at = Vector2d::Zero(), reach = Vector2d::Zero(); ///< mm on the sheet
+};
+
+NamePlace namePlaceOf(const NestedPart& part, const std::vector<Vector2d>& outline) {
+    constexpr int steps = 24; // of a grid over the part
+    std::vector<Vector2d> laid;
+    for (const Vector2d& p : outline)
+        laid.push_back(part.onSheet(p));
+    const Place box = placeOf(part, outline);
+    NamePlace best;
+    double room = 0.0;
+    for (int i = 1; i < steps; ++i)
+        for (int j = 1; j < steps; ++j) {
+            const Vector2d at =
+                box.low + (box.high - box.low).cwiseProduct(Vector2d(i, j) / static_cast<double>(steps));
+            const Vector2d reach = reachAt(laid, at);
+            const double area = reach.minCoeff() * std::sqrt(reach.maxCoeff()); // wide before long
+            if (area > room) {
+                room = area;
+                best = {at, reach};
+            }
+        }
+    return best;
+}
+
+/// A part's name, upright where there is more room for it so.
+Text nameIn(const NamePlace& place, const std::string& name, double scale, double high, double k) {
+    const Vector2d room = 2 * scale * place.reach;
+    const double wanted = typeSize::small * k;
+    const bool upright = textWidth(name, wanted) > 0.9 * room.x() && room.y() > room.x();
+    const double type = std::min(sizeToFit(name, 0.9 * (upright ? room.y() : room.x()), wanted),
+                                 1.2 * (upright ? room.x() : room.y()));
+    const Vector2d at(place.at.x() * scale, high - place.at.y() * scale);
     const double drop = type * capHeight / 2;
     return makeText(
         at + (upright ? Vector2d(drop, 0) : Vector2d(0, drop)),
@@ -100,7 +151,7 @@ std::vector<Item> drawn(const NestedBoards& boards, std::size_t index, double wi
         }
         items.emplace_back(std::move(path));
         const SawnPart& sawn = boards.parts[part.part];
-        names.emplace_back(nameIn(placeOf(part, sawn.outline), sawn.name, scale, high, k));
+        names.emplace_back(nameIn(namePlaceOf(part, sawn.outline), sawn.name, scale, high, k));
     }
     items.insert(items.end(), names.begin(), names.end());
     return items;
@@ -178,9 +229,8 @@ std::vector<Pattern> nestedPatterns(const NestedBoards& boards) {
             for (const Vector2d& p : boards.parts[part.part].outline)
                 outline.push_back(part.onSheet(p));
             pattern.lines.push_back({Layer::Cut, std::move(outline), true, LineKind::Visible, {}});
-            pattern.texts.push_back({placeOf(part, boards.parts[part.part].outline).middle(),
-                                     boards.parts[part.part].name,
-                                     12.0});
+            pattern.texts.push_back(
+                {namePlaceOf(part, boards.parts[part.part].outline).at, boards.parts[part.part].name, 12.0});
         }
         patterns.push_back(std::move(pattern));
     }
@@ -215,7 +265,8 @@ nestedPages(const Project& project, const NestedBoards& boards, Units units, Pag
         const double width = pages.width() * boards.sizeOf(i).length / longestSheet(boards);
         const double high = width * boards.sizeOf(i).width / boards.sizeOf(i).length;
         std::vector<Item> items{makeText({0.0, pages.size(4.5)},
-                                         capital(sheetName(i)),
+                                         capital(sheetName(i)) + ", " +
+                                             byText(boards.sizeOf(i).length, boards.sizeOf(i).width, units),
                                          {.size = pages.size(typeSize::note), .weight = Weight::Bold})};
         for (const Item& item : drawn(boards, i, width, pages.size(1.0)))
             items.push_back(moved(item, {0.0, pages.size(6.5)}));

@@ -229,5 +229,13 @@ TEST_CASE("the examples' moulds go on few sheets, every one, and their pages are
         }
         for (const SawnPart& part : boards.parts)
             CHECK(words.find(part.name) != std::string::npos);
+        CHECK(words.find("Sheet 1, 2438 mm by 1219 mm") != std::string::npos); // 8 by 4 ft
+        for (const Pattern& pattern : nestedPatterns(boards)) {
+            REQUIRE(pattern.lines.size() == pattern.texts.size() + 1); // the sheet's edge comes first
+            for (std::size_t i = 0; i < pattern.texts.size(); ++i) {
+                INFO(pattern.texts[i].text);
+                CHECK(inside(pattern.lines[i + 1].points, pattern.texts[i].at));
+            }
+        }
     }
 }
