@@ -17,7 +17,8 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr double notePitch = 1.2; // line to line, of the size of type
+constexpr double notePitch = 1.2;  // line to line, of the size of type
+constexpr double leastName = 20.0; // mm, height of capitals that are read across a shop
 
 /// Lays out the page or pages of one piece.
 class PieceSheet {
@@ -44,6 +45,7 @@ public:
                                        Setting{0.94, 6.3, 28.0},
                                        Setting{0.88, 6.0, 24.0},
                                        Setting{0.86, 5.7, 21.0},
+                                       Setting{0.8, 5.7, 20.0},
                                        Setting{1.0, 6.8, 28.0}}) {
             m_noteSize = size(typeSize::note) * setting.notes;
             m_tablePitch = size(setting.tablePitch);
@@ -79,16 +81,16 @@ private:
         std::vector<Item>& items = sheet().items;
         const double width = m_room.right - m_room.left;
         const std::string row = "Row " + std::to_string(m_piece.row());
-        const std::string kind = kindWords();
-        const std::string order = orderWords();
+        const std::string kind = kindWords(m_piece);
+        const std::string order = orderWords(m_piece);
         const double noteSize = size(typeSize::note);
         double asideWidth = size(4.0) + std::max({textWidth(row, size(typeSize::table), Weight::SemiBold),
                                                   textWidth(kind, noteSize),
                                                   textWidth(order, noteSize)});
         // a long name (fillers) gets the whole width, and what stood beside it goes below
         const double wanted = sizeForCapitals(size(typeSize::name));
-        const bool tight =
-            sizeToFit(m_piece.name(), width - asideWidth, wanted, Weight::Bold) < 0.75 * wanted;
+        const bool tight = sizeToFit(m_piece.name(), width - asideWidth, wanted, Weight::Bold) <
+                           sizeForCapitals(size(leastName));
         asideWidth = tight ? 0.0 : asideWidth;
         const double nameBase = m_room.top + size(typeSize::name);
         const double nameSize = sizeToFit(m_piece.name(), width - asideWidth, wanted, Weight::Bold);
@@ -130,41 +132,6 @@ private:
         const double ruled = lengthBase + size(4.0);
         items.emplace_back(makeLine({m_room.left, ruled}, {m_room.right, ruled}, LineKind::Visible));
         return ruled;
-    }
-
-    [[nodiscard]] std::string kindWords() const {
-        std::string sides = "port";
-        if (m_piece.mirror != nullptr)
-            sides = "one for each side";
-        else if (strip().side == Side::Starboard)
-            sides = "starboard";
-        else if (strip().side == Side::Centre)
-            sides = "one over both sides";
-        switch (strip().kind) {
-        case StripKind::Full:
-            return "full width, " + sides;
-        case StripKind::Tapered:
-            if (strip().planed != PlanedEdge::None)
-                return std::string(strip().planed == PlanedEdge::Lower ? "lower" : "upper") +
-                       " edge planed, " + sides;
-            return "tapered, " + sides;
-        case StripKind::Stealer:
-            return "stealer, " + sides;
-        case StripKind::Filler:
-            return "filler, " + sides;
-        case StripKind::Shutter:
-            break;
-        }
-        return "shutter, " + sides;
-    }
-
-    [[nodiscard]] std::string orderWords() const {
-        const std::string first = std::to_string(m_piece.order());
-        if (m_piece.mirror == nullptr)
-            return "laid as number " + first;
-        const int second = std::max(strip().order, m_piece.mirror->order);
-        return "laid as " + first + " and " + std::to_string(second) +
-               (m_piece.portFirst() ? ", port first" : ", starboard first");
     }
 
     double wholeStrip(double top) {

@@ -80,6 +80,42 @@ std::vector<Piece> piecesOf(const Plan& plan) {
     return pieces;
 }
 
+std::string kindWords(const Piece& piece) {
+    const Strip& strip = *piece.strip;
+    std::string sides = "port";
+    if (piece.mirror != nullptr)
+        sides = "one for each side";
+    else if (strip.side == Side::Starboard)
+        sides = "starboard";
+    else if (strip.side == Side::Centre)
+        sides = "one over both sides";
+    switch (strip.kind) {
+    case StripKind::Full:
+        return "full width, " + sides;
+    case StripKind::Tapered:
+        if (strip.planed != PlanedEdge::None)
+            return std::string(strip.planed == PlanedEdge::Lower ? "lower" : "upper") + " edge planed, " +
+                   sides;
+        return "tapered, " + sides;
+    case StripKind::Stealer:
+        return "stealer, " + sides;
+    case StripKind::Filler:
+        return "filler, " + sides;
+    case StripKind::Shutter:
+        break;
+    }
+    return "shutter, " + sides;
+}
+
+std::string orderWords(const Piece& piece) {
+    const std::string first = std::to_string(piece.order());
+    if (piece.mirror == nullptr)
+        return "laid as number " + first;
+    const int second = std::max(piece.strip->order, piece.mirror->order);
+    return "laid as " + first + " and " + std::to_string(second) +
+           (piece.portFirst() ? ", port first" : ", starboard first");
+}
+
 std::string namesInRow(const Plan& plan, int row, const Piece& beside) {
     std::vector<std::string> names;
     for (const Strip& strip : plan.strips) {

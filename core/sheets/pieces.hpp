@@ -27,6 +27,12 @@ struct Piece {
 /// @param plan  must outlive the result
 [[nodiscard]] std::vector<Piece> piecesOf(const Plan& plan);
 
+/// What sort of strip it is and for which side: "full width, one for each side".
+[[nodiscard]] std::string kindWords(const Piece& piece);
+
+/// When it is laid: "laid as 3 and 4, port first".
+[[nodiscard]] std::string orderWords(const Piece& piece);
+
 /// Names of what lies next to a piece: the pieces of a row and side, "S06 and P06", empty when there are
 /// none.
 [[nodiscard]] std::string namesInRow(const Plan& plan, int row, const Piece& beside);

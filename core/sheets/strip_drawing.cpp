@@ -20,6 +20,11 @@ std::string ratio(double value) {
     return text;
 }
 
+// Scales are whole numbers, halves below ten, so that what is printed beside a drawing is how it is drawn.
+double stepOf(double value) {
+    return value < 9.5 ? 0.5 : 1.0;
+}
+
 // Part of a polyline (along, across) between two places along it; cut ends are interpolated.
 std::vector<Eigen::Vector2d> between(const std::vector<Eigen::Vector2d>& line, double from, double to) {
     std::vector<Eigen::Vector2d> part;
@@ -77,11 +82,14 @@ Drawing drawStrip(const FlatStrip& flat,
         across = std::max(across, std::abs(flat.straight[i].y()));
     }
     const double endWords = textWidth("stern", small) + 2.0 * scale;
-    const double along = (width - 2 * endWords) / std::max(1.0, last - first);
+    const double fitting = std::max(1.0, (last - first) / (width - 2 * endWords));
+    const double reduced = std::ceil(fitting / stepOf(fitting)) * stepOf(fitting), along = 1.0 / reduced;
+    const double spare = (width - 2 * endWords - (last - first) * along) / 2;
     const double namesHeight = 2 * 1.4 * small + 2.0 * scale, bandHeight = 8.0 * scale;
     const double sagRoom = std::max(2.0, height - namesHeight - bandHeight - 2.0 * scale);
     const double sagScale = std::min(along, sagRoom / std::max(1e-9, sagBottom - sagTop));
-    const double widthScale = bandHeight / std::max(1.0, 2 * across);
+    const double wider = std::max(1.0, bandHeight / std::max(1.0, 2 * across) / along);
+    const double widened = std::floor(wider / stepOf(wider)) * stepOf(wider), widthScale = widened * along;
     const double midTop = namesHeight + bandHeight / 2 + (sagRoom - (sagBottom - sagTop) * sagScale) / 2;
 
     const auto heightOfMiddle = [&](double s) {
@@ -89,7 +97,8 @@ Drawing drawStrip(const FlatStrip& flat,
     };
     const auto onPaper = [&](double s, double d) {
         const Eigen::Vector2d m = flat.curvedAt(s, 0.0);
-        return Eigen::Vector2d(endWords + (m.x() - first) * along, heightOfMiddle(s) - d * widthScale);
+        return Eigen::Vector2d(spare + endWords + (m.x() - first) * along,
+                               heightOfMiddle(s) - d * widthScale);
     };
 
     Path outline;
@@ -131,13 +140,13 @@ Drawing drawStrip(const FlatStrip& flat,
     }
     const double bowHeight = heightOfMiddle(0.0) + small * capHeight / 2;
     const double sternHeight = heightOfMiddle(flat.middle.back().z()) + small * capHeight / 2;
-    drawing.items.emplace_back(makeText({0.0, bowHeight}, "bow", {.size = small}));
+    drawing.items.emplace_back(makeText({spare, bowHeight}, "bow", {.size = small}));
     drawing.items.emplace_back(
-        makeText({width, sternHeight}, "stern", {.size = small, .anchor = Anchor::Right}));
+        makeText({width - spare, sternHeight}, "stern", {.size = small, .anchor = Anchor::Right}));
 
     drawing.caption = "Unsprung, seen from outside as the boat lies on the moulds: keel side up, bow to the "
                       "left. Drawn 1:" +
-                      ratio(1.0 / along) + ", the width " + ratio(widthScale / along) + " times wider" +
+                      ratio(reduced) + ", the width " + ratio(widened) + " times wider" +
                       (sagScale < 0.995 * along ? ", the curve flatter." : ".");
     if (!scarfs.empty())
         drawing.caption += scarfs.size() == 1 ? " A slanted stroke: the scarf." : " Slanted strokes: scarfs.";

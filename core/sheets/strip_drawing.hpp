@@ -23,7 +23,8 @@ struct NamedMark {
 };
 
 /// The whole strip, unsprung, seen from outside as the boat lies upside down: keel side up, bow to the left,
-/// its length fitted to the paper and its width drawn several times wider.
+/// its length fitted to the paper and its width drawn several times wider, both by whole numbers (halves
+/// below ten), which the caption tells.
 /// @param width   mm of paper
 /// @param height  mm of paper, station names included
 /// @param scale   of type

@@ -75,17 +75,26 @@ def check_whole(strip, lines):
     return min(max(abs(height(lines, start + shift / 4 + s) - w) for s, w in told) for shift in range(-40, 41))
 
 
+def written(program, project, command, out):
+    """Writes what a command puts on A4. The plan's strips by their names."""
+    for arguments in (["plan", project, "--json", out / "plan.json"], [command, project, "--out", out, "--page", "A4"]):
+        done = subprocess.run([program, *arguments], capture_output=True, text=True)
+        assert done.returncode == 0, done.stderr
+    return {strip["id"]: strip for strip in json.loads((out / "plan.json").read_text())["strips"]}
+
+
+def words_of(pdf):
+    """The words of a PDF, page by page."""
+    done = subprocess.run(["pdftotext", "-layout", pdf, "-"], check=True, capture_output=True, text=True)
+    return done.stdout.split("\f")[:-1]
+
+
 def main(program, project):
     with tempfile.TemporaryDirectory() as name:
         out = Path(name)
-        for arguments in (["plan", project, "--json", out / "plan.json"],
-                          ["patterns", project, "--out", out, "--page", "A4"]):
-            done = subprocess.run([program, *arguments], capture_output=True, text=True)
-            assert done.returncode == 0, done.stderr
-        strips = {strip["id"]: strip for strip in json.loads((out / "plan.json").read_text())["strips"]}
+        strips = written(program, project, "patterns", out)
         pdf, worst, count, page = out / "strips-roll.pdf", 0.0, 0, 0
-        pages = subprocess.run(["pdftotext", "-layout", pdf, "-"], check=True, capture_output=True, text=True).stdout
-        for page, words in enumerate(pages.split("\f")[:-1], 1):
+        for page, words in enumerate(words_of(pdf), 1):
             heads = HEAD.findall(words)
             found = bands(cut_lines(pdf, page))
             assert len(heads) == len(found) > 0, f"page {page}: {len(heads)} names, {len(found)} strips"

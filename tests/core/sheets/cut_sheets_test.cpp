@@ -88,6 +88,17 @@ TEST_CASE("nothing leaves the page or covers another text, whatever the paper an
         }
 }
 
+TEST_CASE("a strip's name is at least 20 mm tall, that of a filler too") {
+    const test::FakeBoat boat = test::makeFakeBoat(); // its fillers are called S-01.1 P-01.1
+    for (const PageSize size : {PageSize::A4, PageSize::Letter})
+        for (const Sheet& sheet : cutSheets(boat.project, boat.hull, boat.plan, Units::Inches, size))
+            for (const Strip& strip : boat.plan.strips)
+                if (nameIncludes(sheet, strip.id)) {
+                    INFO(strip.id);
+                    CHECK(largest(sheet).size >= sizeForCapitals(20.0) * pageOf(size).scale);
+                }
+}
+
 TEST_CASE("station marks of a strip's table grow along the strip and match its x") {
     const test::FakeBoat boat = test::makeFakeBoat();
     const std::vector<Sheet> sheets =

@@ -2,6 +2,8 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/fake_plan.hpp"
 
+#include <cstdio>
+
 using namespace sheerlay;
 using namespace sheerlay::core;
 
@@ -36,6 +38,31 @@ TEST_CASE("a strip is drawn keel side up, bow to the left, and bends the way it 
         CHECK(p.x() <= 190.0);
         CHECK(p.y() >= 0.0);
         CHECK(p.y() <= 30.0);
+    }
+}
+
+TEST_CASE("a strip is drawn by the whole factors that its caption tells") {
+    for (const double length : {150.0, 700.0, 1234.0, 2400.0, 4850.0}) {
+        test::FakeStrip fake;
+        fake.length = length;
+        const FlatStrip flat = layStraight(test::makeFakeStrip(fake));
+        const Drawing drawing = drawStrip(flat, {}, 190.0, 30.0, 1.0, colours::free);
+        double reduced = 0.0, wider = 0.0;
+        REQUIRE(std::sscanf(drawing.caption.substr(drawing.caption.find("1:")).c_str(),
+                            "1:%lf, the width %lf times wider",
+                            &reduced,
+                            &wider) == 2);
+        double left = 1e9, right = -1e9, low = 1e9, high = -1e9;
+        for (const Eigen::Vector2d& p : outlineOf(drawing)) {
+            left = std::min(left, p.x());
+            right = std::max(right, p.x());
+            low = std::min(low, p.y());
+            high = std::max(high, p.y());
+        }
+        const double slant =
+            fake.width / std::tan(fake.cut); // the upper edge's run past the middle, both ends
+        CHECK_THAT((right - left) * reduced, WithinAbs(length + slant, 0.05));
+        CHECK_THAT((high - low) * reduced / wider, WithinAbs(fake.width, 0.01));
     }
 }
 
