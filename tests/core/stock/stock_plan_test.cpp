@@ -8,6 +8,7 @@
 
 #include <numbers>
 #include <random>
+#include <set>
 
 using namespace sheerlay::core;
 using namespace sheerlay::test;
@@ -55,6 +56,23 @@ TEST_CASE(
     CHECK(lot.boards * lot.milling.strips() == lot.sticks + lot.spares);
     CHECK(lot.spares >= 0.1 * lot.sticks);
     CHECK((lot.boards - 1) * lot.milling.strips() < 1.1 * lot.sticks);
+    // offcuts first: no strip is begun for pieces that the ends left of the others would hold
+    for (const Stick& begun : stock->sticks) {
+        std::multiset<double> ends;
+        for (const Stick& other : stock->sticks)
+            if (other.name != begun.name)
+                ends.insert(other.left);
+        const bool held = std::ranges::all_of(begun.parts, [&](const Stick::Part& part) {
+            const auto end = ends.lower_bound(part.toCut); // the shortest that holds it
+            if (end == ends.end())
+                return false;
+            ends.insert(*end - part.toCut - project.stock->kerf);
+            ends.erase(end);
+            return true;
+        });
+        INFO(begun.name);
+        CHECK_FALSE(held);
+    }
     // a boat of about 15 ft from stock shorter than the hull: 150 to 230 pieces, common practice, no source
     if (feet <= 10.0) {
         CHECK(use.pieces >= 150);
