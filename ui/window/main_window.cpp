@@ -245,6 +245,7 @@ void MainWindow::open(const QString& path) {
     m_desk->close();
     m_path = QFileInfo(path).absoluteFilePath();
     m_unitsChosen = false;
+    showPaper();
     m_watch->watch(m_path);
     if (m_boat) {
         // another boat: nothing of the old one may pass for it

@@ -84,6 +84,7 @@ private:
     void takeAsides();
     void stopPlanning();
     void showProject();
+    void showPaper(); ///< as remembered of this project, on every bench of pages
     void connectShop();
     void connectEdits();
     void editJournal(const QString& name, const core::Journal& journal);

@@ -10,6 +10,7 @@
 #include "ui/window/main_window.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/project_desk.hpp"
+#include "ui/window/project_memory.hpp"
 #include "ui/window/sheets_bench.hpp"
 
 #include <memory>
@@ -47,6 +48,16 @@ void MainWindow::connectEdits() {
                     form->say(tryEdit(name, next));
             });
     }
+    for (const SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
+        connect(pages, &SheetsBench::paperChosen, this, [this](core::PageSize paper) {
+            rememberPaper(m_path, paper);
+            showPaper();
+        });
+}
+
+void MainWindow::showPaper() {
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
+        pages->setPaper(paperOf(m_path));
 }
 
 void MainWindow::askPlanking(const core::Planking& planking) {

@@ -7,8 +7,8 @@
 #include "ui/window/main_window.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/project_desk.hpp"
+#include "ui/window/project_memory.hpp"
 
-#include <QCryptographicHash>
 #include <QDate>
 #include <QScreen>
 #include <QSettings>
@@ -17,12 +17,6 @@ namespace sheerlay::ui {
 namespace {
 
 const QString nightKey = QStringLiteral("shop/night");
-
-/// Where the builder was in this project; paths hold signs that keys must not.
-QString placeKey(const QString& path) {
-    const QByteArray hash = QCryptographicHash::hash(path.toUtf8(), QCryptographicHash::Sha1).toHex();
-    return QStringLiteral("shop/place/") + QString::fromLatin1(hash);
-}
 
 } // namespace
 
@@ -41,7 +35,7 @@ void MainWindow::connectShop() {
                         core::unmarkLaid(m_desk->project().journal, id.toStdString()));
     });
     connect(m_shop, &ShopMode::placeChanged, this, [this](const QString& id) {
-        QSettings().setValue(placeKey(m_path), id);
+        rememberShopPlace(m_path, id);
         if (const core::Strip* strip = m_boat ? m_boat->strip(id.toStdString()) : nullptr)
             m_planking->bar()->setLaid(strip->order - 1); // the benches stand where the shop stands
     });
@@ -63,7 +57,7 @@ void MainWindow::editJournal(const QString& name, const core::Journal& journal) 
 void MainWindow::enterShop() {
     m_shop->setNight(QSettings().value(nightKey, false).toBool());
     const std::string& chosen = m_planking->selected();
-    m_shop->goTo(chosen.empty() ? QSettings().value(placeKey(m_path)).toString().toStdString() : chosen);
+    m_shop->goTo(chosen.empty() ? shopPlaceOf(m_path).toStdString() : chosen);
     m_shop->resize(screen()->size()); // where there is no window manager to do it
     m_shop->showFullScreen();
     m_shop->activateWindow();

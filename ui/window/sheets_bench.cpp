@@ -41,6 +41,11 @@ QString writtenText(const WrittenSet& written) {
     return QStringLiteral("Written:\n%1").arg(files.join(QLatin1Char('\n')));
 }
 
+/// The paper that goes with the units, as on the command line.
+core::PageSize paperFor(core::Units units) {
+    return units == core::Units::Inches ? core::PageSize::Letter : core::PageSize::A4;
+}
+
 /// A sentence with those that ask for care below it.
 QString withFindings(QString text, const std::vector<core::Finding>& findings) {
     for (const core::Finding& finding : findings)
@@ -86,7 +91,10 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
         m_dirty = true;
         layOut();
     });
-    connect(m_page, &QComboBox::activated, this, [this] { m_paperChosen = true; });
+    connect(m_page, &QComboBox::activated, this, [this] {
+        m_paperChosen = true;
+        Q_EMIT paperChosen(page());
+    });
     connect(m_write, &QPushButton::clicked, this, &SheetsBench::askFolder);
     connect(m_print, &QPushButton::clicked, this, &SheetsBench::print);
     connect(m_printing, &TaskRunner::busyChanged, this, [this](bool busy) {
@@ -203,11 +211,19 @@ void SheetsBench::setUnits(core::Units units) {
     m_dirty = true;
     if (m_choices != nullptr)
         m_choices->setUnits(units);
-    if (!m_paperChosen) // the paper that goes with the units, as on the command line
-        m_page->setCurrentIndex(m_page->findData(
-            static_cast<int>(units == core::Units::Inches ? core::PageSize::Letter : core::PageSize::A4)));
+    if (!m_paperChosen)
+        showPaper(paperFor(units));
     if (isVisible())
         layOut();
+}
+
+void SheetsBench::setPaper(std::optional<core::PageSize> paper) {
+    m_paperChosen = paper.has_value();
+    showPaper(paper.value_or(paperFor(m_units)));
+}
+
+void SheetsBench::showPaper(core::PageSize paper) {
+    m_page->setCurrentIndex(m_page->findData(static_cast<int>(paper)));
 }
 
 void SheetsBench::showEvent(QShowEvent* event) {

@@ -10,6 +10,7 @@
 #include <QWidget>
 
 #include <memory>
+#include <optional>
 #include <vector>
 
 class QComboBox;
@@ -33,6 +34,8 @@ public:
 
     void setBoat(std::shared_ptr<const Boat> boat);
     void setUnits(core::Units units);
+    /// The paper of this project; none: the one that goes with the units.
+    void setPaper(std::optional<core::PageSize> paper);
     /// Nothing is written or printed of a boat from before a change that could not be used.
     void setStale(bool stale);
     /// The form beside the pages; none where nothing is decided here.
@@ -41,8 +44,12 @@ public:
     void showChoices(bool shown);
     [[nodiscard]] const std::vector<core::Sheet>& sheets() const noexcept { return m_sheets; }
     [[nodiscard]] QString status() const;
+    [[nodiscard]] core::PageSize page() const;
     /// Writes the set into a folder, on the worker.
     void write(const QString& folder);
+
+Q_SIGNALS:
+    void paperChosen(core::PageSize paper); ///< by hand
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -57,7 +64,7 @@ private:
     void askFolder();
     void print();
     void preview(const std::vector<core::Sheet>& pages);
-    [[nodiscard]] core::PageSize page() const;
+    void showPaper(core::PageSize paper);
 
     PageSet m_set;
     std::shared_ptr<const Boat> m_boat;

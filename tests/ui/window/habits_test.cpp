@@ -23,6 +23,7 @@
 #include <QUrl>
 
 #include <algorithm>
+#include <array>
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
@@ -85,6 +86,29 @@ TEST_CASE_METHOD(App, "a project file that is dropped on the window is opened, a
     QDragEnterEvent refused({50, 50}, Qt::CopyAction, &picture, Qt::LeftButton, Qt::NoModifier);
     QApplication::sendEvent(&shop.window, &refused);
     CHECK_FALSE(refused.isAccepted());
+}
+
+TEST_CASE_METHOD(App,
+                 "paper chosen by hand goes for all benches of pages, and is remembered of each project") {
+    Workshop shop;
+    const std::array benches{
+        shop.window.moulds(), shop.window.stock(), shop.window.sheets(), shop.window.fittingOut()};
+    const auto on = [&](core::PageSize size) {
+        return std::ranges::all_of(benches, [&](const SheetsBench* bench) { return bench->page() == size; });
+    };
+    CHECK(on(core::PageSize::A4)); // with millimetres
+    for (QComboBox* box : shop.window.stock()->findChildren<QComboBox*>())
+        if (box->accessibleName() == QStringLiteral("Paper")) {
+            box->setCurrentText(QStringLiteral("Tabloid"));
+            Q_EMIT box->activated(box->currentIndex());
+        }
+    CHECK(on(core::PageSize::Tabloid));
+    const QString other = shop.folder.filePath(QStringLiteral("other.sheerlay"));
+    write(other, shop.good);
+    shop.window.open(other);
+    CHECK(on(core::PageSize::A4));
+    shop.window.open(shop.path);
+    CHECK(on(core::PageSize::Tabloid));
 }
 
 TEST_CASE_METHOD(App, "every control of the window has a name for those who hear it") {

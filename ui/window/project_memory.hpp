@@ -1,0 +1,21 @@
+#pragma once
+
+#include "core/sheets/page.hpp"
+
+#include <QString>
+
+#include <optional>
+
+namespace sheerlay::ui {
+
+// What the window remembers of a project outside its file, on this machine. `path` is the file's whole path.
+
+/// The strip that shop mode stood at last; empty where it was never entered.
+[[nodiscard]] QString shopPlaceOf(const QString& path);
+void rememberShopPlace(const QString& path, const QString& strip);
+
+/// The paper last chosen by hand for its pages; none where the one that goes with the units was good enough.
+[[nodiscard]] std::optional<core::PageSize> paperOf(const QString& path);
+void rememberPaper(const QString& path, core::PageSize paper);
+
+} // namespace sheerlay::ui
