@@ -174,17 +174,21 @@ private:
 
     /// Joint places by the rules; by fewer rules where it can't be helped. @return none where nothing helps
     std::optional<UnitPieces> place(const CuttingProblem& problem, StockJob& job) {
+        const std::string& id = job.strips.front()->id;
         const std::vector<double> nibs = nibsAt(*job.strips.front(), m_plan);
+        std::optional<CutUnit> byTheRules;
         for (const RuleKept rules : {RuleKept::All, RuleKept::NotHardBends, RuleKept::NotNibs}) {
             job.placed = placeJoints(job.strips, m_hull.stationX, nibs, problem.scarf, rules);
+            if (!byTheRules)
+                byTheRules = job.placed.unit;
             UnitPieces pieces(problem, job.placed.unit);
             if (!canBeCut(problem, pieces))
                 continue;
             if (rules != RuleKept::All)
-                tell(scarfAgainstRule(job.strips.front()->id, rules));
+                tell(scarfAgainstRule(id, rules, problem, *byTheRules, m_stock.endTrim));
             return pieces;
         }
-        tell(boardsTooShort(job.strips.front()->id, problem, job.placed.unit, m_stock.endTrim));
+        tell(boardsTooShort(id, problem, job.placed.unit, m_stock.endTrim));
         return std::nullopt;
     }
 

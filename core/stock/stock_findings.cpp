@@ -12,6 +12,11 @@ namespace {
 
 constexpr double noLength = 1e8; // mm: no boards are so long
 
+/// mm, in steps of the grid; beyond noLength where no way of cutting is allowed.
+double leastPiece(const CuttingProblem& problem, const CutUnit& unit) {
+    return std::ceil(leastLongestPiece(problem, unit) / problem.grid) * problem.grid;
+}
+
 } // namespace
 
 Finding noBoardsOf(const std::string& wood, std::size_t units) {
@@ -23,26 +28,30 @@ Finding noBoardsOf(const std::string& wood, std::size_t units) {
                 " rows or pieces need it; a [[stock.lot]] of it would do."};
 }
 
-Finding scarfAgainstRule(const std::string& strip, RuleKept rules) {
-    const std::string made = "From these boards " + strip + " can be made only with a scarf ";
-    if (rules == RuleKept::NotNibs)
-        return {Level::Caution,
-                "stock-scarf-at-nib",
-                strip,
-                std::nullopt,
-                made + "beside the end of a stealer; longer boards would do without, or let the glue of the "
-                       "scarf set before the notch is cut."};
+Finding scarfAgainstRule(const std::string& strip,
+                         RuleKept rules,
+                         const CuttingProblem& problem,
+                         const CutUnit& byTheRules,
+                         double endTrim) {
+    const bool nib = rules == RuleKept::NotNibs;
+    const double need = leastPiece(problem, byTheRules);
+    const std::string shop = need > problem.longestPiece
+                                 ? "a longest-piece of " + bothUnits(need) + " and boards of "
+                                 : "boards of ";
     return {Level::Caution,
-            "stock-scarf-in-bend",
+            nib ? "stock-scarf-at-nib" : "stock-scarf-in-bend",
             strip,
             std::nullopt,
-            made + "where it is bent or twisted hardest; longer boards would do without, or bend it dry "
-                   "before it is glued."};
+            "From these boards " + strip + " can be made only with a scarf " +
+                (nib ? "beside the end of a stealer" : "where it is bent or twisted hardest") + "; " + shop +
+                bothUnits(need + 2 * endTrim) + " would do without, or " +
+                (nib ? "let the glue of the scarf set before the notch is cut."
+                     : "bend it dry before it is glued.")};
 }
 
 Finding
 boardsTooShort(const std::string& strip, const CuttingProblem& problem, const CutUnit& unit, double endTrim) {
-    const double need = std::ceil(leastLongestPiece(problem, unit) / problem.grid) * problem.grid;
+    const double need = leastPiece(problem, unit);
     if (need > noLength)
         return {Level::Stop,
                 "stock-boards-too-short",

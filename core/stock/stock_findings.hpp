@@ -11,9 +11,15 @@ namespace sheerlay::core {
 /// No lot of a wood gives strips that so many units need.
 [[nodiscard]] Finding noBoardsOf(const std::string& wood, std::size_t units);
 
-/// A strip that can be cut only against a rule of scarfs.
-/// @param rules  what was left of them, not All
-[[nodiscard]] Finding scarfAgainstRule(const std::string& strip, RuleKept rules);
+/// A strip that can be cut only against a rule of scarfs, and how long boards would do without.
+/// @param rules       what was left of them, not All
+/// @param byTheRules  its joint places with all rules kept
+/// @param endTrim     mm that each end of a board loses
+[[nodiscard]] Finding scarfAgainstRule(const std::string& strip,
+                                       RuleKept rules,
+                                       const CuttingProblem& problem,
+                                       const CutUnit& byTheRules,
+                                       double endTrim);
 
 /// A strip that can't be cut at all, and how long boards or a longest piece would do.
 /// @param endTrim  mm that each end of a board loses

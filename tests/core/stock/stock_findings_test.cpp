@@ -12,11 +12,26 @@ TEST_CASE("findings of the stock say what was found and what would do") {
     CHECK(says(none, "white ash"));
     CHECK(says(none, "7 rows or pieces"));
 
-    const Finding bend = scarfAgainstRule("S07", RuleKept::NotHardBends);
+    CHECK(scarfsSideBySide("S08").code == "stock-scarfs-side-by-side");
+}
+
+TEST_CASE("a scarf against a rule is told with the boards that do without") {
+    CuttingProblem problem;
+    problem.grid = 5.0;
+    problem.scarf = 50.0;
+    problem.longestPiece = 5000.0;
+    CutUnit unit;
+    unit.bay = {3};
+    unit.members = {{{0.0, 1000.0, 2400.0}}}; // the longer piece takes 1425 mm
+    const Finding bend = scarfAgainstRule("S07", RuleKept::NotHardBends, problem, unit, 30.0);
     CHECK(bend.code == "stock-scarf-in-bend");
     CHECK(bend.strip == "S07");
-    CHECK(scarfAgainstRule("S07", RuleKept::NotNibs).code == "stock-scarf-at-nib");
-    CHECK(scarfsSideBySide("S08").code == "stock-scarfs-side-by-side");
+    CHECK(bend.text.find("; boards of 1485 mm") != std::string::npos);
+    problem.longestPiece = 1000.0;
+    const Finding nib = scarfAgainstRule("S07", RuleKept::NotNibs, problem, unit, 30.0);
+    CHECK(nib.code == "stock-scarf-at-nib");
+    CHECK(nib.text.find("; a longest-piece of 1425 mm") != std::string::npos);
+    CHECK(nib.text.find("and boards of 1485 mm") != std::string::npos);
 }
 
 TEST_CASE("boards that are too short are told with the least length that does") {

@@ -22,6 +22,13 @@ const Finding* findingOf(const StockPlan& stock, const std::string& code) {
     return nullptr;
 }
 
+/// mm, of the boards that a finding says would do; 0 where it names none.
+double lengthAdvised(const Finding& finding) {
+    const std::string words = "boards of ";
+    const auto at = finding.text.rfind(words);
+    return at == std::string::npos ? 0.0 : std::stod(finding.text.substr(at + words.size()));
+}
+
 } // namespace
 
 TEST_CASE(
@@ -208,9 +215,8 @@ TEST_CASE("what can't be is told with the nearest that can") {
     made = planStock(boat.project, boat.hull, boat.plan);
     double advised = 0.0;
     for (const Finding& told : made->findings) {
-        const auto at = told.text.rfind("boards of ");
-        if (told.code == "stock-boards-too-short" && at != std::string::npos)
-            advised = std::max(advised, std::stod(told.text.substr(at + 10)));
+        if (told.code == "stock-boards-too-short")
+            advised = std::max(advised, lengthAdvised(told));
     }
     REQUIRE(advised > stock.lots[0].length);
     stock.lots = {lotOf((advised + 1.0) / mmPerFoot)}; // told to the millimetre
@@ -272,6 +278,15 @@ TEST_CASE("where only a scarf beside a nib is left, it is made and told") {
     REQUIRE(finding);
     CHECK(finding->level == Level::Caution);
     CHECK(all(brokenRules(boat.project, boat.hull, boat.plan, *made)) == "");
+
+    double advised = 0.0; // for the worst of the strips
+    for (const Finding& told : made->findings)
+        if (told.code == "stock-scarf-at-nib" || told.code == "stock-scarf-in-bend")
+            advised = std::max(advised, lengthAdvised(told));
+    boat.project.stock->lots = {lotOf((advised + 1.0) / mmPerFoot)}; // told to the millimetre
+    const auto longer = planStock(boat.project, boat.hull, boat.plan);
+    CHECK(findingOf(*longer, "stock-scarf-at-nib") == nullptr);
+    CHECK(findingOf(*longer, "stock-scarf-in-bend") == nullptr);
 }
 
 TEST_CASE("cost, board feet and weight from their definitions") {
