@@ -34,7 +34,10 @@ FormBuilder<Stock> ofStock() {
 
 ChoiceGroup millingGroup() {
     auto form = ofStock();
-    form.length(&Stock::kerf, formText("Saw takes"), formText("The kerf of the blade that rips the strips."))
+    form.length(&Stock::kerf,
+                formText("Saw takes"),
+                formText("The kerf of the blade that rips the strips: 1/8 in for a full one, 3/32 in for a "
+                         "thin one, about 1/32 in for a band saw's. Best measured on a test cut."))
         .length(&Stock::planing,
                 formText("Planer takes"),
                 formText("Off a ripped strip's thickness, both faces together."))
