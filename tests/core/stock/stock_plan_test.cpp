@@ -289,6 +289,31 @@ TEST_CASE("where only a scarf beside a nib is left, it is made and told") {
     CHECK(findingOf(*longer, "stock-scarf-in-bend") == nullptr);
 }
 
+TEST_CASE("where all rows can be joined in one bay only, scarfs side by side are told, and longer boards do "
+          "without") {
+    FakeBoat boat = makeFakeBoat(6);
+    boat.hull.stationX = {2300.0, 2700.0};
+    for (Strip& strip : boat.plan.strips)
+        strip.edgeBend.atX = strip.twistAtX = strip.bendAtX = 10.0; // in no bay
+    boat.project.stock = Stock{};
+    boat.project.stock->lots = {lotOf(9)};
+    const bool twoWoods = GENERATE(false, true);
+    if (twoWoods) {
+        boat.project.stock->lots.push_back(lotOf(9, "northern-white-cedar"));
+        boat.project.stock->lots.back().name = "B";
+        boat.project.stock->woodRules = {{"northern-white-cedar", 2, 6, 2, {}, 0}};
+    }
+    auto made = planStock(boat.project, boat.hull, boat.plan);
+    const Finding* finding = findingOf(*made, "stock-scarfs-side-by-side");
+    REQUIRE(finding);
+    CHECK(finding->level == Level::Caution);
+    CHECK(all(brokenRules(boat.project, boat.hull, boat.plan, *made)) == ""); // all else is kept
+    for (BoardLot& lot : boat.project.stock->lots)
+        lot.length = 17 * mmPerFoot;
+    made = planStock(boat.project, boat.hull, boat.plan);
+    CHECK(findingOf(*made, "stock-scarfs-side-by-side") == nullptr);
+}
+
 TEST_CASE("cost, board feet and weight from their definitions") {
     FakeBoat boat = makeFakeBoat(6);
     boat.project.stock = Stock{};
