@@ -36,8 +36,8 @@ void buildMiddle(const RowColumns& columns,
                  std::size_t c1,
                  const std::optional<LineEnd>& bowTip,
                  const std::optional<LineEnd>& sternTip) {
-    const auto [firstChild, lastChild] = columns.span(Line::Child, c0, c1);
-    const auto halved = [&](std::size_t i) {
+    const auto span = columns.span(Line::Child, c0, c1);
+    const auto halved = [&, firstChild = span.first, lastChild = span.second](std::size_t i) {
         const Column& c = columns[i];
         return piece.lens || c.trimA == Trim::Sheer || c.trimB == Trim::Sheer ||
                (c.trimB == Trim::Centre && i > firstChild && i < lastChild);
@@ -90,7 +90,9 @@ void buildMiddle(const RowColumns& columns,
         return {std::nullopt, Trim::Centre};
     };
     auto [bowEnd, bowTrim] = finish(true);
-    auto [sternEnd, sternTrim] = finish(false);
+    const auto stern = finish(false);
+    const auto& sternEnd = stern.first; // clang 14 takes no structured binding into a lambda
+    const Trim sternTrim = stern.second;
     piece.bowTrim = bowTrim;
     piece.sternTrim = sternTrim;
     const bool bowIsTip = parent.bowTip || child.bowTip;
