@@ -1,5 +1,6 @@
 #include "ui/panels/table_tools.hpp"
 
+#include "core/table_edit/line_edit.hpp"
 #include "core/table_edit/station_edit.hpp"
 #include "core/table_edit/table_grid.hpp"
 #include "core/units/length.hpp"
@@ -32,10 +33,12 @@ QString stationName(const core::Project& project, std::size_t station) {
 } // namespace
 
 TableTools::TableTools(QWidget* parent)
-    : QWidget(parent), m_place(new QLineEdit), m_length(new QLineEdit), m_spacing(new QLineEdit),
-      m_beam(new QLineEdit), m_depth(new QLineEdit), m_putIn(new QPushButton(tr("Put in"))),
-      m_takeOut(new QPushButton), m_scale(new QPushButton(tr("Scale her"))), m_scaleToggle(new QToolButton),
-      m_scaleForm(new QFrame), m_preview(new QLabel) {
+    : QWidget(parent), m_place(new QLineEdit), m_level(new QLineEdit), m_length(new QLineEdit),
+      m_spacing(new QLineEdit), m_beam(new QLineEdit), m_depth(new QLineEdit),
+      m_putIn(new QPushButton(tr("Put in"))), m_takeOut(new QPushButton),
+      m_waterline(new QPushButton(tr("Waterline"))), m_buttock(new QPushButton(tr("Buttock"))),
+      m_scale(new QPushButton(tr("Scale her"))), m_scaleToggle(new QToolButton), m_scaleForm(new QFrame),
+      m_preview(new QLabel) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(makeStations());
@@ -55,10 +58,25 @@ QWidget* TableTools::makeStations() {
         tr("From the table's own zero, as the other stations; its numbers are read off the loft."));
     layout->addWidget(m_place);
     m_takeOut->setToolTip(tr("The station of the cell in hand; at least three stay."));
-    for (QPushButton* button : {m_putIn, m_takeOut}) {
+    const auto addButton = [layout](QPushButton* button) {
         button->setFocusPolicy(Qt::NoFocus);
         layout->addWidget(button);
-    }
+    };
+    addButton(m_putIn);
+    addButton(m_takeOut);
+    auto* line = new QLabel(tr("New line at"));
+    layout->addSpacing(10);
+    layout->addWidget(line);
+    m_level->setFixedWidth(fieldWidth);
+    m_level->setAccessibleName(line->text());
+    m_level->setToolTip(tr("A waterline's height above the base line, or a buttock's distance from the "
+                           "centreline; its numbers are read off the loft."));
+    layout->addWidget(m_level);
+    addButton(m_waterline);
+    addButton(m_buttock);
+    connect(m_waterline, &QPushButton::clicked, this, &TableTools::putInWaterline);
+    connect(m_buttock, &QPushButton::clicked, this, &TableTools::putInButtock);
+    connect(m_level, &QLineEdit::textChanged, this, &TableTools::refreshStations);
     layout->addStretch(1);
     m_scaleToggle->setText(tr("Scale…"));
     m_scaleToggle->setCheckable(true);
@@ -139,7 +157,10 @@ void TableTools::setStation(std::optional<std::size_t> station) {
 }
 
 void TableTools::refreshStations() {
-    m_putIn->setEnabled(m_hull && m_loftedTable == m_project.hull && !m_place->text().trimmed().isEmpty());
+    const bool lofted = m_hull && m_loftedTable == m_project.hull;
+    m_putIn->setEnabled(lofted && !m_place->text().trimmed().isEmpty());
+    for (QPushButton* button : {m_waterline, m_buttock})
+        button->setEnabled(lofted && !m_level->text().trimmed().isEmpty());
     m_takeOut->setEnabled(m_station && m_project.hull.stations.size() > 3);
     m_takeOut->setText(m_station ? tr("Take out station %1").arg(stationName(m_project, *m_station))
                                  : tr("Take out a station"));
@@ -156,6 +177,27 @@ void TableTools::putIn() {
     const QString name = tr("Station put in at %1").arg(m_place->text().trimmed());
     m_place->clear();
     Q_EMIT this->edited(name, *edited);
+}
+
+void TableTools::putInWaterline() {
+    putInLine(core::GridLine::Kind::Waterline, tr("Waterline put in at %1"));
+}
+
+void TableTools::putInButtock() {
+    putInLine(core::GridLine::Kind::Buttock, tr("Buttock put in at %1"));
+}
+
+void TableTools::putInLine(core::GridLine::Kind kind, const QString& name) {
+    if (!m_waterline->isEnabled())
+        return;
+    const auto edited = core::insertLine(m_project, *m_hull, kind, m_level->text().toStdString());
+    if (!edited) {
+        Q_EMIT said(refusalText(edited.error()));
+        return;
+    }
+    const QString said = name.arg(m_level->text().trimmed());
+    m_level->clear();
+    Q_EMIT this->edited(said, *edited);
 }
 
 void TableTools::takeOut() {

@@ -3,6 +3,7 @@
 #include "core/hull/hull.hpp"
 #include "core/project/project.hpp"
 #include "core/table_edit/scale_table.hpp"
+#include "core/table_edit/table_grid.hpp"
 
 #include <QString>
 #include <QWidget>
@@ -20,7 +21,8 @@ class QToolButton;
 
 namespace sheerlay::ui {
 
-/// What is done to the table as a whole: a station put in where the loft has it or taken out, and the boat
+/// What is done to the table as a whole: a station put in where the loft has it or taken out, a waterline
+/// or buttock put in, and the boat
 /// drawn longer, wider or deeper, with the new measures told before it is done.
 class TableTools : public QWidget {
     Q_OBJECT
@@ -36,11 +38,16 @@ public:
 
     void putIn();
     void takeOut();
+    void putInWaterline();
+    void putInButtock();
     void showScale(bool shown);
     void scale();
 
     [[nodiscard]] QLineEdit* place() const { return m_place; }
     [[nodiscard]] QPushButton* putInButton() const { return m_putIn; }
+    [[nodiscard]] QLineEdit* level() const { return m_level; }
+    [[nodiscard]] QPushButton* waterlineButton() const { return m_waterline; }
+    [[nodiscard]] QPushButton* buttockButton() const { return m_buttock; }
     [[nodiscard]] QPushButton* takeOutButton() const { return m_takeOut; }
     [[nodiscard]] QLineEdit* length() const { return m_length; }
     [[nodiscard]] QLineEdit* spacing() const { return m_spacing; }
@@ -58,6 +65,7 @@ Q_SIGNALS:
 private:
     QWidget* makeStations();
     QWidget* makeScale();
+    void putInLine(core::GridLine::Kind kind, const QString& name);
     void refreshStations();
     void refillScale();
     void typed(QLineEdit* field, double now, const std::function<void(double)>& take);
@@ -70,8 +78,8 @@ private:
     std::optional<std::size_t> m_station;
     core::TableScale m_wanted;
     std::optional<core::Project> m_scaled;
-    QLineEdit *m_place, *m_length, *m_spacing, *m_beam, *m_depth;
-    QPushButton *m_putIn, *m_takeOut, *m_scale;
+    QLineEdit *m_place, *m_level, *m_length, *m_spacing, *m_beam, *m_depth;
+    QPushButton *m_putIn, *m_takeOut, *m_waterline, *m_buttock, *m_scale;
     QToolButton* m_scaleToggle;
     QFrame* m_scaleForm;
     QLabel* m_preview;

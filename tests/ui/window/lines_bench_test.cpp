@@ -144,6 +144,30 @@ TEST_CASE_METHOD(App, "a station is put in from the loft and taken out, each one
     CHECK(bytesOf(shop.path).contains("x = \"5-6-0\""));
 }
 
+TEST_CASE_METHOD(App, "a waterline or buttock is put in from the loft, each one edit") {
+    Workshop shop;
+    LinesBench& bench = *shop.window.lines();
+    TableTools& tools = *bench.tools();
+    const int rows = bench.grid()->offsets()->rowCount();
+    CHECK_FALSE(tools.waterlineButton()->isEnabled());
+    tools.level()->setText(QStringLiteral("0-6-0"));
+    tools.waterlineButton()->click();
+    CHECK(bench.said().contains(QStringLiteral("which the table has")));
+    tools.level()->setText(QStringLiteral("0-5-0"));
+    tools.waterlineButton()->click();
+    CHECK(bench.said().isEmpty());
+    CHECK(tools.level()->text().isEmpty());
+    CHECK(bench.grid()->offsets()->rowCount() == rows + 1);
+    tools.level()->setText(QStringLiteral("0-7-4"));
+    tools.buttockButton()->click();
+    CHECK(bench.grid()->offsets()->rowCount() == rows + 2);
+    CHECK(shop.window.desk()->undoStack()->undoText().contains(QStringLiteral("Buttock")));
+    shop.window.desk()->undoStack()->undo();
+    shop.window.desk()->undoStack()->undo();
+    // the grid keeps their rows, blank, to be filled again
+    CHECK(static_cast<int>(core::gridLines(shop.window.desk()->project().hull).size()) == rows);
+}
+
 TEST_CASE_METHOD(App, "what could not be pasted is said until the builder goes on") {
     Workshop shop;
     LinesBench& bench = *shop.window.lines();
