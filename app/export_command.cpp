@@ -1,6 +1,7 @@
 #include "app/export_command.hpp"
 
 #include "core/lines_drawing/lines_sheet.hpp"
+#include "core/materials/materials_table.hpp"
 #include "core/sheets/sheet_svg.hpp"
 #include "core/solids/boat_shapes.hpp"
 #include "core/stock/stock_plan.hpp"
@@ -109,11 +110,16 @@ Outcome writeExports(const Request& request,
     files.table("strips.csv", core::stripTable(plan, project.units));
     files.table("offsets.csv", core::offsetTable(project, hull, project.units, lines));
     files.table("moulds.csv", core::mouldTable(project, hull, project.units));
-    if (const auto stock = core::planStock(project, hull, plan)) {
+    core::ShopPlan shop;
+    shop.plan = plan;
+    shop.stock = core::planStock(project, hull, plan);
+    shop.after = core::afterPlanking(project, hull, plan);
+    if (const auto& stock = shop.stock) {
         files.table("boards.csv", core::boardTable(*stock, project.units));
         files.table("pieces.csv", core::pieceTable(*stock, project.units));
         files.table("scarfs.csv", core::scarfTable(plan, *stock, project.units));
     }
+    files.table("materials.csv", core::materialsTable(core::materialsOf(project, hull, shop, project.units)));
     if (files.problem())
         return unexpected(staging.inBuildersWords(*files.problem()));
     return staging.moveOut({files.staged(), {}});

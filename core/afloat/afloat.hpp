@@ -3,6 +3,8 @@
 #include "core/afloat/equilibrium.hpp"
 #include "core/afloat/righting.hpp"
 #include "core/covering/covering.hpp"
+#include "core/covering/glue.hpp"
+#include "core/fitout/fastenings.hpp"
 #include "core/fitout/fitout.hpp"
 #include "core/hull/hull.hpp"
 #include "core/planking/plan.hpp"
@@ -55,7 +57,9 @@ struct AfloatReport {
 /// All that follows from planking, as far as the project asks for it.
 struct AfterPlanking {
     std::optional<Fitout> fitout;         ///< where [fitout] is given
+    std::vector<Fastening> fastenings;    ///< of the fit-out
     std::optional<CoveringPlan> covering; ///< where [covering] is given
+    std::vector<GlueUse> glue;            ///< of strips and fit-out
     std::optional<WeightSheet> weights;   ///< where any of the others is given
     std::optional<AfloatReport> afloat;   ///< where [afloat] is given
     std::vector<Finding> findings;        ///< of all four

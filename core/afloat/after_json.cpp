@@ -70,6 +70,29 @@ Json coveringJson(const CoveringPlan& c) {
             {"added_kg", tidy(c.mass)}};
 }
 
+Json glueJson(const std::vector<GlueUse>& glue) {
+    Json list = Json::array();
+    for (const GlueUse& g : glue)
+        list.push_back({{"what", g.what},
+                        {"epoxy", g.epoxy},
+                        {"area", tidy(g.area)},
+                        {"litres", tidy(g.litres)},
+                        {"kg", tidy(g.mass)}});
+    return list;
+}
+
+Json fasteningsJson(const std::vector<Fastening>& fastenings) {
+    Json list = Json::array();
+    for (const Fastening& f : fastenings)
+        list.push_back({{"kind", f.kind == Fastening::Kind::Screw ? "screw" : "bolt"},
+                        {"what", f.what},
+                        {"diameter", tidy(f.diameter)},
+                        {"length", tidy(f.length)},
+                        {"count", f.count},
+                        {"kg", tidy(f.mass)}});
+    return list;
+}
+
 Json weightsJson(const WeightSheet& w) {
     Json items = Json::array();
     for (const WeightItem& i : w.items)
@@ -110,6 +133,7 @@ Json restJson(const Rest& rest, const FormFigures& form) {
             {"waterplane", tidy(u.plane)},
             {"centre_of_flotation", point(u.planeCentre)},
             {"wetted", tidy(u.wettedSkin)},
+            {"wetted_transom", tidy(u.wettedTransom)},
             {"bm", tidy(rest.bm)},
             {"gm", tidy(rest.gm)},
             {"block", tidy(form.block)},
@@ -148,6 +172,10 @@ std::string withAfterPlanking(std::string planJson, const AfterPlanking& after) 
         add("weights", weightsJson(*after.weights));
     if (after.covering)
         add("covering", coveringJson(*after.covering));
+    if (!after.glue.empty())
+        add("glue", glueJson(after.glue));
+    if (!after.fastenings.empty())
+        add("fastenings", fasteningsJson(after.fastenings));
     if (after.afloat)
         add("afloat", afloatJson(*after.afloat));
     if (after.fitout)

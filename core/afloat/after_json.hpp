@@ -6,8 +6,9 @@
 
 namespace sheerlay::core {
 
-/// plan.json with the keys "weights", "covering", "afloat" and "fitout", as far as there is something under
-/// them. Lengths mm, areas mm2, weights kg, liquids litres, angles degrees where the key says deg.
+/// plan.json with the keys "weights", "covering", "glue", "fastenings", "afloat" and "fitout", as far as
+/// there is something under them. Lengths mm, areas mm2, weights kg, liquids litres, angles degrees where the
+/// key says deg.
 /// @param planJson  a JSON object's text
 /// @throws std::invalid_argument  it is none
 [[nodiscard]] std::string withAfterPlanking(std::string planJson, const AfterPlanking& after);

@@ -80,7 +80,7 @@ void tell(Lines& lines, const AfloatReport& afloat, Units units) {
         lines.add("afloat",
                   "water line " + placeText(rest.under.length, units) + " long, " +
                       formatLength(rest.under.beam, units, 4) + " wide; " +
-                      areaText(rest.under.wettedSkin, units) + " wetted; block " +
+                      areaText(rest.under.wettedSkin + rest.under.wettedTransom, units) + " wetted; block " +
                       numberText(afloat.form.block, 2) + ", prismatic " +
                       numberText(afloat.form.prismatic, 2));
         lines.add("afloat",

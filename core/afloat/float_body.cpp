@@ -50,6 +50,29 @@ SectionPiece pieceBetween(const SectionPoint& a, const SectionPoint& b) {
     return piece;
 }
 
+/// Where the surface meets a transom's plane, from the sheer's end down to the profile's.
+std::vector<Vector3d> transomEdge(const TrimmedSurface& outside,
+                                  const geometry::TransomPlane& plane,
+                                  const Vector2d& sheer,
+                                  const Vector2d& keel) {
+    constexpr int parts = 200;
+    std::vector<Vector3d> edge;
+    double u = sheer.x();
+    for (int i = 0; i <= parts; ++i) {
+        const double v = std::lerp(sheer.y(), keel.y(), static_cast<double>(i) / parts);
+        geometry::SurfaceJet jet = outside.surface.jet(u, v);
+        for (int round = 0; round < 20; ++round) {
+            const double off = jet.p.x() - plane.xAt(jet.p.z()), rate = jet.u.x() - plane.slope * jet.u.z();
+            if (std::abs(off) < 1e-7 || std::abs(rate) < 1e-6)
+                break;
+            u -= std::clamp(off / rate, -50.0, 50.0);
+            jet = outside.surface.jet(u, v);
+        }
+        edge.push_back(jet.p);
+    }
+    return edge;
+}
+
 } // namespace
 
 Vector2d SectionPiece::at(double t) const noexcept {
@@ -113,12 +136,20 @@ FloatBody floatBodyOf(const TrimmedSurface& outside, int intervals, int pointsOf
             from = std::min(from, p.x());
             to = std::max(to, p.x());
         }
-    return {[&](double x) { return sectionWithNormals(outside, x, pointsOfSection); },
-            from,
-            to,
-            outside.sheer,
-            outside.profile,
-            intervals};
+    FloatBody body([&](double x) { return sectionWithNormals(outside, x, pointsOfSection); },
+                   from,
+                   to,
+                   outside.sheer,
+                   outside.profile,
+                   intervals);
+    const geometry::HullOutline& outline = outside.outline;
+    if (outside.trims.bow && !outline.bowClosed)
+        body.closeWith(
+            transomEdge(outside, *outside.trims.bow, outline.sheer.front(), outline.profile.front()));
+    if (outside.trims.stern && !outline.sternClosed)
+        body.closeWith(
+            transomEdge(outside, *outside.trims.stern, outline.sheer.back(), outline.profile.back()));
+    return body;
 }
 
 } // namespace sheerlay::core

@@ -6,6 +6,7 @@
 #include <Eigen/Core>
 
 #include <functional>
+#include <utility>
 #include <vector>
 
 namespace sheerlay::core {
@@ -58,13 +59,21 @@ public:
               std::vector<Eigen::Vector3d> profile,
               int intervals = 160);
 
+    /// A flat transom that closes an end. @param edge  mm, where the planking meets it: starboard, sheer to
+    /// keel
+    void closeWith(std::vector<Eigen::Vector3d> edge) { m_transoms.push_back(std::move(edge)); }
+
     [[nodiscard]] const std::vector<FloatSection>& sections() const noexcept { return m_sections; }
     [[nodiscard]] const std::vector<Eigen::Vector3d>& sheer() const noexcept { return m_sheer; }
     [[nodiscard]] const std::vector<Eigen::Vector3d>& profile() const noexcept { return m_profile; }
+    [[nodiscard]] const std::vector<std::vector<Eigen::Vector3d>>& transoms() const noexcept {
+        return m_transoms;
+    }
 
 private:
     std::vector<FloatSection> m_sections;
     std::vector<Eigen::Vector3d> m_sheer, m_profile;
+    std::vector<std::vector<Eigen::Vector3d>> m_transoms;
 };
 
 /// The body of a trimmed hull; give the outside of the planking.

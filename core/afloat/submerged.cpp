@@ -114,6 +114,26 @@ template <class Take> void crossings(const std::vector<Vector3d>& line, const Wa
     }
 }
 
+/// Area under water of a flat transom, both sides, mm2.
+double wettedFace(const std::vector<Vector3d>& edge, const WaterPlane& water) {
+    std::vector<Vector3d> ring = edge;
+    for (std::size_t i = edge.size(); i-- > 0;)
+        ring.emplace_back(edge[i].x(), -edge[i].y(), edge[i].z());
+    std::vector<Vector3d> under;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Vector3d &a = ring[i], &b = ring[(i + 1) % ring.size()];
+        const double ha = water.height(a), hb = water.height(b);
+        if (ha < 0)
+            under.push_back(a);
+        if ((ha < 0) != (hb < 0))
+            under.emplace_back(a + ha / (ha - hb) * (b - a));
+    }
+    Vector3d twice = Vector3d::Zero();
+    for (std::size_t i = 2; i < under.size(); ++i)
+        twice += (under[i - 1] - under[0]).cross(under[i] - under[0]);
+    return 0.5 * twice.norm();
+}
+
 } // namespace
 
 Vector3d WaterPlane::up() const noexcept {
@@ -178,6 +198,8 @@ Submerged submerged(const FloatBody& body, const WaterPlane& water) {
         see(high);
     }
     crossings(body.profile(), water, see);
+    for (const std::vector<Vector3d>& edge : body.transoms())
+        result.wettedTransom += wettedFace(edge, water);
     if (result.volume > 0.0)
         result.centre = moment / result.volume;
     if (result.plane > 0.0) {

@@ -25,11 +25,12 @@ struct WaterPlane {
 
 /// What lies under water, and the water's plane inside the hull. Points and moments in the boat's own frame.
 struct Submerged {
-    double volume = 0.0;                              ///< mm3
-    Eigen::Vector3d centre = Eigen::Vector3d::Zero(); ///< mm, of buoyancy; zero without volume
-    double wettedSkin = 0.0;                          ///< mm2, both sides; a transom's board is not counted
-    double largestSection = 0.0;                      ///< mm2, of the sections x = const
-    double plane = 0.0;                               ///< mm2, area of the waterplane
+    double volume = 0.0;                                    ///< mm3
+    Eigen::Vector3d centre = Eigen::Vector3d::Zero();       ///< mm, of buoyancy; zero without volume
+    double wettedSkin = 0.0;                                ///< mm2, of the planking, both sides
+    double wettedTransom = 0.0;                             ///< mm2, of transoms' own faces
+    double largestSection = 0.0;                            ///< mm2, of the sections x = const
+    double plane = 0.0;                                     ///< mm2, area of the waterplane
     Eigen::Vector3d planeCentre = Eigen::Vector3d::Zero();  ///< mm, centre of flotation
     Eigen::Matrix3d planeInertia = Eigen::Matrix3d::Zero(); ///< mm4, integral of r r^T about its centre
     double bowX = 0.0, sternX = 0.0; ///< mm, ends of the water line, in the boat's frame

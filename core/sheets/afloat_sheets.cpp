@@ -2,6 +2,7 @@
 #include "core/sheets/boat_sheets.hpp"
 #include "core/sheets/graph.hpp"
 #include "core/sheets/list_pages.hpp"
+#include "core/sheets/load_board.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/words.hpp"
 #include "core/stock/stock_words.hpp"
@@ -25,64 +26,6 @@ constexpr double degree = std::numbers::pi / 180;
 
 std::string fine(double mm, Units units) {
     return formatLength(mm, units, 8);
-}
-
-double inUnits(double mm, Units units) {
-    return units == Units::Inches ? mm / mmPerInch : mm;
-}
-
-/// The boat seen from starboard with the water drawn on her, bow to the left, and her load as dots.
-std::vector<Item> profileAt(const AfloatReport& a, double width, double type, double& height) {
-    std::vector<Item> items;
-    double from = 1e300, to = -1e300, low = 1e300, high = -1e300;
-    const auto see = [&](double x, double z) {
-        from = std::min(from, x);
-        to = std::max(to, x);
-        low = std::min(low, z);
-        high = std::max(high, z);
-    };
-    for (const auto* line : {&a.sheer, &a.profile})
-        for (const Vector3d& p : *line)
-            see(p.x(), p.z());
-    for (const WeightItem& load : a.loads)
-        see(load.centre.x(), load.centre.z());
-    const double scale = (width - 2.0) / (to - from), top = 1.6 * type;
-    height = top + (high - low) * scale + 0.6 * type;
-    const auto at = [&](double x, double z) {
-        return Vector2d(1.0 + (x - from) * scale, top + (high - z) * scale);
-    };
-    for (const auto* line : {&a.sheer, &a.profile}) {
-        Path path;
-        for (const Vector3d& p : *line)
-            path.points.push_back(at(p.x(), p.z()));
-        items.emplace_back(std::move(path));
-    }
-    const auto transom = [&](const Vector3d& sheer,
-                             const Vector3d& keel) { // none where a stem closes the end
-        if ((sheer - keel).norm() > 1.0)
-            items.emplace_back(makeLine(at(sheer.x(), sheer.z()), at(keel.x(), keel.z()), LineKind::Visible));
-    };
-    transom(a.sheer.front(), a.profile.front());
-    transom(a.sheer.back(), a.profile.back());
-    if (a.rest) { // heights above the base line where the water meets the centreplane
-        const Vector3d up = a.rest->water.up();
-        const auto water = [&](double x) { return at(x, (a.rest->water.level - up.x() * x) / up.z()); };
-        items.emplace_back(makeLine(water(from), water(to), LineKind::Centre, colours::lineBlue));
-    }
-    double lowestSheer = 1e300;
-    for (const Vector3d& p : a.sheer)
-        lowestSheer = std::min(lowestSheer, p.z());
-    const double dot = 0.45 * type;
-    for (const WeightItem& load : a.loads) {
-        const Vector2d p = at(load.centre.x(), load.centre.z());
-        items.emplace_back(
-            makeBox({p.x() - dot, p.y() - dot, p.x() + dot, p.y() + dot}, LineKind::None, colours::cedar));
-        const bool above = load.centre.z() > lowestSheer; // else the words would stand on the sheer
-        items.emplace_back(makeText({p.x(), p.y() + (above ? -0.8 : 1.5) * type},
-                                    load.name,
-                                    {.size = type, .anchor = Anchor::Middle}));
-    }
-    return items;
 }
 
 ListRow figure(std::string what, std::string value, std::string note = {}) {
@@ -110,7 +53,10 @@ void figures(ListPages& pages, const AfloatReport& a, Units units) {
         rows.push_back(figure("water line",
                               placeText(r.under.length, units) + " by " + fine(r.under.beam, units),
                               "length by beam"));
-        rows.push_back(figure("wetted", areaText(r.under.wettedSkin, units), "planking under water"));
+        rows.push_back(figure("wetted",
+                              areaText(r.under.wettedSkin + r.under.wettedTransom, units),
+                              r.under.wettedTransom > 0.0 ? "planking and transom under water"
+                                                          : "planking under water"));
         rows.push_back(figure("coefficients",
                               numberText(a.form.block, 2) + ", " + numberText(a.form.prismatic, 2) + ", " +
                                   numberText(a.form.midship, 2) + ", " + numberText(a.form.waterplane, 2),
@@ -134,34 +80,9 @@ void figures(ListPages& pages, const AfloatReport& a, Units units) {
 
 void curves(ListPages& pages, const AfloatReport& a, Units units) {
     const double height = pages.size(58.0), type = pages.size(3.4);
-    const std::string length = units == Units::Inches ? "in" : "mm";
-    for (const auto* curve : {&a.toStarboard, &a.toPort}) {
-        if (!*curve || (*curve)->arms.size() < 2)
-            continue;
-        const RightingCurve& c = **curve;
-        Graph graph;
-        graph.title = a.toPort ? std::string("Righting arm, heeled to ") + (c.side > 0 ? "starboard" : "port")
-                               : std::string("Righting arm");
-        graph.across = "heel, degrees";
-        graph.up = "arm, " + length;
-        for (const RightingArm& arm : c.arms)
-            graph.points.emplace_back(std::abs(arm.heel) / degree, inUnits(arm.arm, units));
-        if (c.floods)
-            graph.marks.emplace_back(std::abs(c.arms.back().heel) / degree,
-                                     "water over the sheer, " + degreesText(c.arms.back().heel));
+    for (const Graph& graph : rightingGraphs(a, units))
         pages.drawing(drawGraph(graph, pages.width(), height, type), height);
-    }
-    const bool pounds = units == Units::Inches;
-    Graph graph;
-    graph.title = "What she displaces, on an even keel";
-    graph.across = std::string("weight of boat and load, ") + (pounds ? "lb" : "kg");
-    graph.up = "draught, " + length;
-    const auto mass = [&](double kg) { return pounds ? kg / kgPerPound : kg; };
-    for (const FloatLevel& level : a.levels)
-        graph.points.emplace_back(mass(level.mass), inUnits(level.draught, units));
-    if (a.rest)
-        graph.marks.emplace_back(mass(a.boat.mass + a.load.mass), "boat and load");
-    pages.drawing(drawGraph(graph, pages.width(), height, type), height);
+    pages.drawing(drawGraph(displacementGraph(a, units), pages.width(), height, type), height);
 }
 
 void weights(ListPages& pages, const WeightSheet& sheet, Units units) {
@@ -208,9 +129,8 @@ afloatSheets(const Project& project, const AfterPlanking& after, Units units, Pa
             "each on board, and try her loaded in shallow water first. ISO 12217-3, the standard on "
             "stability "
             "of small boats, leaves canoes and kayaks out.");
-        double height = 0.0;
-        const std::vector<Item> profile = profileAt(a, pages.width(), pages.size(3.6), height);
-        pages.drawing(profile, height);
+        const BoatProfile profile = boatProfile(a, pages.width(), pages.size(3.6));
+        pages.drawing(profile.items, profile.height);
         for (const Finding& finding : a.findings)
             pages.text(finding.text);
         figures(pages, a, units);

@@ -123,6 +123,29 @@ void face(ListPages& pages,
                rows);
 }
 
+/// What is glued and filled, joint by joint. @return litres of it that are epoxy
+double thickenedEpoxy(ListPages& pages, const std::vector<GlueUse>& glue, Units units) {
+    double litres = 0.0;
+    std::vector<ListRow> rows;
+    for (const GlueUse& g : glue) {
+        litres += g.epoxy ? g.litres : 0.0;
+        rows.push_back({{g.what,
+                         g.epoxy ? "thickened epoxy" : "glue for wood",
+                         g.area > 0.0 ? areaText(g.area, units) : "",
+                         litresText(g.litres, units)},
+                        false});
+    }
+    if (rows.empty())
+        return litres;
+    pages.heading("Glue and fillets");
+    pages.list({{"Where", 2.2, Anchor::Left, Weight::SemiBold},
+                {"With", 1.8},
+                {"Glued face", 1.4, Anchor::Right},
+                {"How much", 1.8, Anchor::Right}},
+               rows);
+    return litres;
+}
+
 } // namespace
 
 std::vector<Sheet>
@@ -141,16 +164,18 @@ coveringSheets(const Project& project, const AfterPlanking& after, Units units, 
         "varnish or oil can catch fire by themselves: lay them flat out of doors or under water.");
     for (const FaceCovering& f : plan.faces)
         face(pages, plan, choices, f, units);
+    const double thickened = thickenedEpoxy(pages, after.glue, units);
     pages.heading("To buy");
     std::vector<ListRow> rows;
-    if (const auto litres = plan.litresOf(plan.litres)) {
+    const double mixed = plan.litres + thickened;
+    if (const auto litres = plan.litresOf(mixed)) {
         rows.push_back({{"resin", litresText(litres->resin, units)}, true});
         rows.push_back({{"hardener", litresText(litres->hardener, units)}, true});
-    } else if (const auto kilograms = plan.kilogramsOf(plan.litres, choices.liquidDensity)) {
+    } else if (const auto kilograms = plan.kilogramsOf(mixed, choices.liquidDensity)) {
         rows.push_back({{"resin", weightText(kilograms->resin, units)}, true});
         rows.push_back({{"hardener", weightText(kilograms->hardener, units)}, true});
     } else {
-        rows.push_back({{"resin and hardener together", litresText(plan.litres, units)}, true});
+        rows.push_back({{"resin and hardener together", litresText(mixed, units)}, true});
     }
     if (plan.varnish > 0.0)
         rows.push_back(
@@ -158,12 +183,13 @@ coveringSheets(const Project& project, const AfterPlanking& after, Units units, 
               litresText(plan.varnish, units)},
              true});
     pages.list({{"What", 3.0, Anchor::Left, Weight::SemiBold}, {"How much", 3.0}}, rows);
-    pages.text("Resin holds " + numberText(100 * choices.waste, 0) +
-               " percent of waste; fillets, thickened glue and bulkheads come on top. It adds about " +
-               weightText(plan.mass, units) +
-               " to the boat with cloth and varnish. Amounts follow a published "
-               "estimate for cloth on wood strips; your own hand counts for more, so note "
-               "what the first coat really took.");
+    pages.text(
+        "Resin holds " + numberText(100 * choices.waste, 0) +
+        " percent of waste; filler and cloth over fillets and bulkheads come on top. The coats add about " +
+        weightText(plan.mass, units) +
+        " to the boat with cloth and varnish. Amounts follow a published "
+        "estimate for cloth on wood strips; your own hand counts for more, so note "
+        "what the first coat really took.");
     for (const Finding& finding : plan.findings)
         pages.text(finding.text);
     std::vector<Sheet> sheets = pages.take();

@@ -52,7 +52,33 @@ void addAcross(Kind& kind, const CrossPiece& piece, double density) {
     kind.add(length * piece.width * piece.height, density, middle.x(), middle.y());
 }
 
+/// Everything in a list as one part.
+template <class Part>
+void addTogether(std::vector<WeightItem>& items,
+                 const char* name,
+                 const std::vector<Part>& parts,
+                 double spread) {
+    WeightItem item{name, 0.0, 0.0, Vector3d::Zero()};
+    for (const Part& part : parts) {
+        item.mass += part.mass;
+        item.centre += part.mass * part.centre;
+    }
+    if (!(item.mass > 0.0))
+        return;
+    item.centre /= item.mass;
+    item.plusMinus = spread * item.mass;
+    items.push_back(std::move(item));
+}
+
 } // namespace
+
+void addWeight(std::vector<WeightItem>& items, const std::vector<Fastening>& fastenings) {
+    addTogether(items, "screws and bolts", fastenings, 0.1); // another make weighs another tenth; judged
+}
+
+void addWeight(std::vector<WeightItem>& items, const std::vector<GlueUse>& glue) {
+    addTogether(items, "glue and fillets", glue, 0.3);
+}
 
 std::vector<WeightItem> fitoutWeights(const Project& project, const Fitout& fitout) {
     const FitoutChoices choices = project.fitout.value_or(FitoutChoices{});

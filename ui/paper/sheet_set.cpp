@@ -2,6 +2,7 @@
 
 #include "core/lines_drawing/curvature_sheet.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
+#include "core/materials/materials_sheet.hpp"
 #include "core/patterns/pattern_set.hpp"
 #include "core/patterns/strongback_sheet.hpp"
 #include "core/sheets/boat_sheets.hpp"
@@ -84,6 +85,9 @@ WrittenFiles writeSheetSet(const core::Project& project,
         {"lines.pdf", {core::linesSheet(project, hull, units), core::curvatureSheet(project, hull, units)}});
     if (stock != nullptr)
         papers.push_back({"stock.pdf", core::stockSheets(project, hull, shop.plan, *stock, units, page)});
+    papers.push_back(
+        {"materials.pdf",
+         {core::materialsSheet(project, core::materialsOf(project, hull, shop, units), units, page)}});
     for (Paper& paper : fittingOutPapers(project, shop.after, units, page))
         papers.push_back(std::move(paper));
     papers.push_back({"changed-sheets.pdf", std::move(changed)});

@@ -33,8 +33,8 @@ struct Paper {
 /// Writes the shop's set into a folder, which is made when it isn't there: cut-sheets.pdf (one sheet per
 /// strip, with a cover and the laying order), wall-map.pdf (all strips unrolled on one large sheet),
 /// strongback.pdf (how the moulds are set up), lines.pdf (the lines drawing, and how the lines bend), where
-/// the project describes boards stock.pdf (what to buy, milling, scarfs, labels), and the papers of
-/// fitting out.
+/// the project describes boards stock.pdf (what to buy, milling, scarfs, labels), materials.pdf (what to buy
+/// for the whole boat) and the papers of fitting out.
 /// Beside them lies a record of what stood on every cut sheet: sheets that differ from it carry the number of
 /// the revision, and are written once more by themselves, as changed-sheets.pdf.
 /// @param outDir     UTF-8

@@ -40,6 +40,16 @@ void MainWindow::connectEdits() {
     connect(m_lines, &LinesBench::edited, this, [this](const QString& name, const core::Project& project) {
         m_desk->edit(name, project);
     });
+    connect(m_fittingOut, &SheetsBench::loadMoved, this, [this](std::size_t load, double x) {
+        if (!m_desk->isOpen())
+            return;
+        core::Project next = m_desk->project();
+        if (!next.afloat || load >= next.afloat->loads.size())
+            return; // taken out meanwhile
+        core::PlacedWeight& placed = next.afloat->loads[load];
+        placed.x = x;
+        m_fittingOut->choices()->say(tryEdit(tr("Move %1").arg(toQString(placed.name)), next));
+    });
     for (const SheetsBench* pages : {m_moulds, m_stock, m_fittingOut}) {
         ChoicesPanel* form = pages->choices();
         connect(

@@ -2,6 +2,7 @@
 
 #include "core/lines_drawing/curvature_sheet.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
+#include "core/materials/materials_sheet.hpp"
 #include "core/patterns/fitout_pattern.hpp"
 #include "core/patterns/pattern_set.hpp"
 #include "core/patterns/strongback_sheet.hpp"
@@ -27,12 +28,18 @@ void append(Pages& pages, Pages more) {
     std::ranges::move(more, std::back_inserter(pages));
 }
 
+core::Sheet materialsOf(const Boat& boat, core::Units units, core::PageSize size) {
+    return core::materialsSheet(
+        boat.project, core::materialsOf(boat.project, boat.hull, boat.shop(), units), units, size);
+}
+
 Pages wallPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
     const core::ShopPlan& shop = boat.shop();
     const core::StockPlan* stock = shop.stock ? &*shop.stock : nullptr;
     Pages pages = core::cutSheets(boat.project, boat.hull, shop.plan, units, size, stock);
     if (stock != nullptr)
         append(pages, core::stockSheets(boat.project, boat.hull, shop.plan, *stock, units, size));
+    pages.push_back(materialsOf(boat, units, size));
     pages.push_back(core::linesSheet(boat.project, boat.hull, units));
     pages.push_back(core::curvatureSheet(boat.project, boat.hull, units));
     pages.push_back(core::wallMap(boat.project, boat.hull, shop.plan, units, stock));
@@ -84,6 +91,8 @@ BenchPages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize
     BenchPages pages{{}, core::heaviestFirst(after.findings)};
     for (Paper& paper : fittingOutPapers(boat.project, after, units, size))
         append(pages.sheets, std::move(paper.sheets));
+    if (!pages.sheets.empty())
+        pages.sheets.push_back(materialsOf(boat, units, size));
     const auto parts = partPatterns(boat, units);
     const std::string& name = boat.project.name;
     append(pages.sheets, tiled ? core::tiledPages(parts, size, name) : core::rollPages(parts, name));
@@ -93,7 +102,9 @@ BenchPages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize
 WrittenFiles
 writeFittingOut(const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
     const core::AfterPlanking& after = boat.shop().after;
-    auto files = writePapers(fittingOutPapers(boat.project, after, units, size), folder);
+    std::vector<Paper> papers = fittingOutPapers(boat.project, after, units, size);
+    papers.push_back({"materials.pdf", {materialsOf(boat, units, size)}});
+    auto files = writePapers(papers, folder);
     if (!files)
         return unexpected(files.error());
     const auto parts = writePartPatterns(partPatterns(boat, units), size, boat.project.name, folder);
@@ -196,6 +207,7 @@ PageSet fittingOutPages() {
     set.print = QStringLiteral("Print pages…");
     set.choices = QCoreApplication::translate("PageSet", "What she gets");
     set.form = fittingOutForm;
+    set.floats = true;
     set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
         return fittingOutPagesOf(boat, units, size, false);
     };

@@ -34,6 +34,7 @@ struct PageSet {
     std::function<QString(const Pages&)> status;
     QString choices; ///< heading of the form beside the pages; empty: none
     FormOf form;
+    bool floats = false; ///< the boat in the water can stand in the pages' place, her loads to be dragged
 };
 
 /// What hangs on the shop's wall: cut sheets, board lists, lines drawing, wall map.

@@ -85,8 +85,13 @@ private:
                                           std::pair{"journal", Bench::Journal}})
             if (bench == name)
                 m_window.showBench(which);
+        if (bench == "afloat") {
+            m_window.showBench(Bench::FittingOut);
+            m_window.fittingOut()->showAfloat(true);
+        }
         for (SheetsBench* pages : {m_window.moulds(), m_window.stock(), m_window.fittingOut()})
-            pages->showChoices(form);
+            if (form || bench != "afloat")
+                pages->showChoices(form);
         if (bench == "table") {
             m_window.showBench(Bench::Lines);
             m_window.lines()->grid()->chooseDoubtful();
@@ -122,7 +127,8 @@ private:
         m_settling = true;
         const qint64 boat = m_since.elapsed();
         const QByteArray bench = qgetenv("SHEERLAY_BENCH");
-        const bool slow = bench.startsWith("stock") || bench == "sheets" || bench.startsWith("fitting-out");
+        const bool slow = bench.startsWith("stock") || bench == "sheets" || bench.startsWith("fitting-out") ||
+                          bench == "afloat";
         const int rest = bench == "compare" ? 20 * restTime : slow ? 10 * restTime : restTime;
         QTimer::singleShot(rest, this, [this, boat] {
             QWidget& shown = m_window.shop()->isVisible()      ? static_cast<QWidget&>(*m_window.shop())

@@ -3,6 +3,7 @@
 #include "ui/choices/choices_panel.hpp"
 #include "ui/paper/sheet_painter.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/window/load_panel.hpp"
 #include "ui/window/sheet_printer.hpp"
 
 #include <QButtonGroup>
@@ -62,7 +63,7 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
       m_list(new QListWidget(this)), m_page(new QComboBox(this)),
       m_write(new QPushButton(QStringLiteral("Write files…"), this)),
       m_print(new QPushButton(m_set.print, this)), m_status(new QLabel(this)), m_preview(new QLabel),
-      m_scroll(new QScrollArea(this)) {
+      m_scroll(new QScrollArea(this)), m_view(new QStackedWidget(this)) {
     for (const auto& [text, size] : {std::pair{"A4", core::PageSize::A4},
                                      std::pair{"Letter", core::PageSize::Letter},
                                      std::pair{"A3", core::PageSize::A3},
@@ -84,7 +85,10 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(12, 12, 12, 12);
     layout->addWidget(makeSide());
-    layout->addWidget(m_scroll, 1);
+    m_view->addWidget(m_scroll);
+    layout->addWidget(m_view, 1);
+    if (m_set.floats)
+        makeLoad(mode);
 
     connect(m_list, &QListWidget::currentRowChanged, this, &SheetsBench::showSheet);
     connect(m_page, &QComboBox::currentIndexChanged, this, [this] {
@@ -145,6 +149,8 @@ QWidget* SheetsBench::makeSide() {
         };
         page(tr("Pages"))->setChecked(true);
         m_choicesButton = page(m_set.choices);
+        if (m_set.floats)
+            m_afloatButton = page(tr("Afloat"));
         bar->addStretch(1);
         layout->addWidget(strip);
         connect(m_choicesButton, &QToolButton::toggled, this, [this](bool on) {
@@ -153,6 +159,22 @@ QWidget* SheetsBench::makeSide() {
     }
     layout->addWidget(m_side, 1);
     return side;
+}
+
+void SheetsBench::makeLoad(TaskRunner::Mode mode) {
+    m_load = new LoadPanel(mode, this);
+    m_view->addWidget(m_load);
+    connect(m_afloatButton, &QToolButton::toggled, this, [this](bool on) {
+        m_view->setCurrentIndex(on ? 1 : 0);
+    });
+    connect(m_load, &LoadPanel::moved, this, &SheetsBench::loadMoved);
+}
+
+void SheetsBench::showAfloat(bool shown) {
+    if (m_afloatButton == nullptr)
+        return;
+    (shown ? m_afloatButton : static_cast<QToolButton*>(m_afloatButton->group()->buttons().front()))
+        ->setChecked(true);
 }
 
 void SheetsBench::showChoices(bool shown) {
@@ -174,6 +196,8 @@ QString SheetsBench::status() const {
 
 void SheetsBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_boat = std::move(boat);
+    if (m_load != nullptr)
+        m_load->setBoat(m_boat);
     m_dirty = true;
     m_layout->cancel();
     m_printing->cancel(); // of a boat that is no more
@@ -211,6 +235,8 @@ void SheetsBench::setUnits(core::Units units) {
     m_dirty = true;
     if (m_choices != nullptr)
         m_choices->setUnits(units);
+    if (m_load != nullptr)
+        m_load->setUnits(units);
     if (!m_paperChosen)
         showPaper(paperFor(units));
     if (isVisible())

@@ -24,6 +24,7 @@ class QToolButton;
 namespace sheerlay::ui {
 
 class ChoicesPanel;
+class LoadPanel;
 
 /// A bench of pages: what goes to the shop on paper, to look through, write as PDF and print. Pages are laid
 /// out on a worker when the bench is first looked at.
@@ -40,6 +41,10 @@ public:
     void setStale(bool stale);
     /// The form beside the pages; none where nothing is decided here.
     [[nodiscard]] ChoicesPanel* choices() const { return m_choices; }
+    /// The boat in the water; none where the set has none.
+    [[nodiscard]] LoadPanel* load() const { return m_load; }
+    /// Puts her in the pages' place, or the pages in hers.
+    void showAfloat(bool shown);
     /// Puts the list of pages, or the form, beside the picture.
     void showChoices(bool shown);
     [[nodiscard]] const std::vector<core::Sheet>& sheets() const noexcept { return m_sheets; }
@@ -50,6 +55,8 @@ public:
 
 Q_SIGNALS:
     void paperChosen(core::PageSize paper); ///< by hand
+    /// A load was dragged along her. @param x  mm, datum of the table
+    void loadMoved(std::size_t load, double x);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -58,6 +65,7 @@ protected:
 private:
     QWidget* makePages();
     QWidget* makeSide();
+    void makeLoad(TaskRunner::Mode mode);
     void layOut();
     void refreshButtons();
     void showSheet();
@@ -85,6 +93,9 @@ private:
     QLabel* m_status;
     QLabel* m_preview;
     QScrollArea* m_scroll;
+    QStackedWidget* m_view;
+    LoadPanel* m_load = nullptr;
+    QToolButton* m_afloatButton = nullptr;
 };
 
 } // namespace sheerlay::ui

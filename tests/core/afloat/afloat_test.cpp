@@ -114,7 +114,10 @@ TEST_CASE("a load that swamps her is told in words, with what she carries") {
     project.afloat->loads.back() = {"bricks", 230, 100, 0, 200, 0}; // at the bow
     const AfterPlanking forward = afterPlanking(project, hull, plan);
     CHECK(std::any_of(forward.findings.begin(), forward.findings.end(), [](const Finding& f) {
-        return f.text.find("over the sheer at the bow;") != std::string::npos;
+        return f.text.find(" deep there") != std::string::npos; // how deep the water stands over the sheer
+    }));
+    CHECK(std::any_of(forward.findings.begin(), forward.findings.end(), [](const Finding& f) {
+        return f.text.find("over the sheer at the bow, ") != std::string::npos;
     }));
     project.afloat->loads.back() = {"bricks", 230, 4500, 0, 200, 0}; // at the stern
     const AfterPlanking astern = afterPlanking(project, hull, plan);
@@ -149,6 +152,18 @@ TEST_CASE("weight high over her centreline is not told as an even rest") {
     const AfterPlanking after = afterPlanking(project, hull, plan);
     CHECK_FALSE(after.afloat->rest);
     CHECK(has(after.findings, "swamps"));
+}
+
+TEST_CASE("an outside that can't be found is told, and nothing is reckoned from it") {
+    const auto& [bare, whole, plan] = test::canoeToLoad();
+    const Project project = test::loaded(bare);
+    LoftedHull hull = whole;
+    hull.laid.trims.siding =
+        hull.laid.trims.siding.widened(5000); // wider than she is: no centreline to end at
+    const AfterPlanking after = afterPlanking(project, hull, plan);
+    CHECK(has(after.findings, "no-outside"));
+    CHECK_FALSE(after.afloat);
+    CHECK_FALSE(after.weights);
 }
 
 TEST_CASE("salt water carries more") {

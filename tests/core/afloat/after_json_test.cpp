@@ -39,6 +39,17 @@ TEST_CASE("the fit-out stands beside them under its own key") {
     CHECK_FALSE(json.contains("covering"));
 }
 
+TEST_CASE("glue and fastenings stand under their own keys") {
+    AfterPlanking after;
+    after.glue = {{"fillets", true, 0.0, 0.25, 0.2, {}}};
+    after.fastenings = {{Fastening::Kind::Bolt, "yoke", 6.35, 70, 2, 0.05, {}}};
+    const auto json = nlohmann::json::parse(withAfterPlanking(R"({"a":0})", after));
+    CHECK(json["glue"][0]["litres"] == 0.25);
+    CHECK(json["glue"][0]["epoxy"] == true);
+    CHECK(json["fastenings"][0]["kind"] == "bolt");
+    CHECK(json["fastenings"][0]["count"] == 2);
+}
+
 TEST_CASE("nothing asked, nothing added; a boat that swamps has no rest") {
     CHECK(withAfterPlanking(R"({"version":1})", AfterPlanking{}) == R"({"version":1})");
     const auto& [bare, hull, plan] = test::canoeToLoad();
@@ -49,5 +60,5 @@ TEST_CASE("nothing asked, nothing added; a boat that swamps has no rest") {
         nlohmann::json::parse(withAfterPlanking(R"({"a":0})", afterPlanking(project, hull, plan)));
     CHECK(json["afloat"]["rest"].is_null());
     CHECK_FALSE(json.contains("covering"));
-    CHECK_THROWS_AS(withAfterPlanking("[]", AfterPlanking{}), std::invalid_argument);
+    CHECK_THROWS_AS(withAfterPlanking("[]", afterPlanking(project, hull, plan)), std::invalid_argument);
 }

@@ -17,14 +17,14 @@ using Eigen::Vector3d;
 namespace {
 
 /// Wigley's hull carried on 120 mm above her water, as a trimmed spline surface like any lofted hull.
-TrimmedSurface wigleySurface(double L, double B, double T) {
+TrimmedSurface wigleySurface(double L, double B, double T, const geometry::Trims& trims = {}) {
     const auto breadth = test::wigley(L, B, T);
     const double top = 120;
     const auto surface =
         test::splineOf([&](double u, double v) { return Vector3d(u, breadth(u, top - v).y, top - v); },
                        {-L / 2 - 400, 200, static_cast<int>((L + 800) / 200)},
                        {0, (T + top + 100) / 10, 10});
-    return trimSurface(surface, {}).value();
+    return trimSurface(surface, trims).value();
 }
 
 } // namespace
@@ -68,6 +68,25 @@ TEST_CASE("Wigley's hull as a trimmed surface floats within a tenth of a percent
     CHECK(s.planeInertia(0, 0) / s.volume == Approx(3 * L * L / (40 * T)).epsilon(1e-3));
     CHECK(s.wettedSkin == Approx(5121927.486).epsilon(1e-3));
     CHECK(s.length == Approx(L).epsilon(1e-3));
+}
+
+TEST_CASE("a transom is wetted up to the water, plumb or raked") {
+    const double L = 5000, B = 800, T = 400, x = 0.3 * L;
+    const double fullness = 1 - 4 * x * x / (L * L);
+    geometry::Trims trims;
+    trims.stern = geometry::TransomPlane{x, 0.0, 0.0};
+    const Submerged plumb = submerged(floatBodyOf(wigleySurface(L, B, T, trims)), {});
+    // both sides of B/2 f (1 - (z/T)^2) from the keel up to the water
+    CHECK(plumb.wettedTransom == Approx(2.0 / 3 * B * T * fullness).epsilon(1e-3));
+    CHECK(submerged(floatBodyOf(wigleySurface(L, B, T)), {}).wettedTransom == 0.0);
+    trims.stern->slope = 0.2;
+    const Submerged raked = submerged(floatBodyOf(wigleySurface(L, B, T, trims)), {});
+    double seen = 0.0; // along x: each strip of dz at its own x
+    for (int i = 0; i < 4000; ++i) {
+        const double z = -T * (i + 0.5) / 4000, at = x + 0.2 * z;
+        seen += T / 4000 * B * (1 - 4 * at * at / (L * L)) * (1 - z * z / (T * T));
+    }
+    CHECK(raked.wettedTransom == Approx(seen * std::hypot(1.0, 0.2)).epsilon(1e-3));
 }
 
 TEST_CASE("finer sections change less and less") {

@@ -88,7 +88,9 @@ TEST_CASE("a box in trim and heel: the water's plane cuts a truncated prism") {
     // Volume under an inclined plane that leaves through the four sides alone is footprint times the mean
     // depth, whatever the trim and heel; the centre's place follows from the second moments of the footprint.
     const double L = 4000, B = 1000, D = 700;
-    const FloatBody body = test::prism({{B / 2, D}, {B / 2, 0}, {0, 0}}, L);
+    FloatBody body = test::prism({{B / 2, D}, {B / 2, 0}, {0, 0}}, L);
+    for (const double x : {-L / 2, L / 2})
+        body.closeWith({{x, B / 2, D}, {x, B / 2, 0}, {x, 0, 0}});
     WaterPlane water{300, 0.03, 0.2};
     const Submerged s = submerged(body, water);
     const Vector3d up = water.up();
@@ -104,6 +106,7 @@ TEST_CASE("a box in trim and heel: the water's plane cuts a truncated prism") {
     CHECK(near(s.beam, B / std::cos(water.heel), 1e-6));
     // skin: the bottom, and sides whose wetted heights add up to twice the mean depth; ends are not counted
     CHECK(near(s.wettedSkin, L * B + 2 * L * depth, 1e-6));
+    CHECK(near(s.wettedTransom, 2 * B * depth, 1e-9)); // both, at depths that mean to the middle's
 }
 
 TEST_CASE("water over everything finds the whole body, under everything none") {

@@ -88,7 +88,10 @@ TEST_CASE("in a sphere the bulkhead closes off half a cap") {
             CHECK(e.bevel == Approx(std::asin(0.6)).margin(angle));
         }
         CHECK(b.voidVolume == Approx(pi * 194 * 194 * (3 * 500 - 194) / 3 / 2).epsilon(1e-3));
-        CHECK(planBulkhead({end, 200, 6, 0, 0, 0}, faces, {}).findings.size() == 1); // 37 degrees: told
+        const auto told = planBulkhead({end, 200, 6, 0, 0, 0}, faces, {}).findings;
+        REQUIRE(told.size() == 1); // 37 degrees
+        CHECK(told[0].code == "bulkhead-bevel");
+        CHECK(planBulkhead({end, 300, 6, 0, 0, 0}, faces, {}).findings.empty()); // 24 degrees
     }
 }
 

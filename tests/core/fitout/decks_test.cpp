@@ -108,6 +108,13 @@ TEST_CASE("a crown is an arc across, and its plate as wide as the arc is long") 
     CHECK(narrow.deck->places.back().rise == Approx(0).margin(1e-6));
     CHECK(std::abs(narrow.deck->misfit) < 5);
     CHECK(narrow.deck->misfit != 0.0);
+
+    // sprung hard, by more than a millimetre, which is told
+    const auto round = planDeck(deckOf(End::Bow, 800, 150), pointed, std::nullopt);
+    REQUIRE(round.deck);
+    CHECK(std::abs(round.deck->misfit) > 1);
+    REQUIRE(round.findings.size() == 1);
+    CHECK(round.findings[0].code == "deck-not-flat");
 }
 
 TEST_CASE("a deck with no room between the gunwales is told") {

@@ -65,5 +65,6 @@ TEST_CASE("on a sphere every strip alike, and a tight one is told") {
     CHECK(f.facets[0].across == Approx(1.0 / 80).epsilon(1e-3));
     CHECK(f.facets[0].height == Approx(25.0 * 25 / 80 / 8).margin(exact));
     REQUIRE(f.findings.size() == 1); // 0.98 mm of 6
+    CHECK(f.findings[0].code == "facet-deep");
     CHECK(f.findings[0].strip == "S05");
 }

@@ -79,6 +79,9 @@ TEST_CASE("a bolt near a rail's end, a seat too high and a seat beyond the ends 
     const SeatPlan narrow = planSeat(clear, pipe.faces, 0, InnerGunwale{{40, 18}, pipe.gunwale->line});
     CHECK_FALSE(has(narrow.findings, "bolt-near-end"));
     CHECK(has(narrow.findings, "foot-room"));
+    CHECK_FALSE(has(narrow.findings, "seat-opening"));
+    clear.opening = 720; // with two rails of 40 beside it as wide as the pipe there
+    CHECK(has(planSeat(clear, pipe.faces, 0, pipe.gunwale).findings, "seat-opening"));
     CHECK(has(planSeat(seatAt(1500, 10, 0), pipe.faces, 0, pipe.gunwale).findings, "seat-above-gunwale"));
     for (const SeatChoice& c : {seatAt(3500, 90, 0), seatAt(1500, 396, 0)}) {
         const SeatPlan plan = planSeat(c, pipe.faces, 0, pipe.gunwale);

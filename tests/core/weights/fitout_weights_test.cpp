@@ -75,3 +75,26 @@ TEST_CASE("a flat deck is plywood of its plan's area; nothing fitted weighs noth
     CHECK(items[0].centre.z() == Approx(320));
     CHECK(fitoutWeights(project, Fitout{}).empty());
 }
+
+TEST_CASE("screws, bolts and glue are parts of the boat, each at its common centre") {
+    std::vector<WeightItem> items;
+    addWeight(items, std::vector<Fastening>{});
+    addWeight(items, std::vector<GlueUse>{});
+    CHECK(items.empty());
+    Fastening screws, bolts;
+    screws.mass = 0.1;
+    screws.centre = {1000, 0, 300};
+    bolts.mass = 0.3;
+    bolts.centre = {2000, 0, 200};
+    addWeight(items, {screws, bolts});
+    GlueUse glue;
+    glue.mass = 0.5;
+    glue.centre = {1500, 0, 100};
+    addWeight(items, {glue});
+    REQUIRE(items.size() == 2);
+    CHECK(items[0].mass == Approx(0.4));
+    CHECK(items[0].centre.x() == Approx(1750));
+    CHECK(items[0].centre.z() == Approx(225));
+    CHECK(items[1].name == "glue and fillets");
+    CHECK(items[1].plusMinus == Approx(0.15));
+}

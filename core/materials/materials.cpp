@@ -1,0 +1,279 @@
+#include "core/materials/materials.hpp"
+
+#include "core/patterns/nest_sheets.hpp"
+#include "core/project/wood.hpp"
+#include "core/sheets/words.hpp"
+#include "core/stock/row_woods.hpp"
+#include "core/stock/stock_words.hpp"
+#include "core/units/length.hpp"
+#include "core/units/number_text.hpp"
+#include "core/units/weight.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <utility>
+
+namespace sheerlay::core {
+
+namespace {
+
+constexpr double mmPerFoot = 304.8, mmPerYard = 914.4, mmPerMetre = 1000.0;
+constexpr double ouncesPerGallon = 128.0;
+
+class Lister {
+public:
+    Lister(const Project& project, Units units) : m_project(project), m_inches(units == Units::Inches) {}
+
+    void boards(const StockPlan& stock) {
+        for (const LotUse& use : stock.lots)
+            if (use.boards > 0)
+                m_all.push_back({Shop::Wood,
+                                 spoken(use.lot.wood) + " boards, lot " + use.lot.name,
+                                 sizeText(use.lot, units()),
+                                 static_cast<double>(use.boards),
+                                 "boards",
+                                 use.lot.price,
+                                 use.cost});
+    }
+    void strips(const Plan& plan) {
+        const auto woods = rowWoods(m_project, plan);
+        const double spare = 1 + Stock{}.spare;
+        std::map<std::string, double> run;
+        for (const Strip& strip : plan.strips)
+            run[woods.at(strip.row)] += spare * strip.cutLength;
+        for (const auto& [wood, length] : run)
+            length_(Shop::Wood,
+                    "strips, " + spoken(wood) + ", " + numberText(100 * (spare - 1), 0) +
+                        " percent spare in it",
+                    section(m_project.strips.thickness, m_project.strips.width),
+                    length);
+    }
+    void gunwale(const std::string& name, const Gunwale& g) {
+        double run = 0.0, longest = 0.0;
+        for (const GunwalePiece& piece : g.pieces) {
+            run += 2 * piece.length();
+            longest = std::max(longest, piece.length());
+        }
+        if (g.pieces.empty()) { // no stock is long enough: the whole is told
+            run = 2 * g.cutLength;
+            longest = g.cutLength;
+        }
+        length_(Shop::Wood,
+                name + ", " + fitWood() + ", " +
+                    std::to_string(2 * std::max<std::size_t>(1, g.pieces.size())) + " pieces of at most " +
+                    pieceText(longest, units()),
+                section(g.size.width, g.size.height),
+                run);
+    }
+    void crossPieces(const Fitout& fitout) {
+        std::map<std::string, double> run;
+        double hangers = 0.0;
+        const auto bar = [&](const BoltedPiece& part) {
+            const CrossPiece& p = part.piece;
+            run[section(p.width, p.height)] += std::max({p.frontTop, p.backTop, p.frontBottom, p.backBottom});
+            if (part.bolt)
+                hangers += 2 * std::max(0.0, part.bolt->hanger);
+        };
+        for (const Seat& s : fitout.seats) {
+            bar(s.front);
+            bar(s.back);
+            run[section(s.choice.rail.width, s.choice.rail.height)] += 2 * s.sideRail;
+        }
+        for (const Thwart& t : fitout.thwarts)
+            bar(t.bar);
+        if (fitout.yoke)
+            bar(fitout.yoke->bar);
+        for (const auto& [size, length] : run)
+            length_(
+                Shop::Wood, "seats, thwarts and yoke, " + fitWood() + ", tenons not counted", size, length);
+        if (hangers > 0.0)
+            length_(Shop::Wood, "hangers, " + fitWood(), "as wide as the rails", hangers);
+    }
+    /// Bulkheads and decks of one thickness on sheets of 8 by 4 ft.
+    void plywood(const Fitout& fitout) {
+        std::map<double, std::vector<std::vector<Eigen::Vector2d>>> parts;
+        for (const Bulkhead& b : fitout.bulkheads)
+            parts[b.choice.thickness].push_back(b.outline);
+        for (const Deck& d : fitout.decks)
+            parts[d.choice.thickness].push_back(d.flat);
+        for (const auto& [thickness, outlines] : parts) {
+            const Nesting nesting = nest(outlines, SheetGoods{});
+            const std::size_t sheets = nesting.sheets.size() + nesting.tooLarge.size();
+            this->sheets("plywood for bulkheads and decks", thickness, SheetSize{}, sheets);
+        }
+    }
+    void moulds(const LoftedHull& hull) {
+        const auto set = mouldsOf(m_project, hull);
+        if (!set)
+            return;
+        const NestedBoards boards = nestMoulds(*set, m_project.moulds);
+        std::map<std::size_t, std::size_t> count;
+        for (const NestedSheet& sheet : boards.nesting.sheets)
+            ++count[sheet.size];
+        for (const auto& [size, number] : count)
+            sheets("plywood for moulds and stem forms",
+                   m_project.moulds.thickness,
+                   boards.goods.sizes[size],
+                   number);
+    }
+    void cloth(const FaceCovering& f) {
+        const double ounces = f.choices.cloth / gsmPerOunce;
+        const std::string weight = m_inches ? numberText(ounces, 1) + " oz to the square yard"
+                                            : numberText(f.choices.cloth, 0) + " g to the square metre";
+        add(Shop::Glass,
+            "cloth, " + f.name + ", " + weight,
+            stockText(f.choices.roll, units()) + " roll",
+            upTo(f.fromRoll / (m_inches ? mmPerYard : mmPerMetre), 0.5),
+            m_inches ? "yd" : "m");
+    }
+    void resin(const AfterPlanking& after) {
+        double mixed = after.covering ? after.covering->litres : 0.0, wood = 0.0;
+        for (const GlueUse& g : after.glue)
+            (g.epoxy ? mixed : wood) += g.litres;
+        const CoveringChoices choices = m_project.covering.value_or(CoveringChoices{});
+        CoveringPlan plan;
+        plan.mix = choices.mix;
+        if (const auto parts = plan.litresOf(mixed)) {
+            litres("resin", parts->resin);
+            litres("hardener", parts->hardener);
+        } else if (const auto masses = plan.kilogramsOf(mixed, choices.liquidDensity)) {
+            kilograms("resin", masses->resin);
+            kilograms("hardener", masses->hardener);
+        } else {
+            litres("resin and hardener together", mixed);
+        }
+        litres("glue for wood, for the strips' edges", wood);
+        litres("varnish", after.covering ? after.covering->varnish : 0.0);
+    }
+    void fastenings(const AfterPlanking& after) {
+        std::map<double, int> bolts; // by length
+        const double step = m_inches ? mmPerInch / 4 : 5.0;
+        const auto size = [&](const std::string& across, double length) {
+            return across + " by " + formatLength(length, units(), 4);
+        };
+        for (const Fastening& f : after.fastenings)
+            if (f.kind == Fastening::Kind::Screw)
+                add(Shop::Fastenings,
+                    "wood screws, " + f.what,
+                    size(m_inches ? "No. 8" : numberText(f.diameter, 1) + " mm",
+                         std::floor(f.length / step + 1e-6) * step),
+                    f.count,
+                    "screws");
+            else
+                bolts[std::ceil(f.length / step - 1e-6) * step] += f.count;
+        for (const auto& [length, count] : bolts)
+            add(Shop::Fastenings,
+                "bolts with nut and two washers",
+                size(m_inches ? "1/4\"" : "6 mm", length),
+                count,
+                "bolts");
+        if (!after.fitout)
+            return;
+        if (after.fitout->gunwales && after.fitout->gunwales->plugCount > 0)
+            add(Shop::Fastenings, "wooden plugs", "", after.fitout->gunwales->plugCount, "plugs");
+        double cane = 0.0;
+        for (const Seat& s : after.fitout->seats)
+            cane += s.caning ? s.caning->cane : 0.0;
+        length_(Shop::Fastenings, "cane for seats", "", cane);
+    }
+    std::vector<Material> take() { return std::move(m_all); }
+
+private:
+    [[nodiscard]] Units units() const { return m_inches ? Units::Inches : Units::Millimetres; }
+    [[nodiscard]] std::string fitWood() const {
+        return spoken(m_project.fitout ? m_project.fitout->wood : FitoutChoices{}.wood);
+    }
+    [[nodiscard]] std::string section(double one, double other) const {
+        return stockText(one, units()) + " by " + stockText(other, units());
+    }
+    static double upTo(double amount, double step) { return std::ceil(amount / step - 1e-9) * step; }
+
+    void add(Shop shop, std::string what, std::string size, double amount, std::string unit) {
+        if (amount > 0.0)
+            m_all.push_back({shop, std::move(what), std::move(size), amount, std::move(unit), {}, {}});
+    }
+    void length_(Shop shop, std::string what, std::string size, double millimetres) {
+        add(shop,
+            std::move(what),
+            std::move(size),
+            m_inches ? upTo(millimetres / mmPerFoot, 1.0) : upTo(millimetres / mmPerMetre, 0.1),
+            m_inches ? "ft" : "m");
+    }
+    void litres(const std::string& what, double litres) {
+        add(Shop::Resin,
+            what,
+            "",
+            m_inches ? upTo(litres / litresPerGallon * ouncesPerGallon, 1.0) : upTo(litres, 0.05),
+            m_inches ? "fl oz" : "L");
+    }
+    void kilograms(const std::string& what, double mass) {
+        add(Shop::Resin,
+            what,
+            "",
+            m_inches ? upTo(mass / kgPerPound, 0.1) : upTo(mass, 0.05),
+            m_inches ? "lb" : "kg");
+    }
+    void sheets(const std::string& what, double thickness, const SheetSize& size, std::size_t count) {
+        add(Shop::Wood,
+            what,
+            stockText(thickness, units()) + ", " + formatLength(size.length, units(), 4) + " by " +
+                formatLength(size.width, units(), 4),
+            static_cast<double>(count),
+            "sheets");
+    }
+
+    const Project& m_project;
+    bool m_inches;
+    std::vector<Material> m_all;
+};
+
+} // namespace
+
+const char* toText(Shop shop) noexcept {
+    switch (shop) {
+    case Shop::Glass:
+        return "glass";
+    case Shop::Resin:
+        return "resin";
+    case Shop::Fastenings:
+        return "fastenings";
+    case Shop::Wood:
+        break;
+    }
+    return "wood";
+}
+
+std::vector<Material>
+materialsOf(const Project& project, const LoftedHull& hull, const ShopPlan& shop, Units units) {
+    Lister list(project, units);
+    if (shop.stock)
+        list.boards(*shop.stock);
+    else
+        list.strips(shop.plan);
+    if (const auto& fitout = shop.after.fitout) {
+        if (fitout->gunwales) {
+            list.gunwale("inner gunwale", fitout->gunwales->inner);
+            list.gunwale("outer gunwale", fitout->gunwales->outer);
+        }
+        list.crossPieces(*fitout);
+        list.plywood(*fitout);
+    }
+    list.moulds(hull);
+    if (shop.after.covering)
+        for (const FaceCovering& face : shop.after.covering->faces)
+            list.cloth(face);
+    list.resin(shop.after);
+    list.fastenings(shop.after);
+    return list.take();
+}
+
+std::optional<double> knownCost(const std::vector<Material>& materials) {
+    std::optional<double> sum;
+    for (const Material& m : materials)
+        if (m.cost)
+            sum = sum.value_or(0.0) + *m.cost;
+    return sum;
+}
+
+} // namespace sheerlay::core
