@@ -23,7 +23,7 @@ endif()
 
 if(SHEERLAY_UI)
     find_package(CLI11 REQUIRED)
-    find_package(Qt6 6.4 REQUIRED COMPONENTS Widgets OpenGL OpenGLWidgets PrintSupport Svg Concurrent Test)
+    find_package(Qt6 6.4 REQUIRED COMPONENTS Widgets OpenGL OpenGLWidgets PrintSupport Svg Concurrent Test LinguistTools)
 
     # Debian's OpenCASCADE: the version file only accepts the exact version, the targets name libtbb by absolute path
     # and carry no include directory. All three are mended here, once.

@@ -4,7 +4,7 @@
 # shellcheck disable=SC2034  # read by the scripts that source this file
 SHEERLAY_PACKAGES_BUILD=(
     g++ cmake ninja-build ccache lld
-    qt6-base-dev libqt6opengl6-dev qt6-svg-dev libgl1-mesa-dri
+    qt6-base-dev qt6-tools-dev qt6-l10n-tools qt6-tools-dev-tools libqt6opengl6-dev qt6-svg-dev libgl1-mesa-dri
     libocct-foundation-dev libocct-modeling-data-dev libocct-modeling-algorithms-dev
     libocct-ocaf-dev libocct-visualization-dev libocct-data-exchange-dev
     libtbb-dev libfreetype-dev libfontconfig-dev

@@ -3,8 +3,10 @@
 #include "ui/window/style.hpp"
 
 #include <QApplication>
+#include <QSettings>
 #include <QStandardPaths>
 #include <QSurfaceFormat>
+#include <QTemporaryDir>
 
 #include <cstdlib>
 
@@ -21,6 +23,9 @@ inline QApplication& qtApp() {
         format.setStencilBufferSize(8);
         QSurfaceFormat::setDefaultFormat(format);
         QStandardPaths::setTestModeEnabled(true);
+        // what the window remembers is this program's alone: others may run beside it
+        static const QTemporaryDir settings;
+        QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, settings.path());
         static int argc = 1;
         static char name[] = "sheerlay-test";
         static char* argv[] = {name, nullptr};

@@ -1,5 +1,6 @@
 #include "ui/choices/choice_form.hpp"
 #include "ui/choices/form_builder.hpp"
+#include "ui/scene/wording.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -27,34 +28,35 @@ ChoiceGroup waterGroup() {
     FormBuilder<AfloatChoices> form(afloatOf);
     form.number(Kind::Number,
                 &AfloatChoices::density,
-                formText("Water, kg/m³"),
-                formText("Fresh water 1000, salt water 1025."))
+                Wording::tr("Water, kg/m³"),
+                Wording::tr("Fresh water 1000, salt water 1025."))
         .length(&AfloatChoices::freeboard,
-                formText("Freeboard kept"),
-                formText("From the water to the lowest sheer at the largest load."))
+                Wording::tr("Freeboard kept"),
+                Wording::tr("From the water to the lowest sheer at the largest load."))
         .number(Kind::Weight,
                 &AfloatChoices::boatMass,
-                formText("She weighs"),
-                formText("from her parts"),
-                formText("The boat alone, once you have weighed her."));
-    return {formText("Afloat"), form.fields(), [](Project& p) { p.afloat.reset(); }};
+                Wording::tr("She weighs"),
+                Wording::tr("from her parts"),
+                Wording::tr("The boat alone, once you have weighed her."));
+    return {Wording::tr("Afloat"), form.fields(), [](Project& p) { p.afloat.reset(); }};
 }
 
 ChoiceGroup weightGroup(Weights list, std::size_t index, const QString& title) {
     FormBuilder<PlacedWeight> form(
         [list, index](Project& p) -> PlacedWeight& { return (afloatOf(p).*list)[index]; });
-    form.words(&PlacedWeight::name, formText("Name"), formText("As it stands on the sheet."))
-        .number(Kind::Weight, &PlacedWeight::mass, formText("Weight"), formText("With clothes and boots."))
-        .length(&PlacedWeight::x, formText("At"), formText("In the table's x."))
+    form.words(&PlacedWeight::name, Wording::tr("Name"), Wording::tr("As it stands on the sheet."))
+        .number(
+            Kind::Weight, &PlacedWeight::mass, Wording::tr("Weight"), Wording::tr("With clothes and boots."))
+        .length(&PlacedWeight::x, Wording::tr("At"), Wording::tr("In the table's x."))
         .length(
             &PlacedWeight::height,
-            formText("Height"),
-            formText(
+            Wording::tr("Height"),
+            Wording::tr(
                 "Of the weight's own centre above the base line; a sitting paddler's is about 10 in above "
                 "the seat."))
         .length(&PlacedWeight::y,
-                formText("Off centre"),
-                formText("From the centreline; + to starboard, - to port."));
+                Wording::tr("Off centre"),
+                Wording::tr("From the centreline; + to starboard, - to port."));
     return {title.arg(index + 1),
             form.fields(),
             removeAt(
@@ -74,19 +76,19 @@ ChoiceForm afloatForm(const Project& project) {
     if (project.afloat) {
         form.groups.push_back(waterGroup());
         for (std::size_t i = 0; i < project.afloat->loads.size(); ++i)
-            form.groups.push_back(weightGroup(&AfloatChoices::loads, i, formText("Aboard %1")));
+            form.groups.push_back(weightGroup(&AfloatChoices::loads, i, Wording::tr("Aboard %1")));
         for (std::size_t i = 0; i < project.afloat->parts.size(); ++i)
-            form.groups.push_back(weightGroup(&AfloatChoices::parts, i, formText("Part of her %1")));
+            form.groups.push_back(weightGroup(&AfloatChoices::parts, i, Wording::tr("Part of her %1")));
     }
     constexpr double paddler = 80.0, pack = 20.0, part = 1.0; // kg, to be changed
-    form.adders.push_back({formText("A paddler"),
-                           formText("Put amidships at first; give weight and place."),
+    form.adders.push_back({Wording::tr("A paddler"),
+                           Wording::tr("Put amidships at first; give weight and place."),
                            [](Project& p) { begun(p).loads.push_back(placed(p, "paddler", paddler)); }});
-    form.adders.push_back({formText("Gear"),
-                           formText("A pack, a dog, a cooler; give weight and place."),
+    form.adders.push_back({Wording::tr("Gear"),
+                           Wording::tr("A pack, a dog, a cooler; give weight and place."),
                            [](Project& p) { begun(p).loads.push_back(placed(p, "pack", pack)); }});
-    form.adders.push_back({formText("A part of the boat"),
-                           formText("What the fit-out does not know of, such as a foot brace."),
+    form.adders.push_back({Wording::tr("A part of the boat"),
+                           Wording::tr("What the fit-out does not know of, such as a foot brace."),
                            [](Project& p) { begun(p).parts.push_back(placed(p, "part", part)); }});
     return form;
 }

@@ -1,5 +1,6 @@
 #include "ui/choices/choice_form.hpp"
 #include "ui/choices/form_builder.hpp"
+#include "ui/scene/wording.hpp"
 
 #include <QRegularExpression>
 
@@ -27,22 +28,25 @@ CoveringChoices& begun(Project& project) {
 
 ChoiceGroup faceGroup(std::optional<ClothFace> CoveringChoices::*face, const QString& title) {
     FormBuilder<ClothFace> form([face](Project& p) -> ClothFace& { return *(coveringOf(p).*face); });
-    form.number(
-            Kind::Cloth,
-            &ClothFace::cloth,
-            formText("Cloth"),
-            formText("Its weight: ounces to the square yard (6 oz), or grams to the square metre (200 g)."))
-        .length(&ClothFace::roll, formText("Roll"), formText("Width of the roll it comes on."))
-        .oneOf(
-            &ClothFace::lay,
-            formText("Laid"),
-            {formText("in fewest pieces"), formText("in one drape"), formText("a piece a side")},
-            formText("One drape over the keel, or a piece a side with an overlap along it; the fewest pieces "
-                     "that the roll allows."))
-        .length(&ClothFace::overlap, formText("Overlap"), formText("Where two pieces meet."))
-        .length(&ClothFace::overhang, formText("Overhang"), formText("Past sheer and stems, cut off later."))
-        .count(
-            &ClothFace::coats, formText("Fill coats"), formText("Rolled on after the cloth is wetted out."));
+    form.number(Kind::Cloth,
+                &ClothFace::cloth,
+                Wording::tr("Cloth"),
+                Wording::tr(
+                    "Its weight: ounces to the square yard (6 oz), or grams to the square metre (200 g)."))
+        .length(&ClothFace::roll, Wording::tr("Roll"), Wording::tr("Width of the roll it comes on."))
+        .oneOf(&ClothFace::lay,
+               Wording::tr("Laid"),
+               {Wording::tr("in fewest pieces"), Wording::tr("in one drape"), Wording::tr("a piece a side")},
+               Wording::tr(
+                   "One drape over the keel, or a piece a side with an overlap along it; the fewest pieces "
+                   "that the roll allows."))
+        .length(&ClothFace::overlap, Wording::tr("Overlap"), Wording::tr("Where two pieces meet."))
+        .length(&ClothFace::overhang,
+                Wording::tr("Overhang"),
+                Wording::tr("Past sheer and stems, cut off later."))
+        .count(&ClothFace::coats,
+               Wording::tr("Fill coats"),
+               Wording::tr("Rolled on after the cloth is wetted out."));
     return {title, form.fields(), [face](Project& p) { (coveringOf(p).*face).reset(); }};
 }
 
@@ -50,10 +54,10 @@ ChoiceGroup faceGroup(std::optional<ClothFace> CoveringChoices::*face, const QSt
 FormBuilder<CoveringChoices>& addMix(FormBuilder<CoveringChoices>& form) {
     const ChoiceField field{
         Kind::Words,
-        formText("Mixed"),
-        formText("Parts of resin to parts of hardener as the maker prints them, such as “3 : 1 "
-                 "by volume” or “100 : 45 by weight”."),
-        formText("not told"),
+        Wording::tr("Mixed"),
+        Wording::tr("Parts of resin to parts of hardener as the maker prints them, such as “3 : 1 "
+                    "by volume” or “100 : 45 by weight”."),
+        Wording::tr("not told"),
         {},
         {},
         {}};
@@ -76,7 +80,7 @@ FormBuilder<CoveringChoices>& addMix(FormBuilder<CoveringChoices>& form) {
                 return QString();
             const auto said = mixed.match(words->toLower());
             if (!said.hasMatch())
-                return formText("“%1”; “3 : 1 by volume” or “by weight” would do.").arg(*words);
+                return Wording::tr("“%1”; “3 : 1 by volume” or “by weight” would do.").arg(*words);
             c.mix = MixParts{said.captured(1).toDouble(),
                              said.captured(2).toDouble(),
                              said.captured(3) == QStringLiteral("weight")};
@@ -88,49 +92,49 @@ ChoiceGroup resinGroup() {
     FormBuilder<CoveringChoices> form(coveringOf);
     addMix(form);
     form.oneOf(&CoveringChoices::seal,
-               formText("Bare wood"),
-               {formText("no coat first"), formText("sealed first")},
-               formText("A coat on the bare wood, so that the cloth does not starve."))
+               Wording::tr("Bare wood"),
+               {Wording::tr("no coat first"), Wording::tr("sealed first")},
+               Wording::tr("A coat on the bare wood, so that the cloth does not starve."))
         .number(Kind::Number,
                 &CoveringChoices::potLife,
-                formText("Pot life, minutes"),
-                formText("not told"),
-                formText("As the maker prints it; without it no batches are told."))
+                Wording::tr("Pot life, minutes"),
+                Wording::tr("not told"),
+                Wording::tr("As the maker prints it; without it no batches are told."))
         .number(Kind::Number,
                 &CoveringChoices::pace,
-                formText("Pace, m²/min"),
-                formText("Square metres that one pair of hands wets out or rolls in a minute."))
+                Wording::tr("Pace, m²/min"),
+                Wording::tr("Square metres that one pair of hands wets out or rolls in a minute."))
         .scaled(Kind::Number,
                 &CoveringChoices::waste,
                 100.0,
-                formText("Waste, percent"),
-                formText("Left in pots, rollers and on the floor; 15 percent in the published formula."))
+                Wording::tr("Waste, percent"),
+                Wording::tr("Left in pots, rollers and on the floor; 15 percent in the published formula."))
         .number(Kind::Number,
                 &CoveringChoices::wetOut,
-                formText("Wet-out, L/kg"),
-                formText("Litres of mixed resin to a kilogram of cloth, without waste."))
+                Wording::tr("Wet-out, L/kg"),
+                Wording::tr("Litres of mixed resin to a kilogram of cloth, without waste."))
         .number(Kind::Number,
                 &CoveringChoices::fillCoat,
-                formText("Fill coat, L/m²"),
-                formText("Litres to a square metre, without waste."))
+                Wording::tr("Fill coat, L/m²"),
+                Wording::tr("Litres to a square metre, without waste."))
         .number(Kind::Number,
                 &CoveringChoices::sealCoat,
-                formText("Seal coat, L/m²"),
-                formText("Litres to a square metre of bare wood."))
+                Wording::tr("Seal coat, L/m²"),
+                Wording::tr("Litres to a square metre of bare wood."))
         .scaled(Kind::Number,
                 &CoveringChoices::sanded,
                 100.0,
-                formText("Sanded, percent"),
-                formText("Part of the fill coats that is sanded away."))
+                Wording::tr("Sanded, percent"),
+                Wording::tr("Part of the fill coats that is sanded away."))
         .number(Kind::Number,
                 &CoveringChoices::liquidDensity,
-                formText("Liquid, kg/L"),
-                formText("Of the mixed resin, to buy by."))
+                Wording::tr("Liquid, kg/L"),
+                Wording::tr("Of the mixed resin, to buy by."))
         .number(Kind::Number,
                 &CoveringChoices::curedDensity,
-                formText("Cured, kg/L"),
-                formText("Of the hard resin, to weigh by."));
-    return {formText("Resin"), form.fields(), {}};
+                Wording::tr("Cured, kg/L"),
+                Wording::tr("Of the hard resin, to weigh by."));
+    return {Wording::tr("Resin"), form.fields(), {}};
 }
 
 ChoiceGroup clothGroup() {
@@ -138,28 +142,29 @@ ChoiceGroup clothGroup() {
     form.scaled(Kind::Number,
                 &CoveringChoices::clothSpare,
                 100.0,
-                formText("Spare, percent"),
-                formText("Cloth bought beyond the pieces."))
+                Wording::tr("Spare, percent"),
+                Wording::tr("Cloth bought beyond the pieces."))
         .number(Kind::Number,
                 &CoveringChoices::give,
-                formText("Give, degrees"),
-                formText("How far the weave slides before it wrinkles and must be slit."));
-    return {formText("Cloth on both faces"), form.fields(), [](Project& p) { p.covering.reset(); }};
+                Wording::tr("Give, degrees"),
+                Wording::tr("How far the weave slides before it wrinkles and must be slit."));
+    return {Wording::tr("Cloth on both faces"), form.fields(), [](Project& p) { p.covering.reset(); }};
 }
 
 ChoiceGroup varnishGroup() {
     FormBuilder<CoveringChoices> form(coveringOf);
-    form.count(
-            &CoveringChoices::varnishCoats, formText("Coats"), formText("At least three keep the sun off."))
+    form.count(&CoveringChoices::varnishCoats,
+               Wording::tr("Coats"),
+               Wording::tr("At least three keep the sun off."))
         .number(Kind::Number,
                 &CoveringChoices::varnishSpread,
-                formText("Spread, m²/L"),
-                formText("Square metres that a litre covers once."))
+                Wording::tr("Spread, m²/L"),
+                Wording::tr("Square metres that a litre covers once."))
         .number(Kind::Number,
                 &CoveringChoices::varnishFilm,
-                formText("Film, g/m²"),
-                formText("Left on the boat by a coat."));
-    return {formText("Varnish"), form.fields(), {}};
+                Wording::tr("Film, g/m²"),
+                Wording::tr("Left on the boat by a coat."));
+    return {Wording::tr("Varnish"), form.fields(), {}};
 }
 
 ClothFace newFace(int coats) {
@@ -177,17 +182,17 @@ ChoiceForm coveringForm(const Project& project) {
     const CoveringChoices& now = project.covering ? *project.covering : none;
     ChoiceForm form;
     if (now.outside)
-        form.groups.push_back(faceGroup(&CoveringChoices::outside, formText("Cloth outside")));
+        form.groups.push_back(faceGroup(&CoveringChoices::outside, Wording::tr("Cloth outside")));
     else
-        form.adders.push_back({formText("Cloth outside"),
-                               formText("Cloth and resin over the planking, and the varnish with it."),
+        form.adders.push_back({Wording::tr("Cloth outside"),
+                               Wording::tr("Cloth and resin over the planking, and the varnish with it."),
                                [](Project& p) { begun(p).outside = newFace(coatsOutside); }});
     if (now.inside)
-        form.groups.push_back(faceGroup(&CoveringChoices::inside, formText("Cloth inside")));
+        form.groups.push_back(faceGroup(&CoveringChoices::inside, Wording::tr("Cloth inside")));
     else
-        form.adders.push_back({formText("Cloth inside"), formText("Cloth and resin inside."), [](Project& p) {
-                                   begun(p).inside = newFace(coatsInside);
-                               }});
+        form.adders.push_back({Wording::tr("Cloth inside"),
+                               Wording::tr("Cloth and resin inside."),
+                               [](Project& p) { begun(p).inside = newFace(coatsInside); }});
     if (!project.covering)
         return form;
     form.groups.push_back(clothGroup());

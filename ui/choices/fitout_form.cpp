@@ -1,5 +1,6 @@
 #include "ui/choices/choice_form.hpp"
 #include "ui/choices/form_builder.hpp"
+#include "ui/scene/wording.hpp"
 
 #include <numbers>
 
@@ -26,21 +27,21 @@ FitoutChoices& fitoutOf(Project& project) {
 
 std::vector<ChoiceField> sizeFields(std::function<StickSize&(Project&)> of, const QString& what) {
     FormBuilder<StickSize> form(std::move(of));
-    form.length(&StickSize::width, formText("%1, width").arg(what), formText("Across the stick."))
-        .length(&StickSize::height, formText("%1, height").arg(what), formText("Up and down."));
+    form.length(&StickSize::width, Wording::tr("%1, width").arg(what), Wording::tr("Across the stick."))
+        .length(&StickSize::height, Wording::tr("%1, height").arg(what), Wording::tr("Up and down."));
     return form.fields();
 }
 
 ChoiceGroup wholeGroup() {
     FormBuilder<FitoutChoices> form(fitoutOf);
-    addWood(form, &FitoutChoices::wood, formText("Of gunwales, seats, thwarts and yoke."));
+    addWood(form, &FitoutChoices::wood, Wording::tr("Of gunwales, seats, thwarts and yoke."));
     form.length(&FitoutChoices::glassInside,
-                formText("Glass inside"),
-                formText("Thickness of cloth and resin inside; every part fits against it."))
+                Wording::tr("Glass inside"),
+                Wording::tr("Thickness of cloth and resin inside; every part fits against it."))
         .length(&FitoutChoices::glassOutside,
-                formText("Glass outside"),
-                formText("Thickness of cloth and resin outside."));
-    return {formText("All parts"), form.fields(), [](Project& p) { p.fitout.reset(); }};
+                Wording::tr("Glass outside"),
+                Wording::tr("Thickness of cloth and resin outside."));
+    return {Wording::tr("All parts"), form.fields(), [](Project& p) { p.fitout.reset(); }};
 }
 
 GunwaleChoices& gunwalesOf(Project& project) {
@@ -48,69 +49,71 @@ GunwaleChoices& gunwalesOf(Project& project) {
 }
 
 ChoiceGroup gunwaleGroup() {
-    std::vector<ChoiceField> sizes =
-        joined(sizeFields([](Project& p) -> StickSize& { return gunwalesOf(p).inner; }, formText("Inner")),
-               sizeFields([](Project& p) -> StickSize& { return gunwalesOf(p).outer; }, formText("Outer")));
+    std::vector<ChoiceField> sizes = joined(
+        sizeFields([](Project& p) -> StickSize& { return gunwalesOf(p).inner; }, Wording::tr("Inner")),
+        sizeFields([](Project& p) -> StickSize& { return gunwalesOf(p).outer; }, Wording::tr("Outer")));
     FormBuilder<GunwaleChoices> form(gunwalesOf);
     form.oneOf(&GunwaleChoices::stand,
-               formText("They stand"),
-               {formText("plumb"), formText("along the side")},
-               formText("Faces plumb, or flared with the planking."))
+               Wording::tr("They stand"),
+               {Wording::tr("plumb"), Wording::tr("along the side")},
+               Wording::tr("Faces plumb, or flared with the planking."))
         .oneOf(&GunwaleChoices::edge,
-               formText("At the edge"),
-               {formText("beside the planking"), formText("lapping it")},
-               formText("The outer one beside the planking's edge, or rabbeted to cover it."))
+               Wording::tr("At the edge"),
+               {Wording::tr("beside the planking"), Wording::tr("lapping it")},
+               Wording::tr("The outer one beside the planking's edge, or rabbeted to cover it."))
         .length(&GunwaleChoices::stockLength,
-                formText("Stock"),
-                formText("The longest piece to be had; what is longer is scarfed."))
+                Wording::tr("Stock"),
+                Wording::tr("The longest piece to be had; what is longer is scarfed."))
         .number(Kind::Number,
                 &GunwaleChoices::scarfSlope,
-                formText("Scarf slope"),
-                formText("Length of a scarf over the stick's width; 10 holds as well as the wood."))
+                Wording::tr("Scarf slope"),
+                Wording::tr("Length of a scarf over the stick's width; 10 holds as well as the wood."))
         .length(&GunwaleChoices::overLength,
-                formText("Over length"),
-                formText("Left at each end, to be cut when it is fitted."))
-        .length(&GunwaleChoices::screwSpacing, formText("Screws apart"), formText("6 to 8 in is common."))
+                Wording::tr("Over length"),
+                Wording::tr("Left at each end, to be cut when it is fitted."))
+        .length(
+            &GunwaleChoices::screwSpacing, Wording::tr("Screws apart"), Wording::tr("6 to 8 in is common."))
         .oneOf(&GunwaleChoices::plugs,
-               formText("Screw heads"),
-               {formText("flush"), formText("under plugs")},
-               formText("Plugs of the same wood hide the heads."));
-    return {formText("Gunwales"), joined(std::move(sizes), form.fields()), [](Project& p) {
+               Wording::tr("Screw heads"),
+               {Wording::tr("flush"), Wording::tr("under plugs")},
+               Wording::tr("Plugs of the same wood hide the heads."));
+    return {Wording::tr("Gunwales"), joined(std::move(sizes), form.fields()), [](Project& p) {
                 fitoutOf(p).gunwales.reset();
             }};
 }
 
 ChoiceGroup scupperGroup() {
     FormBuilder<ScupperChoice> form([](Project& p) -> ScupperChoice& { return *gunwalesOf(p).scuppers; });
-    form.length(&ScupperChoice::opening, formText("Opening"), formText("Along the gunwale."))
-        .length(&ScupperChoice::block, formText("Block"), formText("Wood between two openings."))
+    form.length(&ScupperChoice::opening, Wording::tr("Opening"), Wording::tr("Along the gunwale."))
+        .length(&ScupperChoice::block, Wording::tr("Block"), Wording::tr("Wood between two openings."))
         .length(&ScupperChoice::solidEnds,
-                formText("Solid ends"),
-                formText("No opening nearer than this to either end."));
-    return {formText("Scuppers"), form.fields(), [](Project& p) { gunwalesOf(p).scuppers.reset(); }};
+                Wording::tr("Solid ends"),
+                Wording::tr("No opening nearer than this to either end."));
+    return {Wording::tr("Scuppers"), form.fields(), [](Project& p) { gunwalesOf(p).scuppers.reset(); }};
 }
 
 QStringList ends() {
-    return {formText("bow"), formText("stern")};
+    return {Wording::tr("bow"), Wording::tr("stern")};
 }
 
 ChoiceGroup bulkheadGroup(std::size_t index) {
     FormBuilder<BulkheadChoice> form(
         [index](Project& p) -> BulkheadChoice& { return fitoutOf(p).bulkheads[index]; });
-    form.oneOf(&BulkheadChoice::end, formText("At the"), ends(), formText("The end it closes off."))
+    form.oneOf(&BulkheadChoice::end, Wording::tr("At the"), ends(), Wording::tr("The end it closes off."))
         .length(&BulkheadChoice::fromEnd,
-                formText("From the end"),
-                formText("From that end's outermost point to the face toward amidships."))
-        .length(&BulkheadChoice::thickness, formText("Board"), formText("Its thickness."))
-        .length(
-            &BulkheadChoice::gap, formText("Gap"), formText("Left all round for glue or a strip of foam."))
+                Wording::tr("From the end"),
+                Wording::tr("From that end's outermost point to the face toward amidships."))
+        .length(&BulkheadChoice::thickness, Wording::tr("Board"), Wording::tr("Its thickness."))
+        .length(&BulkheadChoice::gap,
+                Wording::tr("Gap"),
+                Wording::tr("Left all round for glue or a strip of foam."))
         .length(&BulkheadChoice::belowSheer,
-                formText("Below the sheer"),
-                formText("Its top under the line across the sheer."))
+                Wording::tr("Below the sheer"),
+                Wording::tr("Its top under the line across the sheer."))
         .length(&BulkheadChoice::crown,
-                formText("Crown"),
-                formText("Rise of its top at the centreline over that line."));
-    return {formText("Bulkhead %1").arg(index + 1),
+                Wording::tr("Crown"),
+                Wording::tr("Rise of its top at the centreline over that line."));
+    return {Wording::tr("Bulkhead %1").arg(index + 1),
             form.fields(),
             removeAt(
                 [](Project & p) -> auto& { return fitoutOf(p).bulkheads; }, index)};
@@ -118,19 +121,19 @@ ChoiceGroup bulkheadGroup(std::size_t index) {
 
 ChoiceGroup deckGroup(std::size_t index) {
     FormBuilder<DeckChoice> form([index](Project& p) -> DeckChoice& { return fitoutOf(p).decks[index]; });
-    form.oneOf(&DeckChoice::end, formText("At the"), ends(), formText("The end it covers."))
+    form.oneOf(&DeckChoice::end, Wording::tr("At the"), ends(), Wording::tr("The end it covers."))
         .length(&DeckChoice::length,
-                formText("Length"),
-                formText("From that end's outermost point to the deck's inner edge."))
-        .length(&DeckChoice::thickness, formText("Board"), formText("Its thickness."))
+                Wording::tr("Length"),
+                Wording::tr("From that end's outermost point to the deck's inner edge."))
+        .length(&DeckChoice::thickness, Wording::tr("Board"), Wording::tr("Its thickness."))
         .length(&DeckChoice::crown,
-                formText("Crown"),
-                formText("Rise at the centreline of its inner edge; sprung to one radius all along."))
+                Wording::tr("Crown"),
+                Wording::tr("Rise at the centreline of its inner edge; sprung to one radius all along."))
         .oneOf(&DeckChoice::between,
-               formText("Lands on"),
-               {formText("the gunwales"), formText("the planking")},
-               formText("What its edges are fitted against."));
-    return {formText("Deck %1").arg(index + 1),
+               Wording::tr("Lands on"),
+               {Wording::tr("the gunwales"), Wording::tr("the planking")},
+               Wording::tr("What its edges are fitted against."));
+    return {Wording::tr("Deck %1").arg(index + 1),
             form.fields(),
             removeAt(
                 [](Project & p) -> auto& { return fitoutOf(p).decks; }, index)};
@@ -154,7 +157,7 @@ void addHeight(Form& form,
         [height, other](SeatChoice& seat, const ChoiceValue& value) {
             const auto* given = std::get_if<double>(&value);
             if (given == nullptr && seat.*height)
-                return formText("a seat without a height; give one of the two heights.");
+                return Wording::tr("a seat without a height; give one of the two heights.");
             if (given != nullptr) {
                 seat.*height = *given;
                 (seat.*other).reset();
@@ -166,59 +169,60 @@ void addHeight(Form& form,
 ChoiceGroup seatGroup(std::size_t index) {
     const auto seatOf = [index](Project& p) -> SeatChoice& { return fitoutOf(p).seats[index]; };
     FormBuilder<SeatChoice> form(seatOf);
-    form.words(&SeatChoice::name, formText("Name"), formText("As it stands on the sheets."))
-        .length(&SeatChoice::x, formText("At"), formText("Its middle, in the table's x."));
+    form.words(&SeatChoice::name, Wording::tr("Name"), Wording::tr("As it stands on the sheets."))
+        .length(&SeatChoice::x, Wording::tr("At"), Wording::tr("Its middle, in the table's x."));
     addHeight(form,
-              heightField(formText("Above the bottom"),
-                          formText("The top of the seat's middle over the inside on the centreline."),
-                          formText("or below the sheer")),
+              heightField(Wording::tr("Above the bottom"),
+                          Wording::tr("The top of the seat's middle over the inside on the centreline."),
+                          Wording::tr("or below the sheer")),
               &SeatChoice::aboveBottom,
               &SeatChoice::belowSheer);
     addHeight(form,
-              heightField(formText("Below the sheer"),
-                          formText("The top of the seat's middle under the line across the sheer."),
-                          formText("or above the bottom")),
+              heightField(Wording::tr("Below the sheer"),
+                          Wording::tr("The top of the seat's middle under the line across the sheer."),
+                          Wording::tr("or above the bottom")),
               &SeatChoice::belowSheer,
               &SeatChoice::aboveBottom);
-    form.length(&SeatChoice::depth, formText("Depth"), formText("Fore and aft, over both rails."))
+    form.length(&SeatChoice::depth, Wording::tr("Depth"), Wording::tr("Fore and aft, over both rails."))
         .scaled(Kind::Number,
                 &SeatChoice::tilt,
                 degreesPerRadian,
-                formText("Tilt, degrees"),
-                formText("With + the forward edge is lower, as one likes it for kneeling."))
+                Wording::tr("Tilt, degrees"),
+                Wording::tr("With + the forward edge is lower, as one likes it for kneeling."))
         .oneOf(&SeatChoice::on,
-               formText("Hangs on"),
-               {formText("hangers"), formText("cleats")},
-               formText("Bolts through the inner gunwale with hangers between, or cleats on the side."))
+               Wording::tr("Hangs on"),
+               {Wording::tr("hangers"), Wording::tr("cleats")},
+               Wording::tr("Bolts through the inner gunwale with hangers between, or cleats on the side."))
         .length(&SeatChoice::boltInset,
-                formText("Bolts in"),
-                formText("half the gunwale"),
-                formText("From the inner gunwale's inner edge."))
+                Wording::tr("Bolts in"),
+                Wording::tr("half the gunwale"),
+                Wording::tr("From the inner gunwale's inner edge."))
         .length(&SeatChoice::opening,
-                formText("Opening"),
-                formText("what the boat leaves"),
-                formText("Between the side rails."))
+                Wording::tr("Opening"),
+                Wording::tr("what the boat leaves"),
+                Wording::tr("Between the side rails."))
         .length(&SeatChoice::footRoom,
-                formText("Foot room"),
-                formText("Wanted between the seat's underside and the bottom, for feet when kneeling."));
-    return {
-        formText("Seat %1").arg(index + 1),
-        joined(form.fields(),
-               sizeFields([seatOf](Project& p) -> StickSize& { return seatOf(p).rail; }, formText("Rail"))),
-        removeAt(
-            [](Project & p) -> auto& { return fitoutOf(p).seats; }, index)};
+                Wording::tr("Foot room"),
+                Wording::tr("Wanted between the seat's underside and the bottom, for feet when kneeling."));
+    return {Wording::tr("Seat %1").arg(index + 1),
+            joined(form.fields(),
+                   sizeFields([seatOf](Project& p) -> StickSize& { return seatOf(p).rail; },
+                              Wording::tr("Rail"))),
+            removeAt(
+                [](Project & p) -> auto& { return fitoutOf(p).seats; }, index)};
 }
 
 ChoiceGroup caningGroup(std::size_t index) {
     FormBuilder<CaningChoice> form(
         [index](Project& p) -> CaningChoice& { return *fitoutOf(p).seats[index].caning; });
-    form.length(&CaningChoice::spacing, formText("Holes apart"), formText("Middle to middle."))
-        .length(
-            &CaningChoice::hole, formText("Hole"), formText("Across; what the cane needs drawn six ways."))
+    form.length(&CaningChoice::spacing, Wording::tr("Holes apart"), Wording::tr("Middle to middle."))
+        .length(&CaningChoice::hole,
+                Wording::tr("Hole"),
+                Wording::tr("Across; what the cane needs drawn six ways."))
         .length(&CaningChoice::inset,
-                formText("From the edge"),
-                formText("From the opening to the holes' middles."));
-    return {formText("Caning of seat %1").arg(index + 1), form.fields(), [index](Project& p) {
+                Wording::tr("From the edge"),
+                Wording::tr("From the opening to the holes' middles."));
+    return {Wording::tr("Caning of seat %1").arg(index + 1), form.fields(), [index](Project& p) {
                 fitoutOf(p).seats[index].caning.reset();
             }};
 }
@@ -226,27 +230,27 @@ ChoiceGroup caningGroup(std::size_t index) {
 std::vector<ChoiceField> thwartFields(const std::function<ThwartChoice&(Project&)>& of,
                                       const QString& leftOut) {
     FormBuilder<ThwartChoice> form(of);
-    form.words(&ThwartChoice::name, formText("Name"), formText("As it stands on the sheets."))
-        .length(&ThwartChoice::x, formText("At"), leftOut, formText("Its middle, in the table's x."))
+    form.words(&ThwartChoice::name, Wording::tr("Name"), Wording::tr("As it stands on the sheets."))
+        .length(&ThwartChoice::x, Wording::tr("At"), leftOut, Wording::tr("Its middle, in the table's x."))
         .length(&ThwartChoice::boltInset,
-                formText("Bolts in"),
-                formText("half the gunwale"),
-                formText("From the inner gunwale's inner edge."));
+                Wording::tr("Bolts in"),
+                Wording::tr("half the gunwale"),
+                Wording::tr("From the inner gunwale's inner edge."));
     return joined(form.fields(),
-                  sizeFields([of](Project& p) -> StickSize& { return of(p).size; }, formText("Bar")));
+                  sizeFields([of](Project& p) -> StickSize& { return of(p).size; }, Wording::tr("Bar")));
 }
 
 ChoiceGroup thwartGroup(std::size_t index) {
-    return {formText("Thwart %1").arg(index + 1),
+    return {Wording::tr("Thwart %1").arg(index + 1),
             thwartFields([index](Project& p) -> ThwartChoice& { return fitoutOf(p).thwarts[index]; }, {}),
             removeAt(
                 [](Project & p) -> auto& { return fitoutOf(p).thwarts; }, index)};
 }
 
 ChoiceGroup yokeGroup() {
-    return {formText("Yoke"),
+    return {Wording::tr("Yoke"),
             thwartFields([](Project& p) -> ThwartChoice& { return *fitoutOf(p).yoke; },
-                         formText("where she balances")),
+                         Wording::tr("where she balances")),
             [](Project& p) { fitoutOf(p).yoke.reset(); }};
 }
 
@@ -270,38 +274,40 @@ std::vector<ChoiceAdder> addersOf(const Project& project) {
     const FitoutChoices& now = project.fitout ? *project.fitout : none;
     std::vector<ChoiceAdder> adders;
     if (!now.gunwales)
-        adders.push_back({formText("Gunwales"),
-                          formText("An inner and an outer stick along the sheer on both sides."),
+        adders.push_back({Wording::tr("Gunwales"),
+                          Wording::tr("An inner and an outer stick along the sheer on both sides."),
                           [](Project& p) { begun(p).gunwales.emplace(); }});
     else if (!now.gunwales->scuppers)
-        adders.push_back({formText("Scuppers"),
-                          formText("Openings under the inner gunwale, to drain her through."),
+        adders.push_back({Wording::tr("Scuppers"),
+                          Wording::tr("Openings under the inner gunwale, to drain her through."),
                           [](Project& p) { gunwalesOf(p).scuppers.emplace(); }});
-    adders.push_back({formText("A bulkhead"), formText("Closes off the space in an end."), [](Project& p) {
-                          begun(p).bulkheads.emplace_back();
-                      }});
-    adders.push_back({formText("A deck"), formText("Covers an end between the gunwales."), [](Project& p) {
-                          begun(p).decks.emplace_back();
-                      }});
+    adders.push_back({Wording::tr("A bulkhead"),
+                      Wording::tr("Closes off the space in an end."),
+                      [](Project& p) { begun(p).bulkheads.emplace_back(); }});
+    adders.push_back({Wording::tr("A deck"),
+                      Wording::tr("Covers an end between the gunwales."),
+                      [](Project& p) { begun(p).decks.emplace_back(); }});
     adders.push_back(
-        {formText("A seat"), formText("Put amidships at first; give its place."), [](Project& p) {
+        {Wording::tr("A seat"), Wording::tr("Put amidships at first; give its place."), [](Project& p) {
              auto& seats = begun(p).seats;
              seats.push_back(newSeat(p, seats.size() + 1));
          }});
     for (std::size_t i = 0; i < now.seats.size(); ++i)
         if (!now.seats[i].caning)
-            adders.push_back({formText("Caning of seat %1").arg(i + 1),
-                              formText("Holes round its opening, and cane drawn through them."),
+            adders.push_back({Wording::tr("Caning of seat %1").arg(i + 1),
+                              Wording::tr("Holes round its opening, and cane drawn through them."),
                               [i](Project& p) { fitoutOf(p).seats[i].caning.emplace(); }});
     adders.push_back(
-        {formText("A thwart"), formText("A bar across the boat under the inner gunwales."), [](Project& p) {
+        {Wording::tr("A thwart"),
+         Wording::tr("A bar across the boat under the inner gunwales."),
+         [](Project& p) {
              auto& thwarts = begun(p).thwarts;
              thwarts.push_back(
                  {"thwart " + std::to_string(thwarts.size() + 1), middleOf(p), {57.15, 19.05}, {}});
          }});
     if (!now.yoke)
-        adders.push_back({formText("A yoke"),
-                          formText("To carry her on your shoulders, where she balances."),
+        adders.push_back({Wording::tr("A yoke"),
+                          Wording::tr("To carry her on your shoulders, where she balances."),
                           [](Project& p) { begun(p).yoke.emplace().name = "yoke"; }});
     return adders;
 }

@@ -1,6 +1,7 @@
 #include "ui/choices/form_builder.hpp"
 
 #include "core/project/wood.hpp"
+#include "ui/scene/wording.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -8,7 +9,7 @@
 namespace sheerlay::ui {
 
 ChoiceField woodField(const QString& meaning) {
-    ChoiceField field{ChoiceField::Kind::OneOf, formText("Wood"), meaning, {}, {}, {}, {}};
+    ChoiceField field{ChoiceField::Kind::OneOf, Wording::tr("Wood"), meaning, {}, {}, {}, {}};
     for (const core::Wood& wood : core::allWoods())
         field.oneOf << QString::fromUtf8(wood.commonName.data(), std::ssize(wood.commonName));
     return field;

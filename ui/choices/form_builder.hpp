@@ -2,8 +2,8 @@
 
 #include "core/project/project.hpp"
 #include "ui/choices/choice_form.hpp"
+#include "ui/scene/wording.hpp"
 
-#include <QCoreApplication>
 #include <QString>
 #include <QStringList>
 
@@ -16,11 +16,6 @@
 #include <vector>
 
 namespace sheerlay::ui {
-
-/// A text of the forms, to be translated.
-[[nodiscard]] inline QString formText(const char* text) {
-    return QCoreApplication::translate("Choices", text);
-}
 
 inline constexpr double mostRows = 1000; ///< far beyond any boat
 
@@ -86,7 +81,7 @@ public:
             [member](Part& part, const ChoiceValue& value) {
                 const double row = std::get<double>(value);
                 if (row != std::floor(row) || std::abs(row) > mostRows)
-                    return formText("a number that no row has; a whole number would do.");
+                    return Wording::tr("a number that no row has; a whole number would do.");
                 part.*member = static_cast<int>(row);
                 return QString();
             });

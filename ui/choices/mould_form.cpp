@@ -1,6 +1,7 @@
 #include "core/units/length.hpp"
 #include "ui/choices/choice_form.hpp"
 #include "ui/choices/form_builder.hpp"
+#include "ui/scene/wording.hpp"
 
 namespace sheerlay::ui {
 namespace {
@@ -11,10 +12,10 @@ using core::MouldChoices;
 FormBuilder<MouldChoices>& addStations(FormBuilder<MouldChoices>& form, core::Units units) {
     const ChoiceField field{
         ChoiceField::Kind::Words,
-        formText("Only at"),
-        formText("Places of the moulds in the table's x, one behind the other with semicolons "
-                 "between; instead of a spacing."),
-        formText("see above"),
+        Wording::tr("Only at"),
+        Wording::tr("Places of the moulds in the table's x, one behind the other with semicolons "
+                    "between; instead of a spacing."),
+        Wording::tr("see above"),
         {},
         {},
         {}};
@@ -33,7 +34,7 @@ FormBuilder<MouldChoices>& addStations(FormBuilder<MouldChoices>& form, core::Un
                  (text != nullptr ? *text : QString()).split(u';', Qt::SkipEmptyParts)) {
                 const auto read = core::parseLength(place.trimmed().toStdString(), units);
                 if (!read)
-                    return QStringLiteral("%1; %2 would do.")
+                    return Wording::tr("%1; %2 would do.")
                         .arg(QString::fromStdString(read.error().found),
                              QString::fromStdString(read.error().would));
                 places.push_back(read->millimetres);
@@ -48,14 +49,14 @@ FormBuilder<MouldChoices>& addStations(FormBuilder<MouldChoices>& form, core::Un
 ChoiceGroup mouldGroup(const core::Project& project) {
     FormBuilder<MouldChoices> form([](core::Project& p) -> MouldChoices& { return p.moulds; });
     form.length(&MouldChoices::thickness,
-                formText("Board"),
-                formText("Thickness of the board that moulds and stem forms are sawn from."));
+                Wording::tr("Board"),
+                Wording::tr("Thickness of the board that moulds and stem forms are sawn from."));
     const ChoiceField spacing{
         ChoiceField::Kind::Length,
-        formText("Spacing"),
-        formText("A mould stands at every multiple of this from the bow. Left empty, one stands "
-                 "at every station of the table."),
-        formText("at every station"),
+        Wording::tr("Spacing"),
+        Wording::tr("A mould stands at every multiple of this from the bow. Left empty, one stands "
+                    "at every station of the table."),
+        Wording::tr("at every station"),
         {},
         {},
         {}};
@@ -74,49 +75,50 @@ ChoiceGroup mouldGroup(const core::Project& project) {
         });
     addStations(form, project.units);
     form.length(&MouldChoices::kerf,
-                formText("Between parts"),
-                formText("Kept free between two parts on a sheet: the saw's cut and room to steer it."));
+                Wording::tr("Between parts"),
+                Wording::tr("Kept free between two parts on a sheet: the saw's cut and room to steer it."));
     form.oneOf(
         &MouldChoices::shape,
-        formText("Patterns"),
-        {formText("half, to be turned over"), formText("whole")},
-        formText("A half pattern is drawn round twice, mirrored about the centreline, and so comes out "
-                 "alike on both sides."));
-    return {formText("Moulds"), form.fields(), {}};
+        Wording::tr("Patterns"),
+        {Wording::tr("half, to be turned over"), Wording::tr("whole")},
+        Wording::tr("A half pattern is drawn round twice, mirrored about the centreline, and so comes out "
+                    "alike on both sides."));
+    return {Wording::tr("Moulds"), form.fields(), {}};
 }
 
 ChoiceGroup strongbackGroup() {
     FormBuilder<core::Strongback> form(
         [](core::Project& p) -> core::Strongback& { return p.moulds.strongback; });
     form.length(&core::Strongback::width,
-                formText("Width"),
-                formText("Across the boat; the beam or ladder the moulds stand on."))
-        .length(&core::Strongback::height, formText("Height"), formText("From its foot to its top."))
+                Wording::tr("Width"),
+                Wording::tr("Across the boat; the beam or ladder the moulds stand on."))
+        .length(&core::Strongback::height, Wording::tr("Height"), Wording::tr("From its foot to its top."))
         .length(&core::Strongback::clear,
-                formText("Clear"),
-                formText("Between its top and the highest point of the sheer: room for clamps and hands "
-                         "below the first strip."));
-    return {formText("Strongback"), form.fields(), {}};
+                Wording::tr("Clear"),
+                Wording::tr("Between its top and the highest point of the sheer: room for clamps and hands "
+                            "below the first strip."));
+    return {Wording::tr("Strongback"), form.fields(), {}};
 }
 
 ChoiceGroup holesGroup() {
     FormBuilder<core::EdgeHoles> form([](core::Project& p) -> core::EdgeHoles& { return *p.moulds.holes; });
-    form.length(&core::EdgeHoles::pitch, formText("Apart"), formText("Along the mould's edge."))
-        .length(&core::EdgeHoles::inset, formText("From the edge"), formText("To the hole's middle."))
-        .length(&core::EdgeHoles::diameter, formText("Across"), formText("What the clamp or cord needs."));
-    return {formText("Holes for clamps"), form.fields(), [](core::Project& p) { p.moulds.holes.reset(); }};
+    form.length(&core::EdgeHoles::pitch, Wording::tr("Apart"), Wording::tr("Along the mould's edge."))
+        .length(&core::EdgeHoles::inset, Wording::tr("From the edge"), Wording::tr("To the hole's middle."))
+        .length(
+            &core::EdgeHoles::diameter, Wording::tr("Across"), Wording::tr("What the clamp or cord needs."));
+    return {Wording::tr("Holes for clamps"), form.fields(), [](core::Project& p) { p.moulds.holes.reset(); }};
 }
 
 ChoiceGroup sheetGroup(std::size_t index, bool last) {
     FormBuilder<core::SheetSize> form(
         [index](core::Project& p) -> core::SheetSize& { return p.moulds.sheets[index]; });
-    form.length(&core::SheetSize::length, formText("Length"), formText("The longer side of the sheet."))
-        .length(&core::SheetSize::width, formText("Width"), formText("The shorter side of the sheet."))
+    form.length(&core::SheetSize::length, Wording::tr("Length"), Wording::tr("The longer side of the sheet."))
+        .length(&core::SheetSize::width, Wording::tr("Width"), Wording::tr("The shorter side of the sheet."))
         .count(&core::SheetSize::count,
-               formText("To be had"),
-               formText("as many as needed"),
-               formText("How many such sheets there are; the first size is begun first."));
-    ChoiceGroup group{formText("Sheets of board %1").arg(index + 1), form.fields(), {}};
+               Wording::tr("To be had"),
+               Wording::tr("as many as needed"),
+               Wording::tr("How many such sheets there are; the first size is begun first."));
+    ChoiceGroup group{Wording::tr("Sheets of board %1").arg(index + 1), form.fields(), {}};
     if (!last)
         group.remove = removeAt(
             [](core::Project & p) -> auto& { return p.moulds.sheets; }, index);
@@ -130,15 +132,15 @@ ChoiceForm mouldForm(const core::Project& project) {
     form.groups = {mouldGroup(project), strongbackGroup()};
     for (std::size_t i = 0; i < project.moulds.sheets.size(); ++i)
         form.groups.push_back(sheetGroup(i, project.moulds.sheets.size() == 1));
-    form.adders.push_back({formText("Another size of sheet"),
-                           formText("Such as offcuts you have; 8 by 4 ft at first."),
+    form.adders.push_back({Wording::tr("Another size of sheet"),
+                           Wording::tr("Such as offcuts you have; 8 by 4 ft at first."),
                            [](core::Project& p) { p.moulds.sheets.emplace_back(); }});
     if (project.moulds.holes)
         form.groups.push_back(holesGroup());
     else
         form.adders.push_back(
-            {formText("Holes for clamps"),
-             formText("Small holes along every mould's edge, to hook a clamp or a cord into."),
+            {Wording::tr("Holes for clamps"),
+             Wording::tr("Small holes along every mould's edge, to hook a clamp or a cord into."),
              [](core::Project& p) { p.moulds.holes.emplace(); }});
     return form;
 }

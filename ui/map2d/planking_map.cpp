@@ -1,6 +1,7 @@
 #include "ui/map2d/planking_map.hpp"
 
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QHelpEvent>
@@ -41,7 +42,7 @@ PlankingMap::PlankingMap(QWidget* parent) : QWidget(parent) {
     setMouseTracking(true);
     setFocusPolicy(Qt::ClickFocus);
     setMinimumHeight(120);
-    setAccessibleName(QStringLiteral("The planking unrolled"));
+    setAccessibleName(Wording::tr("The planking unrolled"));
 }
 
 void PlankingMap::setBoat(std::shared_ptr<const Boat> boat) {
@@ -242,11 +243,11 @@ void PlankingMap::paintMarks(QPainter& painter) const {
     for (const std::size_t which : {std::size_t{0}, std::size_t{1}}) {
         if (const auto& row = which == 0 ? marks.closingBow : marks.closingStern) {
             if (const core::StripEnd* end = endOf(*row, which))
-                markPlace(painter, *end, QStringLiteral("closing from row %1").arg(*row), true);
+                markPlace(painter, *end, Wording::tr("closing from row %1").arg(*row), true);
         }
         if (const auto& rows = which == 0 ? marks.weaveBow : marks.weaveStern) {
             if (const core::StripEnd* end = endOf(rows->last, which))
-                markPlace(painter, *end, QStringLiteral("woven to row %1").arg(rows->last), false);
+                markPlace(painter, *end, Wording::tr("woven to row %1").arg(rows->last), false);
         }
     }
 }
@@ -280,9 +281,9 @@ void PlankingMap::paintEvent(QPaintEvent*) {
     paintPlace(painter);
     painter.setPen(QColor::fromRgb(palette::pencil));
     const QRect inner = rect().adjusted(10, 6, -10, -6);
-    painter.drawText(inner, Qt::AlignLeft | Qt::AlignTop, QStringLiteral("port"));
-    painter.drawText(inner, Qt::AlignLeft | Qt::AlignBottom, QStringLiteral("starboard"));
-    painter.drawText(inner, Qt::AlignRight | Qt::AlignTop, QStringLiteral("stations as in the table"));
+    painter.drawText(inner, Qt::AlignLeft | Qt::AlignTop, Wording::tr("port"));
+    painter.drawText(inner, Qt::AlignLeft | Qt::AlignBottom, Wording::tr("starboard"));
+    painter.drawText(inner, Qt::AlignRight | Qt::AlignTop, Wording::tr("stations as in the table"));
 }
 
 void PlankingMap::resizeEvent(QResizeEvent* event) {
@@ -371,7 +372,7 @@ bool PlankingMap::event(QEvent* event) {
     }
     const core::Strip& strip = m_boat->plan.strips[*index];
     QToolTip::showText(help->globalPos(),
-                       QStringLiteral("%1, %2. Edge bend %3: %4.")
+                       Wording::tr("%1, %2. Edge bend %3: %4.")
                            .arg(toQString(strip.id),
                                 rowText(strip),
                                 sagText(strip.edgeBend.maxAbs, m_units),

@@ -1,6 +1,7 @@
 // The part of the map that shows the start line and lets it be moved.
 #include "ui/map2d/planking_map.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QPainter>
@@ -74,18 +75,18 @@ void PlankingMap::paintStart(QPainter& painter) const {
     for (const double sign : {1.0, -1.0})
         painter.drawPolyline(polyline(m_boat->scene.mapStart, m_toWidget, sign));
     QPointF knob = *handle;
-    QString text = QStringLiteral("start: drag to move");
+    QString text = Wording::tr("start: drag to move");
     if (m_preview) {
         painter.setPen(QPen(QColor::fromRgb(palette::lineBlue), 2.4, Qt::DashLine));
         for (const double sign : {1.0, -1.0})
             painter.drawPolyline(polyline(m_preview->onMap, m_toWidget, sign));
         if (!m_preview->onMap.empty())
             knob.setY(m_toWidget.map(QPointF(0.0, girthAtX(m_preview->onMap, handleX()))).y());
-        text = lengthText(m_preview->line.girth, m_units) + QStringLiteral(" below the sheer: ") +
-               (m_preview->judged ? QStringLiteral("hardest edge bend %1, row %2")
+        text = lengthText(m_preview->line.girth, m_units) + Wording::tr(" below the sheer: ") +
+               (m_preview->judged ? Wording::tr("hardest edge bend %1, row %2")
                                         .arg(sagText(m_preview->judged->worst, m_units))
                                         .arg(m_preview->judged->worstRow)
-                                  : QStringLiteral("no line can be laid from there"));
+                                  : Wording::tr("no line can be laid from there"));
     }
     painter.setPen(QPen(QColor::fromRgb(palette::paper), 2.0));
     painter.setBrush(QColor::fromRgb(m_preview ? palette::lineBlue : palette::cedar));

@@ -1,8 +1,7 @@
 #include "ui/panels/cell_words.hpp"
 
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
-
-#include <QCoreApplication>
 
 #include <cmath>
 #include <functional>
@@ -12,28 +11,24 @@ namespace {
 
 using Kind = core::GridLine::Kind;
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("CellWords", text);
-}
-
 /// What the number is less than, by how it reads on paper.
 QString offText(const core::CellLoft& loft, const core::GridLine& line, core::Units units) {
     const QString off = departureText(std::abs(loft.off), units, false);
     const bool height = core::givesHeight(line);
-    const QString much = loft.off > 0.0 ? (height ? tr("%1 higher") : tr("%1 farther out"))
-                                        : (height ? tr("%1 lower") : tr("%1 farther in"));
+    const QString much = loft.off > 0.0 ? (height ? Wording::tr("%1 higher") : Wording::tr("%1 farther out"))
+                                        : (height ? Wording::tr("%1 lower") : Wording::tr("%1 farther in"));
     return much.arg(off);
 }
 
 QString
 doubtText(const core::DoubtfulCell& doubt, const std::function<QString(double)>& printed, core::Units units) {
-    QString text = tr("The rest of the table wants about %1, give or take %2.")
+    QString text = Wording::tr("The rest of the table wants about %1, give or take %2.")
                        .arg(printed(doubt.fair), departureText(doubt.spread, units, false));
     if (doubt.likely)
         text += QLatin1Char(' ') +
-                tr("Likeliest: %1, %2 meant.").arg(toQString(doubt.slip), printed(*doubt.likely));
+                Wording::tr("Likeliest: %1, %2 meant.").arg(toQString(doubt.slip), printed(*doubt.likely));
     if (doubt.setAside)
-        text += QLatin1Char(' ') + tr("The loft is made without this number until you settle it.");
+        text += QLatin1Char(' ') + Wording::tr("The loft is made without this number until you settle it.");
     return text;
 }
 
@@ -53,26 +48,26 @@ QString cellWords(const core::Project& project,
     };
     QStringList sentences;
     if (said.refused) {
-        sentences << tr("%1: %2 can't stand here. Found: %3; what would do: %4.")
+        sentences << Wording::tr("%1: %2 can't stand here. Found: %3; what would do: %4.")
                          .arg(name,
                               QLatin1Char('"') + toQString(said.refused->entry.text) + QLatin1Char('"'),
                               toQString(said.refused->found),
                               toQString(said.refused->would));
-        sentences << (text.empty() ? tr("Until then nothing is given.")
-                                   : tr("Until then %1 stands.").arg(toQString(text)));
+        sentences << (text.empty() ? Wording::tr("Until then nothing is given.")
+                                   : Wording::tr("Until then %1 stands.").arg(toQString(text)));
         return sentences.join(QLatin1Char(' '));
     }
     if (text.empty())
-        return tr("%1: nothing is given.").arg(name);
-    QString head = tr("%1: the table has %2").arg(name, toQString(text));
+        return Wording::tr("%1: nothing is given.").arg(name);
+    QString head = Wording::tr("%1: the table has %2").arg(name, toQString(text));
     if (said.loft)
-        head += tr(", the loft %1: the table is %2.")
+        head += Wording::tr(", the loft %1: the table is %2.")
                     .arg(printed(said.loft->lofted), offText(*said.loft, line, units));
     else
         head += QLatin1Char('.');
     sentences << head;
     if (const std::string replaced = core::replacedText(station, line); !replaced.empty())
-        sentences << tr("Printed was %1; this number stands in its place.").arg(toQString(replaced));
+        sentences << Wording::tr("Printed was %1; this number stands in its place.").arg(toQString(replaced));
     if (said.doubt)
         sentences << doubtText(*said.doubt, printed, units);
     return sentences.join(QLatin1Char(' '));
@@ -83,27 +78,27 @@ QString lineLabel(const core::GridLine& line) {
     const QString which = line.number > 0 ? QStringLiteral(" (%1)").arg(line.number + 1) : QString();
     switch (line.kind) {
     case Kind::Place:
-        return tr("Station at");
+        return Wording::tr("Station at");
     case Kind::SheerHeight:
-        return tr("Height · sheer");
+        return Wording::tr("Height · sheer");
     case Kind::SheerBreadth:
-        return tr("Half-breadth · sheer");
+        return Wording::tr("Half-breadth · sheer");
     case Kind::KeelHeight:
-        return tr("Height · keel");
+        return Wording::tr("Height · keel");
     case Kind::KeelBreadth:
-        return tr("Half-breadth · keel");
+        return Wording::tr("Half-breadth · keel");
     case Kind::Waterline:
-        return tr("Half-breadth · waterline %1").arg(level) + which;
+        return Wording::tr("Half-breadth · waterline %1").arg(level) + which;
     case Kind::Buttock:
-        return tr("Height · buttock %1").arg(level) + which;
+        return Wording::tr("Height · buttock %1").arg(level) + which;
     case Kind::Diagonal:
-        return tr("Diagonal from %1").arg(level) + which;
+        return Wording::tr("Diagonal from %1").arg(level) + which;
     case Kind::PointHeight:
-        return tr("Height · point %1").arg(line.number + 1);
+        return Wording::tr("Height · point %1").arg(line.number + 1);
     case Kind::PointBreadth:
         break;
     }
-    return tr("Half-breadth · point %1").arg(line.number + 1);
+    return Wording::tr("Half-breadth · point %1").arg(line.number + 1);
 }
 
 } // namespace sheerlay::ui

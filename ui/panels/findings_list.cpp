@@ -1,6 +1,7 @@
 #include "ui/panels/findings_list.hpp"
 
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QPainter>
@@ -113,7 +114,7 @@ FindingsList::FindingsList(QWidget* parent) : QListWidget(parent) {
     setResizeMode(QListView::Adjust);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    setAccessibleName(QStringLiteral("Findings"));
+    setAccessibleName(Wording::tr("Findings"));
     connect(this, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) {
         Q_EMIT chosen(at(row(item)));
     });
@@ -192,7 +193,7 @@ QString FindingsList::summary() const {
         parts << QStringLiteral("%1 %2%3").arg(count).arg(toQString(core::toText(level)),
                                                           count == 1 ? QString() : QStringLiteral("s"));
     }
-    return parts.empty() ? QStringLiteral("Nothing to worry about") : parts.join(QStringLiteral(", "));
+    return parts.empty() ? Wording::tr("Nothing to worry about") : parts.join(QStringLiteral(", "));
 }
 
 } // namespace sheerlay::ui

@@ -2,6 +2,7 @@
 
 #include "ui/panels/findings_list.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QDate>
@@ -25,7 +26,7 @@ core::Finding unmetLine(const core::PutAside& aside) {
             aside.code,
             aside.strip,
             aside.x,
-            FindingsPane::tr("Not found any more: %1").arg(said).toStdString(),
+            Wording::tr("Not found any more: %1").arg(said).toStdString(),
             aside.note};
 }
 

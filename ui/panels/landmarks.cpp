@@ -1,8 +1,10 @@
 #include "ui/panels/landmarks.hpp"
 
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace sheerlay::ui {
 namespace {
@@ -31,65 +33,69 @@ int laidBeforeRow(const Boat& boat, int row) {
 } // namespace
 
 std::vector<Landmark> landmarks(const Boat& boat) {
-    std::vector<Landmark> found;
+    enum class What { Weave, Closing, Shutter };
+    struct Found {
+        Landmark mark;
+        What what;
+    };
+    std::vector<Found> found;
     const core::Marks& marks = boat.plan.marks;
     const auto weave = [&](const std::optional<core::RowRange>& rows, const QString& name) {
         if (!rows)
             return;
         if (const int laid = laidThroughRow(boat, rows->last); laid > 0)
-            found.push_back({name, laid});
+            found.push_back({{name, laid}, What::Weave});
     };
     const auto closing = [&](const std::optional<int>& row, const QString& name) {
         if (!row)
             return;
         if (const int laid = laidBeforeRow(boat, *row); laid >= 0)
-            found.push_back({name, laid});
+            found.push_back({{name, laid}, What::Closing});
     };
-    weave(marks.weaveBow, QStringLiteral("bow weave ends"));
-    weave(marks.weaveStern, QStringLiteral("stern weave ends"));
-    closing(marks.closingBow, QStringLiteral("bow closing begins"));
-    closing(marks.closingStern, QStringLiteral("stern closing begins"));
+    weave(marks.weaveBow, Wording::tr("bow weave ends"));
+    weave(marks.weaveStern, Wording::tr("stern weave ends"));
+    closing(marks.closingBow, Wording::tr("bow closing begins"));
+    closing(marks.closingStern, Wording::tr("stern closing begins"));
     for (int i = 0; i < boat.pieces(); ++i) {
         if (pieceAt(boat, i).kind == core::StripKind::Shutter) {
-            found.push_back({QStringLiteral("shutter"), i});
+            found.push_back({{Wording::tr("shutter"), i}, What::Shutter});
             break;
         }
     }
-    std::stable_sort(
-        found.begin(), found.end(), [](const Landmark& a, const Landmark& b) { return a.laid < b.laid; });
+    std::ranges::stable_sort(found, {}, [](const Found& f) { return f.mark.laid; });
     // a bow and a stern that meet their landmark together need one word for both
     for (std::size_t i = 1; i < found.size(); ++i) {
-        if (found[i].laid != found[i - 1].laid)
+        const What what = found[i].what;
+        if (found[i].mark.laid != found[i - 1].mark.laid || what != found[i - 1].what ||
+            what == What::Shutter)
             continue;
-        const bool bothWeave = found[i].name.contains(QStringLiteral("weave")) &&
-                               found[i - 1].name.contains(QStringLiteral("weave"));
-        const bool bothClosing = found[i].name.contains(QStringLiteral("closing")) &&
-                                 found[i - 1].name.contains(QStringLiteral("closing"));
-        if (!bothWeave && !bothClosing)
-            continue;
-        found[i - 1].name = bothWeave ? QStringLiteral("weave ends") : QStringLiteral("closing begins");
+        found[i - 1].mark.name =
+            what == What::Weave ? Wording::tr("weave ends") : Wording::tr("closing begins");
         found.erase(found.begin() + static_cast<std::ptrdiff_t>(i));
         --i;
     }
-    return found;
+    std::vector<Landmark> named;
+    for (Found& f : found)
+        named.push_back(std::move(f.mark));
+    return named;
 }
 
 QString layingText(const Boat& boat, int laid) {
     const int pieces = boat.pieces();
     if (pieces == 0)
-        return QStringLiteral("There is nothing to lay");
+        return Wording::tr("There is nothing to lay");
     if (laid >= pieces)
-        return QStringLiteral("All %1 pieces are laid").arg(pieces);
+        return Wording::tr("All %1 pieces are laid").arg(pieces);
     const core::Strip& next = pieceAt(boat, laid);
     const QString name = toQString(next.id);
-    QString side = QStringLiteral("over both sides");
+    QString side = Wording::tr("over both sides");
     if (next.side != core::Side::Centre)
-        side = next.side == core::Side::Port ? QStringLiteral("port") : QStringLiteral("starboard");
+        side = next.side == core::Side::Port ? Wording::tr("port") : Wording::tr("starboard");
     if (next.kind == core::StripKind::Shutter)
-        return QStringLiteral("The shutter next: %1, %2").arg(name, side);
+        return Wording::tr("The shutter next: %1, %2").arg(name, side);
     if (next.row < 0)
-        return QStringLiteral("Row %1 above the start: %2 next").arg(-next.row).arg(name);
-    return QStringLiteral("Row %1 of %2, %3 next (%4)").arg(next.row).arg(boat.plan.lastRow).arg(side, name);
+        return Wording::tr("Row %1 above the start: %2 next").arg(-next.row).arg(name);
+    return Wording::tr("Row %1 of %2, %3 next (%4)").arg(next.row).arg(boat.plan.lastRow).arg(side, name);
 }
 
 int afterRow(const Boat& boat, int laid, bool forward) {

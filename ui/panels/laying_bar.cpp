@@ -1,6 +1,7 @@
 #include "ui/panels/laying_bar.hpp"
 
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -67,18 +68,18 @@ LayingBar::LayingBar(QWidget* parent)
         connect(made, &QToolButton::clicked, this, [this, act] { (this->*act)(); });
         return made;
     };
-    m_firstButton = button(Glyph::First, QStringLiteral("Lift everything (Home)"), &LayingBar::first);
-    m_backButton = button(
-        Glyph::Back, QStringLiteral("Lift the last piece (Left; Shift for the row)"), &LayingBar::lift);
-    m_playButton = button(Glyph::Play, QStringLiteral("Lay piece after piece (Space)"), &LayingBar::play);
+    m_firstButton = button(Glyph::First, Wording::tr("Lift everything (Home)"), &LayingBar::first);
+    m_backButton =
+        button(Glyph::Back, Wording::tr("Lift the last piece (Left; Shift for the row)"), &LayingBar::lift);
+    m_playButton = button(Glyph::Play, Wording::tr("Lay piece after piece (Space)"), &LayingBar::play);
     m_nextButton =
-        button(Glyph::Next, QStringLiteral("Lay the next piece (Right; Shift for the row)"), &LayingBar::lay);
-    m_lastButton = button(Glyph::Last, QStringLiteral("Lay everything (End)"), &LayingBar::last);
+        button(Glyph::Next, Wording::tr("Lay the next piece (Right; Shift for the row)"), &LayingBar::lay);
+    m_lastButton = button(Glyph::Last, Wording::tr("Lay everything (End)"), &LayingBar::last);
 
     m_label->setFixedWidth(320); // the slider keeps its place whatever the words
     m_label->setStyleSheet(QStringLiteral("font-size: 16px; font-weight: 600;"));
     m_slider->setFocusPolicy(Qt::NoFocus);
-    m_slider->setAccessibleName(QStringLiteral("Pieces laid"));
+    m_slider->setAccessibleName(Wording::tr("Pieces laid"));
     m_landmarkRow->setFixedHeight(22);
     m_landmarkRow->installEventFilter(this);
     m_slider->setMinimumHeight(28);

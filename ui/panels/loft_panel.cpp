@@ -2,6 +2,7 @@
 
 #include "ui/panels/findings_list.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QHeaderView>
@@ -18,11 +19,11 @@ LoftPanel::LoftPanel(QWidget* parent)
       m_findingsHead(new QLabel(this)), m_findings(new FindingsList(this)) {
     m_summary->setWordWrap(true);
     m_table->setColumnCount(5);
-    m_table->setHorizontalHeaderLabels({QStringLiteral("Station"),
-                                        QStringLiteral("From bow"),
-                                        QStringLiteral("Points"),
-                                        QStringLiteral("Mean off"),
-                                        QStringLiteral("Most off")});
+    m_table->setHorizontalHeaderLabels({Wording::tr("Station"),
+                                        Wording::tr("From bow"),
+                                        Wording::tr("Points"),
+                                        Wording::tr("Mean off"),
+                                        Wording::tr("Most off")});
     m_table->setAccessibleName(tr("How the loft meets the table, station by station"));
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -66,14 +67,14 @@ void LoftPanel::refill() {
     m_table->setRowCount(0);
     if (!m_hull) {
         m_summary->setText(
-            QStringLiteral("Open a project, and this bench shows how its table of offsets was lofted."));
+            Wording::tr("Open a project, and this bench shows how its table of offsets was lofted."));
         m_findingsHead->clear();
         m_findings->setFindings({});
         return;
     }
     const core::LoftedHull& hull = *m_hull;
     m_summary->setText(
-        QStringLiteral(
+        Wording::tr(
             "The lofted hull is %1 long and %2 wide. It runs within %3 of the table on average and %4 at "
             "most; rounding in the table alone accounts for %5. In the last column + is outside the loft, − "
             "inside.")
@@ -102,8 +103,8 @@ void LoftPanel::refill() {
     }
     m_findings->setFindings(core::withAsides(hull.findings, m_asides));
     m_findingsHead->setText(hull.findings.empty()
-                                ? QStringLiteral("Nothing odd was found in the table")
-                                : QStringLiteral("Found in the table: %1").arg(m_findings->summary()));
+                                ? Wording::tr("Nothing odd was found in the table")
+                                : Wording::tr("Found in the table: %1").arg(m_findings->summary()));
     m_findings->setVisible(!hull.findings.empty());
 }
 

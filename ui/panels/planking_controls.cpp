@@ -5,6 +5,7 @@
 #include "ui/panels/typed_field.hpp"
 #include "ui/scene/boat.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QCheckBox>
@@ -28,20 +29,17 @@ using core::Taper;
 QString startHint(StartLine::Kind kind) {
     switch (kind) {
     case StartLine::Kind::Sheer:
-        return QStringLiteral(
-            "The first strip follows the sheer, and every strip below runs parallel to it.");
+        return Wording::tr("The first strip follows the sheer, and every strip below runs parallel to it.");
     case StartLine::Kind::Geodesic:
-        return QStringLiteral(
-            "The first strip lies as a strip wants to lie, without edge bend. Above it come "
-            "short fillers. Type how far below the sheer, or drag the line in the map.");
+        return Wording::tr("The first strip lies as a strip wants to lie, without edge bend. Above it come "
+                           "short fillers. Type how far below the sheer, or drag the line in the map.");
     case StartLine::Kind::Bent:
-        return QStringLiteral(
-            "As the unbent line, but held to a bend: amidships, and growing toward the ends "
-            "with the square and the fourth power of the way there; + toward the keel.");
+        return Wording::tr("As the unbent line, but held to a bend: amidships, and growing toward the ends "
+                           "with the square and the fourth power of the way there; + toward the keel.");
     case StartLine::Kind::Easiest:
         break;
     }
-    return QStringLiteral(
+    return Wording::tr(
         "Searches the line from which the hardest strip comes out easiest. This takes a while.");
 }
 
@@ -57,19 +55,19 @@ QString figuresOf(const Boat& boat, core::Units units) {
     const core::PlanSummary summary = core::summarize(boat.project, boat.hull, boat.plan);
     QStringList lines;
     lines << (summary.worst
-                  ? QStringLiteral("hardest strip %1, edge bend %2")
+                  ? Wording::tr("hardest strip %1, edge bend %2")
                         .arg(toQString(summary.worst->strip), sagText(summary.worst->edgeBend, units))
-                  : QStringLiteral("no strip is bent edgewise"));
-    lines << (summary.rowsAbove > 0 ? QStringLiteral("%1 rows below the start, %2 above")
+                  : Wording::tr("no strip is bent edgewise"));
+    lines << (summary.rowsAbove > 0 ? Wording::tr("%1 rows below the start, %2 above")
                                           .arg(summary.rowsBelow)
                                           .arg(summary.rowsAbove)
-                                    : QStringLiteral("%1 rows").arg(summary.rowsBelow));
+                                    : Wording::tr("%1 rows").arg(summary.rowsBelow));
     if (boat.plan.tapers)
         lines << (boat.plan.tapers->touched == 0
-                      ? QStringLiteral("no strip needs a taper")
-                      : QStringLiteral("%1 rows a side tapered").arg(boat.plan.tapers->touched));
+                      ? Wording::tr("no strip needs a taper")
+                      : Wording::tr("%1 rows a side tapered").arg(boat.plan.tapers->touched));
     if (!summary.shutters.empty())
-        lines << QStringLiteral("last plank %1 wide")
+        lines << Wording::tr("last plank %1 wide")
                      .arg(lengthText(summary.shutters.front().widest, units, {16, 1}));
     return lines.join(QStringLiteral("\n"));
 }
@@ -91,7 +89,7 @@ PlankingControls::PlankingControls(QWidget* parent)
     m_grid->setHorizontalSpacing(10);
     m_grid->setColumnStretch(1, 1);
     outer->addLayout(m_grid);
-    addHead(QStringLiteral("What it comes to"));
+    addHead(Wording::tr("What it comes to"));
     quiet(m_figures, palette::ink);
     m_grid->addWidget(m_figures, m_grid->rowCount(), 0, 1, 2);
     makeStart();
@@ -127,20 +125,19 @@ QLabel* PlankingControls::addRow(const QString& name, QWidget* field, const QStr
 }
 
 void PlankingControls::makeStart() {
-    m_start->addItems({QStringLiteral("along the sheer"),
-                       QStringLiteral("an unbent line"),
-                       QStringLiteral("a bent line"),
-                       QStringLiteral("the easiest line")});
-    addHead(QStringLiteral("Where the planking starts"));
-    addRow(
-        QStringLiteral("First strip"), m_start, QStringLiteral("The line the upper edge of row 1 follows"));
-    addRow(QStringLiteral("Below the sheer"),
+    m_start->addItems({Wording::tr("along the sheer"),
+                       Wording::tr("an unbent line"),
+                       Wording::tr("a bent line"),
+                       Wording::tr("the easiest line")});
+    addHead(Wording::tr("Where the planking starts"));
+    addRow(Wording::tr("First strip"), m_start, Wording::tr("The line the upper edge of row 1 follows"));
+    addRow(Wording::tr("Below the sheer"),
            m_girth,
-           QStringLiteral("Girth from the sheer down to the line, around the widest section"));
+           Wording::tr("Girth from the sheer down to the line, around the widest section"));
     auto* bends = new QGridLayout(m_bends);
     bends->setContentsMargins(0, 0, 0, 0);
     bends->setHorizontalSpacing(4);
-    const std::array names{QStringLiteral("amidships"), QStringLiteral("square"), QStringLiteral("fourth")};
+    const std::array names{Wording::tr("amidships"), Wording::tr("square"), Wording::tr("fourth")};
     for (int i = 0; i < 3; ++i) {
         auto* box = m_bend[i] = new QDoubleSpinBox;
         box->setRange(-1.0, 1.0);
@@ -149,22 +146,22 @@ void PlankingControls::makeStart() {
         box->setKeyboardTracking(false);
         box->setButtonSymbols(QAbstractSpinBox::NoButtons);
         box->setAccessibleName(
-            QStringLiteral("Edge bend per metre, %1").arg(names[static_cast<std::size_t>(i)]));
+            Wording::tr("Edge bend per metre, %1").arg(names[static_cast<std::size_t>(i)]));
         bends->addWidget(new QLabel(names[static_cast<std::size_t>(i)]), 0, i);
         bends->addWidget(box, 1, i);
         connect(box, &QDoubleSpinBox::valueChanged, this, [this, i](double value) {
             decide([&](core::Planking& p) { p.start.edgeBend[static_cast<std::size_t>(i)] = value; });
         });
     }
-    m_bendsLabel = addRow(QStringLiteral("Bend per metre"),
+    m_bendsLabel = addRow(Wording::tr("Bend per metre"),
                           m_bends,
-                          QStringLiteral("One over the radius in metres; + toward the keel"));
+                          Wording::tr("One over the radius in metres; + toward the keel"));
     quiet(m_startHint, palette::pencil);
     m_grid->addWidget(m_startHint, m_grid->rowCount(), 0, 1, 2);
-    auto* compare = new QPushButton(QStringLiteral("Set start lines side by side"));
+    auto* compare = new QPushButton(Wording::tr("Set start lines side by side"));
     compare->setFocusPolicy(Qt::NoFocus);
     compare->setToolTip(
-        QStringLiteral("Searches good lines, planks the boat from each, and shows what they ask of you"));
+        Wording::tr("Searches good lines, planks the boat from each, and shows what they ask of you"));
     m_grid->addWidget(compare, m_grid->rowCount(), 0, 1, 2);
     connect(compare, &QPushButton::clicked, this, &PlankingControls::comparisonAsked);
     connect(m_start, &QComboBox::activated, this, &PlankingControls::startChosen);
@@ -173,20 +170,17 @@ void PlankingControls::makeStart() {
 }
 
 void PlankingControls::makeLimits() {
-    m_taper->addItems({QStringLiteral("none, all at full width"),
-                       QStringLiteral("toward the ends only"),
-                       QStringLiteral("anywhere along the strip")});
-    m_radius->setPlaceholderText(QStringLiteral("from wood and strip"));
-    m_narrowest->setPlaceholderText(QStringLiteral("from the strip"));
-    addHead(QStringLiteral("Tapers and their limits"));
-    addRow(QStringLiteral("Tapers"),
+    m_taper->addItems({Wording::tr("none, all at full width"),
+                       Wording::tr("toward the ends only"),
+                       Wording::tr("anywhere along the strip")});
+    m_radius->setPlaceholderText(Wording::tr("from wood and strip"));
+    m_narrowest->setPlaceholderText(Wording::tr("from the strip"));
+    addHead(Wording::tr("Tapers and their limits"));
+    addRow(Wording::tr("Tapers"),
            m_taper,
-           QStringLiteral("Planing a few strips narrower takes edge bend out of those below"));
-    addRow(
-        QStringLiteral("Tightest bend"), m_radius, QStringLiteral("Smallest radius of edge bend you allow"));
-    addRow(QStringLiteral("Narrowest strip"),
-           m_narrowest,
-           QStringLiteral("No strip is planed narrower than this"));
+           Wording::tr("Planing a few strips narrower takes edge bend out of those below"));
+    addRow(Wording::tr("Tightest bend"), m_radius, Wording::tr("Smallest radius of edge bend you allow"));
+    addRow(Wording::tr("Narrowest strip"), m_narrowest, Wording::tr("No strip is planed narrower than this"));
     connect(m_taper, &QComboBox::activated, this, [this](int index) {
         decide([&](core::Planking& p) { p.taper = static_cast<Taper>(index); });
     });
@@ -197,25 +191,22 @@ void PlankingControls::makeLimits() {
 
 void PlankingControls::makeEnds() {
     for (QComboBox* ends : {m_bowEnds, m_sternEnds})
-        ends->addItems(
-            {QStringLiteral("woven"), QStringLiteral("mitred"), QStringLiteral("on a stem piece")});
-    m_closing->addItems({QStringLiteral("both sides together"),
-                         QStringLiteral("run over, then fit"),
-                         QStringLiteral("herringbone"),
-                         QStringLiteral("split bottom")});
-    addHead(QStringLiteral("Ends and bottom"));
-    addRow(QStringLiteral("Ends at the bow"),
-           m_bowEnds,
-           QStringLiteral("How port and starboard meet at the bow"));
-    addRow(QStringLiteral("Ends at the stern"),
+        ends->addItems({Wording::tr("woven"), Wording::tr("mitred"), Wording::tr("on a stem piece")});
+    m_closing->addItems({Wording::tr("both sides together"),
+                         Wording::tr("run over, then fit"),
+                         Wording::tr("herringbone"),
+                         Wording::tr("split bottom")});
+    addHead(Wording::tr("Ends and bottom"));
+    addRow(Wording::tr("Ends at the bow"), m_bowEnds, Wording::tr("How port and starboard meet at the bow"));
+    addRow(Wording::tr("Ends at the stern"),
            m_sternEnds,
-           QStringLiteral("How port and starboard meet at the stern"));
-    addRow(QStringLiteral("Closing"),
+           Wording::tr("How port and starboard meet at the stern"));
+    addRow(Wording::tr("Closing"),
            m_closing,
-           QStringLiteral("How the strips of both sides meet on the centreline"));
-    m_shutter->setText(QStringLiteral("Last plank of a wished width"));
+           Wording::tr("How the strips of both sides meet on the centreline"));
+    m_shutter->setText(Wording::tr("Last plank of a wished width"));
     m_shutter->setToolTip(
-        QStringLiteral("Moves the start so that the last plank comes out between these parts of a strip"));
+        Wording::tr("Moves the start so that the last plank comes out between these parts of a strip"));
     m_grid->addWidget(m_shutter, m_grid->rowCount(), 0, 1, 2);
     auto* parts = new QWidget;
     auto* layout = new QGridLayout(parts);
@@ -230,14 +221,14 @@ void PlankingControls::makeEnds() {
             decide([&](core::Planking& p) { p.shutter = {{m_least->value(), m_most->value()}}; });
         });
     }
-    m_least->setAccessibleName(QStringLiteral("Least part of a strip"));
-    m_most->setAccessibleName(QStringLiteral("Most part of a strip"));
+    m_least->setAccessibleName(Wording::tr("Least part of a strip"));
+    m_most->setAccessibleName(Wording::tr("Most part of a strip"));
     layout->addWidget(m_least, 0, 0);
-    layout->addWidget(new QLabel(QStringLiteral("to")), 0, 1);
+    layout->addWidget(new QLabel(Wording::tr("to")), 0, 1);
     layout->addWidget(m_most, 0, 2);
     layout->setColumnStretch(0, 1);
     layout->setColumnStretch(2, 1);
-    addRow(QStringLiteral("Parts of a strip"), parts, m_shutter->toolTip());
+    addRow(Wording::tr("Parts of a strip"), parts, m_shutter->toolTip());
     for (QComboBox* ends : {m_bowEnds, m_sternEnds}) {
         const auto member = ends == m_bowEnds ? &core::Planking::bowEnds : &core::Planking::sternEnds;
         connect(ends, &QComboBox::activated, this, [this, member](int index) {
@@ -298,7 +289,7 @@ void PlankingControls::setBoat(const Boat* boat) {
     m_now = figures;
     m_figures->setText(m_before.isEmpty() || m_now.isEmpty()
                            ? m_now
-                           : QStringLiteral("%1\n\nbefore the last change:\n%2").arg(m_now, m_before));
+                           : Wording::tr("%1\n\nbefore the last change:\n%2").arg(m_now, m_before));
 }
 
 void PlankingControls::setUnits(core::Units units) {

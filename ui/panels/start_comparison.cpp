@@ -1,6 +1,7 @@
 #include "ui/panels/start_comparison.hpp"
 
 #include "core/units/length.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QHBoxLayout>
@@ -18,11 +19,11 @@ namespace {
 QString lineName(const core::StartLine& line, core::Units units) {
     switch (line.kind) {
     case core::StartLine::Kind::Sheer:
-        return QStringLiteral("along the sheer");
+        return Wording::tr("along the sheer");
     case core::StartLine::Kind::Geodesic:
-        return QStringLiteral("unbent, %1 down").arg(lengthText(line.girth, units, {8, 0}));
+        return Wording::tr("unbent, %1 down").arg(lengthText(line.girth, units, {8, 0}));
     default:
-        return QStringLiteral("bent, %1 down").arg(lengthText(line.girth, units, {8, 0}));
+        return Wording::tr("bent, %1 down").arg(lengthText(line.girth, units, {8, 0}));
     }
 }
 
@@ -37,23 +38,22 @@ QString totalText(double millimetres, core::Units units) {
 StartComparison::StartComparison(QWidget* parent)
     : QWidget(parent), m_head(new QLabel), m_table(new QTableWidget), m_take(new QToolButton) {
     m_table->setColumnCount(7);
-    const QStringList heads{QStringLiteral("Start"),
-                            QStringLiteral("Hardest edge bend"),
-                            QStringLiteral("Rows to clamp"),
-                            QStringLiteral("Pieces above"),
-                            QStringLiteral("Rows to taper"),
-                            QStringLiteral("Strip to cut"),
-                            QStringLiteral("Last plank")};
+    const QStringList heads{Wording::tr("Start"),
+                            Wording::tr("Hardest edge bend"),
+                            Wording::tr("Rows to clamp"),
+                            Wording::tr("Pieces above"),
+                            Wording::tr("Rows to taper"),
+                            Wording::tr("Strip to cut"),
+                            Wording::tr("Last plank")};
     m_table->setHorizontalHeaderLabels(heads);
     const QStringList meanings{
-        QStringLiteral("The line the first strip follows"),
-        QStringLiteral("Of any strip at full width, and the row it is in"),
-        QStringLiteral("Rows a side that need more than hands, tapers left out"),
-        QStringLiteral(
-            "Short pieces a side between the start and the sheer; in brackets those under 6 mm wide"),
-        QStringLiteral("Rows a side to plane narrower, so that no strip is bent past the limit"),
-        QStringLiteral("All pieces of both sides together"),
-        QStringLiteral("Where it is widest")};
+        Wording::tr("The line the first strip follows"),
+        Wording::tr("Of any strip at full width, and the row it is in"),
+        Wording::tr("Rows a side that need more than hands, tapers left out"),
+        Wording::tr("Short pieces a side between the start and the sheer; in brackets those under 6 mm wide"),
+        Wording::tr("Rows a side to plane narrower, so that no strip is bent past the limit"),
+        Wording::tr("All pieces of both sides together"),
+        Wording::tr("Where it is widest")};
     for (int i = 0; i < meanings.size(); ++i)
         m_table->horizontalHeaderItem(i)->setToolTip(meanings[i]);
     m_table->verticalHeader()->hide();
@@ -67,12 +67,12 @@ StartComparison::StartComparison(QWidget* parent)
     m_table->setFocusPolicy(Qt::NoFocus);
     m_table->setShowGrid(false);
     m_table->setFrameShape(QFrame::NoFrame);
-    m_table->setAccessibleName(QStringLiteral("Start lines side by side"));
+    m_table->setAccessibleName(Wording::tr("Start lines side by side"));
     m_head->setStyleSheet(QStringLiteral("font-weight: 600;"));
-    m_take->setText(QStringLiteral("Start here"));
-    m_take->setToolTip(QStringLiteral("Plank her from the chosen line"));
+    m_take->setText(Wording::tr("Start here"));
+    m_take->setToolTip(Wording::tr("Plank her from the chosen line"));
     auto* close = new QToolButton;
-    close->setText(QStringLiteral("Put away"));
+    close->setText(Wording::tr("Put away"));
     for (QToolButton* button : {m_take, close})
         button->setFocusPolicy(Qt::NoFocus);
     connect(close, &QToolButton::clicked, this, &StartComparison::closed);
@@ -106,7 +106,7 @@ void StartComparison::wait(const QString& text) {
 void StartComparison::show(std::vector<core::StartTableRow> rows, const core::StartLine& inUse) {
     m_rows = std::move(rows);
     m_inUse = inUse;
-    m_head->setText(QStringLiteral("Start lines side by side"));
+    m_head->setText(Wording::tr("Start lines side by side"));
     refill();
 }
 
@@ -120,15 +120,14 @@ void StartComparison::refill() {
     for (int i = 0; i < m_table->rowCount(); ++i) {
         const core::StartTableRow& row = m_rows[static_cast<std::size_t>(i)];
         const bool used = row.line == m_inUse;
-        const QStringList cells{
-            lineName(row.line, m_units) + (used ? QStringLiteral(" · now") : QString()),
-            QStringLiteral("%1, row %2").arg(sagText(row.worst, m_units)).arg(row.worstRow),
-            QString::number(row.rowsOverFree),
-            row.slivers > 0 ? QStringLiteral("%1 (%2)").arg(row.fillers).arg(row.slivers)
-                            : QString::number(row.fillers),
-            row.tapered ? QString::number(*row.tapered) : QStringLiteral("can't be met"),
-            totalText(row.stripLength, m_units),
-            lengthText(row.shutter, m_units)};
+        const QStringList cells{lineName(row.line, m_units) + (used ? Wording::tr(" · now") : QString()),
+                                Wording::tr("%1, row %2").arg(sagText(row.worst, m_units)).arg(row.worstRow),
+                                QString::number(row.rowsOverFree),
+                                row.slivers > 0 ? QStringLiteral("%1 (%2)").arg(row.fillers).arg(row.slivers)
+                                                : QString::number(row.fillers),
+                                row.tapered ? QString::number(*row.tapered) : Wording::tr("can't be met"),
+                                totalText(row.stripLength, m_units),
+                                lengthText(row.shutter, m_units)};
         for (int column = 0; column < cells.size(); ++column) {
             auto* item = new QTableWidgetItem(cells[column]);
             item->setTextAlignment(Qt::AlignVCenter | (column == 0 ? Qt::AlignLeft : Qt::AlignRight));

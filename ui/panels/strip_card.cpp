@@ -1,6 +1,7 @@
 #include "ui/panels/strip_card.hpp"
 
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QLabel>
@@ -41,7 +42,7 @@ public:
         m_meaning->hide();
         layout->addWidget(m_meaning);
         setCursor(Qt::PointingHandCursor);
-        setToolTip(QStringLiteral("Click for what this means and how sure it is"));
+        setToolTip(Wording::tr("Click for what this means and how sure it is"));
     }
 
 protected:
@@ -100,10 +101,10 @@ void StripCard::rebuild() {
     m_text = CardText();
     const core::Strip* strip = m_boat ? m_boat->strip(m_strip) : nullptr;
     if (strip == nullptr) {
-        layout->addWidget(label(QStringLiteral("The strip in hand"), body, 18, palette::ink, true));
+        layout->addWidget(label(Wording::tr("The strip in hand"), body, 18, palette::ink, true));
         layout->addWidget(
-            label(QStringLiteral("Click a strip on the boat or on the map, and what there is to know "
-                                 "about it stands here."),
+            label(Wording::tr("Click a strip on the boat or on the map, and what there is to know "
+                              "about it stands here."),
                   body,
                   13,
                   palette::pencil));
@@ -118,7 +119,7 @@ void StripCard::rebuild() {
         layout->addWidget(head);
         for (const CardLine& line : m_text.lines)
             layout->addWidget(new Figure(line, body));
-        layout->addWidget(new Figure({QStringLiteral("How to hold it"), {}, m_text.advice, {}}, body));
+        layout->addWidget(new Figure({Wording::tr("How to hold it"), {}, m_text.advice, {}}, body));
     }
     if (m_body != nullptr) {
         m_layout->removeWidget(m_body);

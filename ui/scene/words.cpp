@@ -2,6 +2,7 @@
 
 #include "core/planking/difficulty.hpp"
 #include "core/units/length.hpp"
+#include "ui/scene/wording.hpp"
 
 #include <QRegularExpression>
 
@@ -36,13 +37,13 @@ QString radiusText(double millimetres, core::Units units) {
 }
 
 QString placeText(double x, core::Units units) {
-    return QStringLiteral("%1 from the bow").arg(lengthText(x, units, {1, 0}));
+    return Wording::tr("%1 from the bow").arg(lengthText(x, units, {1, 0}));
 }
 
 QString sagText(double kappa, core::Units units) {
     const bool inches = units == core::Units::Inches;
     const double sag = core::sagOver(kappa, inches ? core::sagBaseInches : core::sagBaseMillimetres);
-    return QStringLiteral("%1 over %2")
+    return Wording::tr("%1 over %2")
         .arg(lengthText(sag, units, {4, 0}), inches ? QStringLiteral("8 ft") : QStringLiteral("2 m"));
 }
 
@@ -56,57 +57,57 @@ QString twistText(double radPerMm, core::Units units) {
     const double degreesPerMm = radPerMm * 180.0 / std::numbers::pi;
     if (units == core::Units::Inches) { // to the half degree, as on the sheets: the table tells no finer
         const double halves = std::round(2 * degreesPerMm * core::mmPerFoot) / 2;
-        return QStringLiteral("%1° per foot").arg(halves, 0, 'f', halves == std::round(halves) ? 0 : 1);
+        return Wording::tr("%1° per foot").arg(halves, 0, 'f', halves == std::round(halves) ? 0 : 1);
     }
-    return QStringLiteral("%1° per metre").arg(degreesPerMm * 1000.0, 0, 'f', 0);
+    return Wording::tr("%1° per metre").arg(degreesPerMm * 1000.0, 0, 'f', 0);
 }
 
 QString rowText(const core::Strip& strip) {
-    QString row = strip.row > 0 ? QStringLiteral("row %1").arg(strip.row)
-                                : QStringLiteral("row %1 above the start").arg(-strip.row);
+    QString row = strip.row > 0 ? Wording::tr("row %1").arg(strip.row)
+                                : Wording::tr("row %1 above the start").arg(-strip.row);
     switch (strip.side) {
     case core::Side::Port:
-        return row + QStringLiteral(", port");
+        return row + Wording::tr(", port");
     case core::Side::Starboard:
-        return row + QStringLiteral(", starboard");
+        return row + Wording::tr(", starboard");
     case core::Side::Centre:
         break;
     }
-    return row + QStringLiteral(", over both sides");
+    return row + Wording::tr(", over both sides");
 }
 
 QString kindText(core::StripKind kind) {
     switch (kind) {
     case core::StripKind::Full:
-        return QStringLiteral("full strip");
+        return Wording::tr("full strip");
     case core::StripKind::Tapered:
-        return QStringLiteral("tapered strip");
+        return Wording::tr("tapered strip");
     case core::StripKind::Stealer:
-        return QStringLiteral("stealer");
+        return Wording::tr("stealer");
     case core::StripKind::Filler:
-        return QStringLiteral("filler at the sheer");
+        return Wording::tr("filler at the sheer");
     case core::StripKind::Shutter:
         break;
     }
-    return QStringLiteral("shutter, the closing plank");
+    return Wording::tr("shutter, the closing plank");
 }
 
 QString landingText(core::EndsOn on) {
     switch (on) {
     case core::EndsOn::Stem:
-        return QStringLiteral("on the stem");
+        return Wording::tr("on the stem");
     case core::EndsOn::Keel:
-        return QStringLiteral("on the keel line");
+        return Wording::tr("on the keel line");
     case core::EndsOn::Transom:
-        return QStringLiteral("on the transom");
+        return Wording::tr("on the transom");
     case core::EndsOn::Sheer:
-        return QStringLiteral("on the sheer");
+        return Wording::tr("on the sheer");
     case core::EndsOn::Strip:
-        return QStringLiteral("on its neighbour");
+        return Wording::tr("on its neighbour");
     case core::EndsOn::Nib:
         break;
     }
-    return QStringLiteral("in a nib");
+    return Wording::tr("in a nib");
 }
 
 } // namespace sheerlay::ui

@@ -4,6 +4,7 @@
 #include "ui/paper/fonts.hpp"
 #include "ui/paper/sheet_painter.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QKeyEvent>
@@ -43,18 +44,18 @@ QFont fitting(const QFont& base, const QString& text, const QRectF& room, double
 ShopMode::ShopMode(QWidget* parent)
     : QWidget(parent, Qt::Window), m_back(new QToolButton(this)), m_next(new QToolButton(this)),
       m_undo(new QToolButton(this)), m_light(new QToolButton(this)), m_leave(new QToolButton(this)) {
-    setWindowTitle(QStringLiteral("Sheerlay: shop mode"));
-    setAccessibleName(QStringLiteral("Shop mode"));
+    setWindowTitle(Wording::tr("Sheerlay: shop mode"));
+    setAccessibleName(Wording::tr("Shop mode"));
     setFocusPolicy(Qt::StrongFocus);
     setMinimumSize(640, 400);
-    m_back->setToolTip(QStringLiteral("The strip before (left arrow)"));
-    m_next->setToolTip(QStringLiteral("Mark as laid, with today's date, and go on (Enter)"));
-    m_undo->setToolTip(QStringLiteral("Take the mark back (Backspace)"));
-    m_light->setToolTip(QStringLiteral("Dark on light, or light on dark (L)"));
-    m_leave->setToolTip(QStringLiteral("Back to the benches (Esc)"));
-    m_back->setText(QStringLiteral("Back"));
-    m_undo->setText(QStringLiteral("Not laid after all"));
-    m_leave->setText(QStringLiteral("Leave the shop"));
+    m_back->setToolTip(Wording::tr("The strip before (left arrow)"));
+    m_next->setToolTip(Wording::tr("Mark as laid, with today's date, and go on (Enter)"));
+    m_undo->setToolTip(Wording::tr("Take the mark back (Backspace)"));
+    m_light->setToolTip(Wording::tr("Dark on light, or light on dark (L)"));
+    m_leave->setToolTip(Wording::tr("Back to the benches (Esc)"));
+    m_back->setText(Wording::tr("Back"));
+    m_undo->setText(Wording::tr("Not laid after all"));
+    m_leave->setText(Wording::tr("Leave the shop"));
     for (QToolButton* button : {m_back, m_next, m_undo, m_light, m_leave}) {
         button->setFocusPolicy(Qt::NoFocus);
         button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
@@ -144,15 +145,15 @@ void ShopMode::refresh() {
     m_text = s != nullptr ? shopText(*m_boat, *s, m_units) : ShopText();
     const bool down = s != nullptr && core::laidEntry(m_journal, s->id) != nullptr;
     const bool last = m_boat && m_index + 1 >= m_boat->pieces();
-    m_next->setText(down   ? QStringLiteral("Next")
-                    : last ? QStringLiteral("Laid: the last one")
-                           : QStringLiteral("Laid, next"));
+    m_next->setText(down   ? Wording::tr("Next")
+                    : last ? Wording::tr("Laid: the last one")
+                           : Wording::tr("Laid, next"));
     m_next->setEnabled(s != nullptr && !(down && last));
     m_back->setEnabled(s != nullptr && m_index > 0);
     m_undo->setVisible(down);
-    m_light->setText(m_night ? QStringLiteral("Light") : QStringLiteral("Dark"));
+    m_light->setText(m_night ? Wording::tr("Light") : Wording::tr("Dark"));
     setAccessibleDescription(
-        QStringLiteral("%1, %2, length to cut %3").arg(m_text.name, m_text.place, m_text.length));
+        Wording::tr("%1, %2, length to cut %3").arg(m_text.name, m_text.place, m_text.length));
     place();
     update();
 }
@@ -211,7 +212,7 @@ void ShopMode::paintEvent(QPaintEvent*) {
     };
     if (s == nullptr) {
         write({margin, 0.3 * h, wide, 0.3 * h},
-              QStringLiteral("There is no plan to lay strips by. Open a project first."),
+              Wording::tr("There is no plan to lay strips by. Open a project first."),
               h / 16.0,
               QFont::DemiBold,
               ink,
@@ -227,7 +228,7 @@ void ShopMode::paintEvent(QPaintEvent*) {
           cedar,
           Qt::AlignLeft | Qt::AlignVCenter);
     write({margin + 0.48 * wide, 0.105 * h, 0.52 * wide, 0.05 * h},
-          QStringLiteral("length to cut"),
+          Wording::tr("length to cut"),
           h / 26.0,
           QFont::Normal,
           pencil,
@@ -240,8 +241,8 @@ void ShopMode::paintEvent(QPaintEvent*) {
           Qt::AlignRight | Qt::AlignVCenter);
     QString where = m_text.place;
     if (const core::LaidStrip* entry = core::laidEntry(m_journal, s->id))
-        where += entry->date.empty() ? QStringLiteral(" · laid")
-                                     : QStringLiteral(" · laid %1").arg(toQString(entry->date));
+        where += entry->date.empty() ? Wording::tr(" · laid")
+                                     : Wording::tr(" · laid %1").arg(toQString(entry->date));
     write({margin, 0.02 * h, 0.55 * wide, 0.055 * h},
           where,
           h / 28.0,

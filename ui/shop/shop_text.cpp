@@ -7,6 +7,7 @@
 #include "core/sheets/strip_notes.hpp"
 #include "core/summary/plan_summary.hpp"
 #include "ui/panels/card_text.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <array>
@@ -48,14 +49,13 @@ ShopText shopText(const Boat& boat, const core::Strip& strip, core::Units units)
     const CardText card = cardText(boat, strip, units);
     ShopText text;
     text.name = card.title;
-    text.place =
-        QStringLiteral("%1 · piece %2 of %3").arg(rowText(strip)).arg(strip.order).arg(boat.pieces());
+    text.place = Wording::tr("%1 · piece %2 of %3").arg(rowText(strip)).arg(strip.order).arg(boat.pieces());
     text.length = ui::cutLengthText(strip.cutLength, units);
     const auto end = [&](std::size_t which) {
-        return QStringLiteral("%1 %2").arg(which == 0 ? QStringLiteral("Bow") : QStringLiteral("Stern"),
+        return QStringLiteral("%1 %2").arg(which == 0 ? Wording::tr("Bow") : Wording::tr("Stern"),
                                            landingText(strip.ends[which].on)) +
-               (strip.ends[which].weave == core::Weave::Passes   ? QStringLiteral(", passes")
-                : strip.ends[which].weave == core::Weave::Fitted ? QStringLiteral(", fitted")
+               (strip.ends[which].weave == core::Weave::Passes   ? Wording::tr(", passes")
+                : strip.ends[which].weave == core::Weave::Fitted ? Wording::tr(", fitted")
                                                                  : QString());
     };
     text.ends = end(0) + QStringLiteral("   ·   ") + end(1);
@@ -65,15 +65,15 @@ ShopText shopText(const Boat& boat, const core::Strip& strip, core::Units units)
     }
     constexpr std::size_t edgeBend = 2, twist = 3;
     text.watch
-        << QStringLiteral("Edge bend %1. %2").arg(card.lines[edgeBend].figure, card.lines[edgeBend].detail);
+        << Wording::tr("Edge bend %1. %2").arg(card.lines[edgeBend].figure, card.lines[edgeBend].detail);
     if (text.watch.size() < mostToWatch)
         text.watch << card.advice;
     if (text.watch.size() < mostToWatch)
-        text.watch << QStringLiteral("Twist %1, %2").arg(card.lines[twist].figure, card.lines[twist].detail);
-    text.caption = QStringLiteral(
+        text.watch << Wording::tr("Twist %1, %2").arg(card.lines[twist].figure, card.lines[twist].detail);
+    text.caption = Wording::tr(
         "Unsprung, as seen from outside: keel side up, bow to the left; the width is drawn larger.");
     if (strip.side == core::Side::Port)
-        text.caption += QStringLiteral(" Port, shown as its starboard mirror image.");
+        text.caption += Wording::tr(" Port, shown as its starboard mirror image.");
     QStringList cautions;
     for (const std::string& caution : core::cautionsFor(boat.project))
         cautions << toQString(caution);

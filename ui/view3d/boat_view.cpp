@@ -1,5 +1,6 @@
 #include "ui/view3d/boat_view.hpp"
 
+#include "ui/scene/wording.hpp"
 #include "ui/view3d/gl_view.hpp"
 #include "ui/view3d/legend.hpp"
 
@@ -15,8 +16,8 @@ namespace sheerlay::ui {
 BoatView::BoatView(QWidget* parent)
     : QWidget(parent), m_stack(new QStackedLayout(this)), m_message(new QLabel(this)) {
     m_message->setText(
-        QStringLiteral("The boat can't be drawn here: this screen offers no OpenGL through X11.\n"
-                       "The map below shows the same strips, and everything else works as usual."));
+        Wording::tr("The boat can't be drawn here: this screen offers no OpenGL through X11.\n"
+                    "The map below shows the same strips, and everything else works as usual."));
     m_message->setAlignment(Qt::AlignCenter);
     m_message->setWordWrap(true);
     if (GlView::possible()) {

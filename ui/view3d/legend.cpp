@@ -3,6 +3,7 @@
 #include "core/planking/difficulty.hpp"
 #include "core/project/wood.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QEvent>
@@ -33,7 +34,7 @@ constexpr std::array<Row, 4> rows{{{core::Difficulty::Free, core::freeEdgeBend},
 QString limitText(const Row& row, core::Units units) {
     const double kappa = row.upTo > 0.0 ? row.upTo : core::hardEdgeBend;
     const QString pattern =
-        row.upTo > 0.0 ? QStringLiteral("up to %1 (radius %2)") : QStringLiteral("over %1 (radius %2)");
+        row.upTo > 0.0 ? Wording::tr("up to %1 (radius %2)") : Wording::tr("over %1 (radius %2)");
     return pattern.arg(sagText(kappa, units), radiusText(1.0 / kappa, units));
 }
 
@@ -67,7 +68,7 @@ void Legend::setWoods(std::vector<std::string> woods) {
 }
 
 QString Legend::heading() const {
-    return m_colours == StripColours::Wood ? tr("Woods") : QStringLiteral("Edge bend of the uncut edge");
+    return m_colours == StripColours::Wood ? tr("Woods") : Wording::tr("Edge bend of the uncut edge");
 }
 
 std::vector<Legend::Line> Legend::lines() const {

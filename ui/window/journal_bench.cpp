@@ -6,6 +6,7 @@
 #include "core/project/project_edit.hpp"
 #include "core/units/length.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <QComboBox>
@@ -36,34 +37,37 @@ QLabel* words(const QString& text, int pixels, QRgb colour, bool strong = false)
     return label;
 }
 
-const QString nothingYet = QStringLiteral(
-    "Lay some rows, then measure along each mould from the row's lower edge to the centreline. Type what the "
-    "tape says at a few stations, and work it out: you see what it does to the rows to come before anything "
-    "changes.");
+QString nothingYet() {
+    return Wording::tr("Lay some rows, then measure along each mould from the row's lower edge to the "
+                       "centreline. Type what the "
+                       "tape says at a few stations, and work it out: you see what it does to the rows to "
+                       "come before anything "
+                       "changes.");
+}
 
 } // namespace
 
 JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     : QWidget(parent), m_runner(new TaskRunner(mode, this)), m_row(new QSpinBox), m_side(new QComboBox),
       m_grid(new QGridLayout), m_rounds(words({}, 13, palette::pencil)),
-      m_said(words(nothingYet, 15, palette::ink)), m_changes(new QTableWidget),
-      m_work(new QPushButton(QStringLiteral("Work it out"))),
-      m_accept(new QPushButton(QStringLiteral("Accept the new plan"))) {
+      m_said(words(nothingYet(), 15, palette::ink)), m_changes(new QTableWidget),
+      m_work(new QPushButton(Wording::tr("Work it out"))),
+      m_accept(new QPushButton(Wording::tr("Accept the new plan"))) {
     m_row->setRange(0, 999);
-    m_row->setAccessibleName(QStringLiteral("Row"));
+    m_row->setAccessibleName(Wording::tr("Row"));
     m_changes->setAccessibleName(tr("What the new plan changes"));
-    m_row->setToolTip(QStringLiteral("The row whose lower edge was measured from; 0 for the bare moulds"));
-    m_side->addItems({QStringLiteral("both sides"), QStringLiteral("starboard"), QStringLiteral("port")});
-    m_side->setAccessibleName(QStringLiteral("Side"));
+    m_row->setToolTip(Wording::tr("The row whose lower edge was measured from; 0 for the bare moulds"));
+    m_side->addItems({Wording::tr("both sides"), Wording::tr("starboard"), Wording::tr("port")});
+    m_side->setAccessibleName(Wording::tr("Side"));
     connect(m_row, &QSpinBox::valueChanged, this, [this] {
         forgetTrial();
         refillPlanned();
     });
 
     auto* ask = new QGridLayout;
-    ask->addWidget(new QLabel(QStringLiteral("Measured below row")), 0, 0);
+    ask->addWidget(new QLabel(Wording::tr("Measured below row")), 0, 0);
     ask->addWidget(m_row, 0, 1);
-    ask->addWidget(new QLabel(QStringLiteral("on")), 0, 2);
+    ask->addWidget(new QLabel(Wording::tr("on")), 0, 2);
     ask->addWidget(m_side, 0, 3);
     ask->setColumnStretch(4, 1);
     m_grid->setHorizontalSpacing(20);
@@ -83,18 +87,18 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     m_accept->setEnabled(false);
     connect(m_accept, &QPushButton::clicked, this, &JournalBench::accept);
     auto* left = new QVBoxLayout;
-    left->addWidget(words(QStringLiteral("A round with the tape"), 18, palette::ink, true));
+    left->addWidget(words(Wording::tr("A round with the tape"), 18, palette::ink, true));
     left->addLayout(ask);
     left->addWidget(scroll, 1);
     left->addWidget(m_work);
     left->addWidget(m_rounds);
 
     m_changes->setColumnCount(5);
-    m_changes->setHorizontalHeaderLabels({QStringLiteral("Strip"),
-                                          QStringLiteral("Length to cut, was"),
-                                          QStringLiteral("now"),
-                                          QStringLiteral("Edge bend, was"),
-                                          QStringLiteral("now")});
+    m_changes->setHorizontalHeaderLabels({Wording::tr("Strip"),
+                                          Wording::tr("Length to cut, was"),
+                                          Wording::tr("now"),
+                                          Wording::tr("Edge bend, was"),
+                                          Wording::tr("now")});
     m_changes->verticalHeader()->hide();
     m_changes->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     m_changes->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -104,7 +108,7 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     m_changes->setFrameShape(QFrame::NoFrame);
     m_changes->hide();
     auto* right = new QVBoxLayout;
-    right->addWidget(words(QStringLiteral("What it says"), 18, palette::ink, true));
+    right->addWidget(words(Wording::tr("What it says"), 18, palette::ink, true));
     right->addWidget(m_said);
     right->addWidget(m_changes, 1);
     right->addWidget(m_accept);
@@ -146,7 +150,7 @@ void JournalBench::forgetTrial() {
     m_tried.reset();
     m_accept->setEnabled(false);
     m_changes->hide();
-    m_said->setText(nothingYet);
+    m_said->setText(nothingYet());
 }
 
 void JournalBench::refillStations() {
@@ -174,14 +178,14 @@ void JournalBench::refillStations() {
     m_fields.clear();
     if (m_stations.empty())
         return;
-    m_grid->addWidget(words(QStringLiteral("Station"), 12, palette::pencil, true), 0, 0);
-    m_grid->addWidget(words(QStringLiteral("Left by the plan"), 12, palette::pencil, true), 0, 1);
-    m_grid->addWidget(words(QStringLiteral("The tape says"), 12, palette::pencil, true), 0, 2);
+    m_grid->addWidget(words(Wording::tr("Station"), 12, palette::pencil, true), 0, 0);
+    m_grid->addWidget(words(Wording::tr("Left by the plan"), 12, palette::pencil, true), 0, 1);
+    m_grid->addWidget(words(Wording::tr("The tape says"), 12, palette::pencil, true), 0, 2);
     for (std::size_t i = 0; i < m_stations.size(); ++i) {
         const QString name = i < names.size() ? toQString(names[i]) : QString();
         const int row = static_cast<int>(i) + 1;
         auto* field = new QLineEdit;
-        field->setAccessibleName(QStringLiteral("Girth left at station %1").arg(name));
+        field->setAccessibleName(Wording::tr("Girth left at station %1").arg(name));
         connect(field, &QLineEdit::textEdited, this, &JournalBench::forgetTrial);
         connect(field, &QLineEdit::returnPressed, this, [this] { focusNextChild(); });
         auto* planned = new QLabel;
@@ -198,19 +202,19 @@ void JournalBench::refillPlanned() {
     for (std::size_t i = 0; i < m_planned.size(); ++i) {
         const auto planned =
             core::plannedGirthLeft(m_boat->plan, m_boat->hull, m_row->value(), m_stations[i].fromBow);
-        m_planned[i]->setText(planned ? lengthText(planned->left, m_units) : QStringLiteral("not there"));
+        m_planned[i]->setText(planned ? lengthText(planned->left, m_units) : Wording::tr("not there"));
         m_fields[i]->setEnabled(planned.has_value());
     }
 }
 
 void JournalBench::refillRounds() {
     if (!m_project || m_project->journal.readings.empty()) {
-        m_rounds->setText(QStringLiteral("No rounds in the journal yet."));
+        m_rounds->setText(Wording::tr("No rounds in the journal yet."));
         return;
     }
-    QStringList lines{QStringLiteral("In the journal:")};
+    QStringList lines{Wording::tr("In the journal:")};
     for (const core::RowReading& round : m_project->journal.readings)
-        lines << QStringLiteral("below row %1, %2 stations%3")
+        lines << Wording::tr("below row %1, %2 stations%3")
                      .arg(round.row)
                      .arg(round.girthLeft.size())
                      .arg(round.date.empty() ? QString() : QStringLiteral(", ") + toQString(round.date));
@@ -228,7 +232,7 @@ std::optional<core::RowReading> JournalBench::typed() {
             continue;
         const auto read = core::parseLength(text, m_units);
         if (!read) {
-            m_said->setText(QStringLiteral("%1: %2; %3 would do.")
+            m_said->setText(Wording::tr("%1: %2; %3 would do.")
                                 .arg(m_fields[i]->accessibleName(),
                                      toQString(read.error().found),
                                      toQString(read.error().would)));
@@ -244,7 +248,7 @@ std::optional<core::RowReading> JournalBench::typed() {
     if (!round.girthLeft.empty())
         return round;
     m_said->setText(
-        QStringLiteral("Nothing is typed yet. The tape at two or three stations would do for a start."));
+        Wording::tr("Nothing is typed yet. The tape at two or three stations would do for a start."));
     return std::nullopt;
 }
 
@@ -259,11 +263,10 @@ void JournalBench::workOut() {
     project.journal.readings.push_back(*round);
     if (const auto judged = core::checked(project); !judged) {
         const core::FileMessage& first = judged.error().front();
-        m_said->setText(
-            QStringLiteral("%1; %2 would do.").arg(toQString(first.found), toQString(first.would)));
+        m_said->setText(Wording::tr("%1; %2 would do.").arg(toQString(first.found), toQString(first.would)));
         return;
     }
-    m_said->setText(QStringLiteral("Planning the rows to come…"));
+    m_said->setText(Wording::tr("Planning the rows to come…"));
     m_runner->run(
         [project, boat = m_boat](std::stop_token, const TaskRunner::Progress&) {
             return std::make_shared<const Expected<core::PlanAsLaid, core::PlanError>>(
@@ -289,11 +292,11 @@ void JournalBench::show(const core::PlanAsLaid& tried, int row) {
             sentences << toQString(finding.text);
     }
     if (!tried.laid)
-        sentences << QStringLiteral("The reading is kept, but the rows to come stay as they were planned.");
+        sentences << Wording::tr("The reading is kept, but the rows to come stay as they were planned.");
     m_said->setText(sentences.join(QStringLiteral("\n\n")));
     const auto changes = core::changesBelow(m_boat->plan, tried.plan, row);
     m_changes->setRowCount(static_cast<int>(changes.size()));
-    const QString none = QStringLiteral("none");
+    const QString none = Wording::tr("none");
     const auto cut = [&](const std::optional<double>& length) {
         return length ? cutLengthText(*length, m_units) : none;
     };
@@ -329,7 +332,7 @@ void JournalBench::accept() {
     const core::Journal journal = m_tried->journal;
     for (QLineEdit* field : m_fields)
         field->clear();
-    Q_EMIT accepted(QStringLiteral("Reading below row %1").arg(m_triedRow), journal);
+    Q_EMIT accepted(Wording::tr("Reading below row %1").arg(m_triedRow), journal);
 }
 
 } // namespace sheerlay::ui

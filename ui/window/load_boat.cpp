@@ -6,6 +6,7 @@
 #include "core/planking/recovery.hpp"
 #include "core/project/laid_strips.hpp"
 #include "core/project/project_file.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
 #include <algorithm>
@@ -15,7 +16,7 @@ namespace sheerlay::ui {
 
 LoadedBoat loadBoat(const std::string& path, std::stop_token stop, const TaskRunner::Progress& progress) {
     LoadedBoat loaded;
-    progress(QStringLiteral("Reading the table…"));
+    progress(Wording::tr("Reading the table…"));
     auto text = core::readProjectText(path);
     if (!text) {
         loaded.problems = text.error();
@@ -50,7 +51,7 @@ LoadedBoat planBoat(const core::Project& project,
     }
     const bool kept = before && core::hullsAlike(before->project, project);
     if (!kept)
-        progress(QStringLiteral("Lofting the hull…"));
+        progress(Wording::tr("Lofting the hull…"));
     if (lofted && before && !kept) // the picture follows before misprints are looked for
         if (auto quick = core::quickLoft(project, before->hull))
             lofted(std::make_shared<const core::LoftedHull>(std::move(*quick)));
@@ -58,7 +59,7 @@ LoadedBoat planBoat(const core::Project& project,
         return loaded;
     auto hull = kept ? Expected<core::LoftedHull, core::LoftError>(before->hull) : core::loft(project);
     if (!hull) {
-        loaded.stage = QStringLiteral("lofted");
+        loaded.stage = Wording::tr("lofted");
         loaded.failure = toQString(hull.error().text);
         return loaded;
     }
@@ -66,29 +67,29 @@ LoadedBoat planBoat(const core::Project& project,
         return loaded;
     if (lofted && !kept)
         lofted(std::make_shared<const core::LoftedHull>(*hull));
-    progress(QStringLiteral("Laying the strips…"));
+    progress(Wording::tr("Laying the strips…"));
     core::PlankingWatch watch;
     watch.stop = stop;
     watch.progress = [&progress](double part) {
-        progress(QStringLiteral("Searching the easiest start… %1 %").arg(std::lround(100 * part)));
+        progress(Wording::tr("Searching the easiest start… %1 %").arg(std::lround(100 * part)));
     };
     auto plan = core::plankAsLaid(project, *hull, watch);
     if (stop.stop_requested())
         return loaded;
     if (!plan) {
-        loaded.stage = QStringLiteral("planned");
+        loaded.stage = Wording::tr("planned");
         loaded.failure = toQString(plan.error().text);
         return loaded;
     }
     // A boat that is only hard to plank is shown at once; the command line says what would do.
     if (std::ranges::any_of(plan->plan.findings,
                             [](const core::Finding& f) { return f.level == core::Level::Stop; })) {
-        progress(QStringLiteral("Looking for what would do…"));
+        progress(Wording::tr("Looking for what would do…"));
         core::proposeRemedy(project, *hull, plan->plan, stop);
         if (stop.stop_requested())
             return loaded;
     }
-    progress(QStringLiteral("Drawing the boat…"));
+    progress(Wording::tr("Drawing the boat…"));
     loaded.boat = makeBoat(project, std::move(*hull), std::move(plan->plan));
     return loaded;
 }
@@ -96,7 +97,7 @@ LoadedBoat planBoat(const core::Project& project,
 QString messageLine(const core::FileMessage& message) {
     QString line;
     if (message.line > 0)
-        line += QStringLiteral("line %1 · ").arg(message.line);
+        line += Wording::tr("line %1 · ").arg(message.line);
     if (!message.key.empty())
         line += toQString(message.key) + QStringLiteral(": ");
     line += toQString(message.found);

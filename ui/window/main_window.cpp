@@ -2,6 +2,7 @@
 
 #include "ui/choices/choices_panel.hpp"
 #include "ui/panels/laying_bar.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/view3d/boat_view.hpp"
@@ -107,7 +108,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
         m_saveAction->setEnabled(dirty);
     });
     connect(m_desk, &ProjectDesk::keepingFailed, this, [this](const QString& why) {
-        m_notice->say({QStringLiteral("Your changes are not kept beside the file. %1").arg(why)},
+        m_notice->say({Wording::tr("Your changes are not kept beside the file. %1").arg(why)},
                       Notice::Weight::Remark);
     });
     connectShop();
@@ -137,13 +138,13 @@ QWidget* MainWindow::makeBenchStrip() {
         m_benchButtons->addButton(made, static_cast<int>(which));
         layout->addWidget(made);
     };
-    bench(QStringLiteral("Lines"), Icon::Lines, Bench::Lines, QStringLiteral("1"));
-    bench(QStringLiteral("Moulds"), Icon::Moulds, Bench::Moulds, QStringLiteral("2"));
-    bench(QStringLiteral("Planking"), Icon::Planking, Bench::Planking, QStringLiteral("3"));
-    bench(QStringLiteral("Stock"), Icon::Stock, Bench::Stock, QStringLiteral("4"));
-    bench(QStringLiteral("Sheets"), Icon::Sheets, Bench::Sheets, QStringLiteral("5"));
-    bench(QStringLiteral("Journal"), Icon::Journal, Bench::Journal, QStringLiteral("6"));
-    bench(QStringLiteral("Fitting out"), Icon::FittingOut, Bench::FittingOut, QStringLiteral("7"));
+    bench(Wording::tr("Lines"), Icon::Lines, Bench::Lines, QStringLiteral("1"));
+    bench(Wording::tr("Moulds"), Icon::Moulds, Bench::Moulds, QStringLiteral("2"));
+    bench(Wording::tr("Planking"), Icon::Planking, Bench::Planking, QStringLiteral("3"));
+    bench(Wording::tr("Stock"), Icon::Stock, Bench::Stock, QStringLiteral("4"));
+    bench(Wording::tr("Sheets"), Icon::Sheets, Bench::Sheets, QStringLiteral("5"));
+    bench(Wording::tr("Journal"), Icon::Journal, Bench::Journal, QStringLiteral("6"));
+    bench(Wording::tr("Fitting out"), Icon::FittingOut, Bench::FittingOut, QStringLiteral("7"));
     connect(m_benchButtons, &QButtonGroup::idClicked, this, [this](int id) {
         showBench(static_cast<Bench>(id));
     });
@@ -156,7 +157,7 @@ QWidget* MainWindow::makeBenchStrip() {
         layout->addWidget(made);
     };
     makeMenus(strip, layout);
-    action(m_unitsButton, QString(), QStringLiteral("Millimetres, or feet and inches (U)"));
+    action(m_unitsButton, QString(), Wording::tr("Millimetres, or feet and inches (U)"));
     auto* keys = new QToolButton(strip);
     action(keys, tr("Keys"), tr("What the keys do (F1)"));
     connect(keys, &QToolButton::clicked, this, [this] { m_keys->turn(); });
@@ -170,7 +171,7 @@ QWidget* MainWindow::makeBenchStrip() {
 QWidget* MainWindow::makeStartPage() {
     auto* page = new QWidget;
     auto* layout = new QVBoxLayout(page);
-    auto* head = new QLabel(QStringLiteral("Every strip of the boat, before a board is milled"));
+    auto* head = new QLabel(Wording::tr("Every strip of the boat, before a board is milled"));
     head->setStyleSheet(QStringLiteral("font-size: 24px; font-weight: 600;"));
     head->setAlignment(Qt::AlignCenter);
     auto* text =
@@ -180,7 +181,7 @@ QWidget* MainWindow::makeStartPage() {
                       "here."));
     text->setAlignment(Qt::AlignCenter);
     text->setWordWrap(true);
-    auto* button = new QPushButton(QStringLiteral("Open a project…"));
+    auto* button = new QPushButton(Wording::tr("Open a project…"));
     button->setFixedSize(220, 46);
     button->setFocusPolicy(Qt::NoFocus);
     connect(button, &QPushButton::clicked, this, &MainWindow::askOpen);
@@ -229,8 +230,8 @@ void MainWindow::showBench(Bench bench) {
 
 void MainWindow::setUnits(core::Units units) {
     m_units = units;
-    m_unitsButton->setText(units == core::Units::Inches ? QStringLiteral("feet and inches")
-                                                        : QStringLiteral("millimetres"));
+    m_unitsButton->setText(units == core::Units::Inches ? Wording::tr("feet and inches")
+                                                        : Wording::tr("millimetres"));
     m_lines->setUnits(units);
     m_planking->setUnits(units);
     for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
@@ -293,7 +294,7 @@ void MainWindow::tellTrouble(const QStringList& lines) {
     QStringList said = lines;
     if (m_boat) {
         m_staleBoat = true;
-        said.front() += QStringLiteral(" The boat below is the one from before the change.");
+        said.front() += Wording::tr(" The boat below is the one from before the change.");
     }
     m_planking->setStale(m_staleBoat);
     for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
@@ -316,14 +317,13 @@ void MainWindow::take(const LoadedBoat& result) {
         QStringList lines;
         if (!result.problems.empty()) {
             const auto count = result.problems.size();
-            lines << (count == 1 ? QStringLiteral("One thing in %1 can't be used as it stands.").arg(file)
-                                 : QStringLiteral("%1 things in %2 can't be used as they stand.")
-                                       .arg(count)
-                                       .arg(file));
+            lines << (count == 1
+                          ? Wording::tr("One thing in %1 can't be used as it stands.").arg(file)
+                          : Wording::tr("%1 things in %2 can't be used as they stand.").arg(count).arg(file));
             for (const core::FileMessage& message : result.problems)
                 lines << messageLine(message);
         } else {
-            lines << QStringLiteral("The hull of %1 can't be %2.").arg(file, result.stage) << result.failure;
+            lines << Wording::tr("The hull of %1 can't be %2.").arg(file, result.stage) << result.failure;
         }
         tellTrouble(lines);
         Q_EMIT loaded();
@@ -337,7 +337,7 @@ void MainWindow::take(const LoadedBoat& result) {
     if (result.warnings.empty()) {
         m_notice->clear();
     } else {
-        QStringList lines{QStringLiteral("%1 was read, with this left out or odd:").arg(file)};
+        QStringList lines{Wording::tr("%1 was read, with this left out or odd:").arg(file)};
         for (const core::FileMessage& message : result.warnings)
             lines << messageLine(message);
         m_notice->say(lines, Notice::Weight::Remark);
@@ -360,23 +360,21 @@ void MainWindow::take(const LoadedBoat& result) {
 void MainWindow::askOpen() {
     const QString folder = m_path.isEmpty() ? QString() : QFileInfo(m_path).absolutePath();
     const QString path = QFileDialog::getOpenFileName(
-        this, QStringLiteral("Open a project"), folder, QStringLiteral("Sheerlay projects (*.sheerlay)"));
+        this, Wording::tr("Open a project"), folder, Wording::tr("Sheerlay projects (*.sheerlay)"));
     if (!path.isEmpty())
         open(path);
 }
 
 void MainWindow::askPicture() {
-    QString path = QFileDialog::getSaveFileName(this,
-                                                QStringLiteral("Save the picture"),
-                                                QStringLiteral("boat.png"),
-                                                QStringLiteral("Pictures (*.png)"));
+    QString path = QFileDialog::getSaveFileName(
+        this, Wording::tr("Save the picture"), QStringLiteral("boat.png"), Wording::tr("Pictures (*.png)"));
     if (path.isEmpty())
         return;
     if (QFileInfo(path).suffix().isEmpty())
         path += QStringLiteral(".png");
     if (!m_planking->boatView()->savePicture(path))
         m_notice->say(
-            {QStringLiteral("The picture could not be written to %1. Another folder would do.").arg(path)},
+            {Wording::tr("The picture could not be written to %1. Another folder would do.").arg(path)},
             Notice::Weight::Remark);
 }
 

@@ -66,6 +66,8 @@ public:
 
 Q_SIGNALS:
     void loaded(); ///< a load came to its end, well or not
+    void
+    languageChosen(); ///< another one; the texts stand in a window when it is made, so it takes a new window
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -76,6 +78,7 @@ private:
     QWidget* makeBenchStrip();
     QWidget* makeStartPage();
     void makeMenus(QWidget* strip, QLayout* layout);
+    void makeLanguages();
     void makeKeys();
     void load();
     void replan();

@@ -3,6 +3,7 @@
 #include "ui/choices/choices_panel.hpp"
 #include "ui/panels/findings_pane.hpp"
 #include "ui/panels/planking_controls.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/window/journal_bench.hpp"
@@ -91,7 +92,7 @@ QString MainWindow::tryEdit(const QString& name, const core::Project& next) {
     }
     QStringList lines;
     for (const core::FileMessage& message : judged.error())
-        lines << QStringLiteral("%1: %2 would do.").arg(toQString(message.found), toQString(message.would));
+        lines << Wording::tr("%1: %2 would do.").arg(toQString(message.found), toQString(message.would));
     return lines.join(QLatin1Char('\n'));
 }
 

@@ -3,10 +3,12 @@
 #include "core/project/laid_strips.hpp"
 #include "core/project/project_edit.hpp"
 #include "core/project/project_file.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/window/file_watch.hpp"
 #include "ui/window/journal_bench.hpp"
+#include "ui/window/language.hpp"
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/notice.hpp"
@@ -15,6 +17,7 @@
 #include "ui/window/sheets_bench.hpp"
 #include "ui/window/style.hpp"
 
+#include <QActionGroup>
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QLabel>
@@ -54,34 +57,56 @@ void MainWindow::makeMenus(QWidget* strip, QLayout* layout) {
         return made;
     };
     auto* shop = new QToolButton(strip);
-    shop->setText(QStringLiteral("Shop mode"));
-    shop->setToolTip(QStringLiteral("One strip at a time over the whole screen, to work by (F11)"));
+    shop->setText(Wording::tr("Shop mode"));
+    shop->setToolTip(Wording::tr("One strip at a time over the whole screen, to work by (F11)"));
     shop->setFocusPolicy(Qt::NoFocus);
     connect(shop, &QToolButton::clicked, this, &MainWindow::enterShop);
     layout->addWidget(shop);
     auto* project =
-        menuButton(QStringLiteral("Project"), QStringLiteral("Open, save, and the last projects"), m_recent);
+        menuButton(Wording::tr("Project"), Wording::tr("Open, save, and the last projects"), m_recent);
     project->setIcon(icon(Icon::Folder));
     project->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-    m_saveAction->setText(QStringLiteral("Save"));
+    m_saveAction->setText(Wording::tr("Save"));
     m_saveAction->setShortcut(QKeySequence::Save);
     m_saveAction->setEnabled(false);
     connect(m_saveAction, &QAction::triggered, this, &MainWindow::save);
     addAction(m_saveAction);
-    m_pictureAction->setText(QStringLiteral("Save picture of the boat…"));
+    m_pictureAction->setText(Wording::tr("Save picture of the boat…"));
     m_pictureAction->setEnabled(false);
     connect(m_pictureAction, &QAction::triggered, this, &MainWindow::askPicture);
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
 
-    menuButton(QStringLiteral("Edit"), QStringLiteral("Take back, or do again"), m_edit);
-    QAction* undo = m_desk->undoStack()->createUndoAction(this, QStringLiteral("Undo"));
+    menuButton(Wording::tr("Edit"), Wording::tr("Take back, or do again"), m_edit);
+    QAction* undo = m_desk->undoStack()->createUndoAction(this, Wording::tr("Undo"));
     undo->setShortcut(QKeySequence::Undo);
-    QAction* redo = m_desk->undoStack()->createRedoAction(this, QStringLiteral("Redo"));
+    QAction* redo = m_desk->undoStack()->createRedoAction(this, Wording::tr("Redo"));
     redo->setShortcuts({QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     for (QAction* action : {undo, redo}) {
         m_edit->addAction(action);
         addAction(action);
     }
+    makeLanguages();
+}
+
+void MainWindow::makeLanguages() {
+    m_edit->addSeparator();
+    QMenu* menu = m_edit->addMenu(tr("Language"));
+    auto* group = new QActionGroup(menu);
+    const auto add = [&](const QString& name, const QString& code) {
+        QAction* action = menu->addAction(name);
+        action->setCheckable(true);
+        action->setChecked(code == chosenLanguage());
+        group->addAction(action);
+        connect(action, &QAction::triggered, this, [this, code] {
+            if (code == chosenLanguage())
+                return;
+            chooseLanguage(code);
+            Q_EMIT languageChosen();
+        });
+    };
+    add(tr("As the system"), QString());
+    for (const Language& language : languages())
+        add(language.name, language.code);
 }
 
 void MainWindow::stopPlanning() {
@@ -145,8 +170,8 @@ bool MainWindow::save() {
         break;
     }
     m_notice->say(
-        {QStringLiteral("The project was not saved. %1.").arg(m_desk->problem()),
-         QStringLiteral("Free the folder or the disk and save again; until then your changes stay here.")},
+        {Wording::tr("The project was not saved. %1.").arg(m_desk->problem()),
+         Wording::tr("Free the folder or the disk and save again; until then your changes stay here.")},
         Notice::Weight::Remark);
     return false;
 }
@@ -170,20 +195,20 @@ void MainWindow::tellChangedOnDisk() {
                            theirs ? std::optional(theirs->project) : std::optional<core::Project>());
         if (!theirs)
             m_notice->say(
-                {QStringLiteral("The changed file can't be used as it stands, so the boat here is yours "
-                                "alone. Saving replaces it, and keeps it as %1.")
+                {Wording::tr("The changed file can't be used as it stands, so the boat here is yours "
+                             "alone. Saving replaces it, and keeps it as %1.")
                      .arg(QFileInfo(m_desk->backupPath()).fileName())},
                 Notice::Weight::Remark);
     };
     m_notice->say(
-        {QStringLiteral("%1 was changed on disk, and there are changes here that are not saved.")
+        {Wording::tr("%1 was changed on disk, and there are changes here that are not saved.")
              .arg(QFileInfo(m_path).fileName()),
-         QStringLiteral("Your decisions can go on top of the changed file, or be put away for it.")},
+         Wording::tr("Your decisions can go on top of the changed file, or be put away for it.")},
         Notice::Weight::Trouble,
-        {{QStringLiteral("Keep mine on top"), keepMine}, {QStringLiteral("Take the file as it is"), [this] {
-                                                              m_desk->close();
-                                                              load();
-                                                          }}});
+        {{Wording::tr("Keep mine on top"), keepMine}, {Wording::tr("Take the file as it is"), [this] {
+                                                           m_desk->close();
+                                                           load();
+                                                       }}});
 }
 
 void MainWindow::tellKept() {
@@ -191,28 +216,28 @@ void MainWindow::tellKept() {
     if (!kept)
         return;
     const bool older = QFileInfo(m_desk->keptPath()).lastModified() < QFileInfo(m_path).lastModified();
-    m_notice->say({QStringLiteral("There are changes from an earlier session that were not saved.%1")
-                       .arg(older ? QStringLiteral(" The file was changed after them.") : QString())},
+    m_notice->say({Wording::tr("There are changes from an earlier session that were not saved.%1")
+                       .arg(older ? Wording::tr(" The file was changed after them.") : QString())},
                   Notice::Weight::Remark,
-                  {{QStringLiteral("Take them up"),
+                  {{Wording::tr("Take them up"),
                     [this, project = *kept] {
                         m_desk->forgetKept();
-                        m_desk->edit(QStringLiteral("Changes from last time"), project);
+                        m_desk->edit(Wording::tr("Changes from last time"), project);
                     }},
-                   {QStringLiteral("Put them away"), [this] { m_desk->forgetKept(); }}});
+                   {Wording::tr("Put them away"), [this] { m_desk->forgetKept(); }}});
 }
 
 bool MainWindow::mayLeave() {
     if (!m_desk->dirty())
         return true;
     QMessageBox box(QMessageBox::NoIcon,
-                    QStringLiteral("Changes not saved"),
-                    QStringLiteral("%1 has changes that are not saved.").arg(QFileInfo(m_path).fileName()),
+                    Wording::tr("Changes not saved"),
+                    Wording::tr("%1 has changes that are not saved.").arg(QFileInfo(m_path).fileName()),
                     QMessageBox::NoButton,
                     this);
-    QPushButton* save = box.addButton(QStringLiteral("Save"), QMessageBox::AcceptRole);
-    QPushButton* away = box.addButton(QStringLiteral("Put them away"), QMessageBox::DestructiveRole);
-    QPushButton* stay = box.addButton(QStringLiteral("Go on working"), QMessageBox::RejectRole);
+    QPushButton* save = box.addButton(Wording::tr("Save"), QMessageBox::AcceptRole);
+    QPushButton* away = box.addButton(Wording::tr("Put them away"), QMessageBox::DestructiveRole);
+    QPushButton* stay = box.addButton(Wording::tr("Go on working"), QMessageBox::RejectRole);
     box.setDefaultButton(save);
     box.setEscapeButton(stay);
     box.exec();
@@ -239,7 +264,7 @@ void MainWindow::remember(const QString& path) {
 
 void MainWindow::fillRecent() {
     m_recent->clear();
-    m_recent->addAction(QStringLiteral("Open a project…"), this, &MainWindow::askOpen);
+    m_recent->addAction(Wording::tr("Open a project…"), this, &MainWindow::askOpen);
     m_recent->addAction(tr("Begin a boat…"), this, [this] { beginBoat(); });
     m_recent->addAction(m_saveAction);
     m_recent->addAction(m_pictureAction);

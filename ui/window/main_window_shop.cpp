@@ -1,6 +1,7 @@
 // The part of the main window that goes into shop mode and writes down what is laid there.
 #include "core/project/laid_strips.hpp"
 #include "ui/panels/laying_bar.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/window/journal_bench.hpp"
@@ -25,13 +26,13 @@ void MainWindow::connectShop() {
         if (!m_desk->isOpen())
             return;
         const std::string day = QDate::currentDate().toString(Qt::ISODate).toStdString();
-        editJournal(QStringLiteral("%1 laid").arg(id),
+        editJournal(Wording::tr("%1 laid").arg(id),
                     core::markLaid(m_desk->project().journal, id.toStdString(), day));
     });
     connect(m_journal, &JournalBench::accepted, this, &MainWindow::editJournal);
     connect(m_shop, &ShopMode::notLaid, this, [this](const QString& id) {
         if (m_desk->isOpen())
-            editJournal(QStringLiteral("%1 not laid").arg(id),
+            editJournal(Wording::tr("%1 not laid").arg(id),
                         core::unmarkLaid(m_desk->project().journal, id.toStdString()));
     });
     connect(m_shop, &ShopMode::placeChanged, this, [this](const QString& id) {

@@ -1,6 +1,7 @@
 #include "ui/window/notice.hpp"
 
 #include "ui/scene/palette.hpp"
+#include "ui/scene/wording.hpp"
 
 #include <QHBoxLayout>
 #include <QLabel>
@@ -20,7 +21,7 @@ Notice::Notice(QWidget* parent)
     m_text->setWordWrap(true);
     m_text->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_text->setFocusPolicy(Qt::NoFocus);
-    m_close->setText(QStringLiteral("Put away"));
+    m_close->setText(Wording::tr("Put away"));
     m_close->setFocusPolicy(Qt::NoFocus);
     connect(m_close, &QToolButton::clicked, this, &QWidget::hide);
     m_layout->setContentsMargins(16, 8, 12, 8);
@@ -51,7 +52,7 @@ void Notice::say(const QStringList& lines, Weight weight, const Answers& answers
     if (shown.size() > mostLines + 1) {
         const qsizetype left = shown.size() - mostLines - 1;
         shown = shown.mid(0, mostLines + 1);
-        shown << QStringLiteral("… and %1 more").arg(left);
+        shown << Wording::tr("… and %1 more").arg(left);
     }
     m_text->setText(shown.join(QLatin1Char('\n')));
     const QRgb edge = weight == Weight::Trouble ? palette::hard : palette::clamp;

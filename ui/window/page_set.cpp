@@ -12,8 +12,7 @@
 #include "core/sheets/wall_map.hpp"
 #include "ui/paper/pattern_files.hpp"
 #include "ui/paper/sheet_set.hpp"
-
-#include <QCoreApplication>
+#include "ui/scene/wording.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -126,9 +125,9 @@ written(const std::vector<Paper>& papers, std::vector<core::Finding> findings, c
 
 PageSet wallPages() {
     PageSet set;
-    set.name = QStringLiteral("Sheets");
-    set.invitation = QStringLiteral("Open a project, and this bench holds its sheets for the wall.");
-    set.print = QStringLiteral("Print cut sheets…");
+    set.name = Wording::tr("Sheets");
+    set.invitation = Wording::tr("Open a project, and this bench holds its sheets for the wall.");
+    set.print = Wording::tr("Print cut sheets…");
     set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
         return BenchPages{wallPagesOf(boat, units, size), {}}; // the cover tells the findings
     };
@@ -144,17 +143,17 @@ PageSet wallPages() {
         return writeSheetSet(boat.project, boat.hull, boat.shop(), units, size, folder);
     };
     set.status = [](const Pages& pages) {
-        return QStringLiteral("%1 sheets, the lines and the wall map").arg(pages.size() - 3);
+        return Wording::tr("%1 sheets, the lines and the wall map").arg(pages.size() - 3);
     };
     return set;
 }
 
 PageSet mouldPages() {
     PageSet set;
-    set.name = QStringLiteral("Moulds");
-    set.invitation = QStringLiteral("Open a project, and this bench holds its moulds and their strongback.");
-    set.print = QStringLiteral("Print patterns…");
-    set.choices = QCoreApplication::translate("PageSet", "How they are made");
+    set.name = Wording::tr("Moulds");
+    set.invitation = Wording::tr("Open a project, and this bench holds its moulds and their strongback.");
+    set.print = Wording::tr("Print patterns…");
+    set.choices = Wording::tr("How they are made");
     set.form = mouldForm;
     set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
         return framePagesOf(boat, units, size, false);
@@ -164,7 +163,7 @@ PageSet mouldPages() {
     };
     set.write = writeFrame;
     set.status = [](const Pages& pages) {
-        return QStringLiteral("%1 pages. A pattern is shown whole here and printed in tiles at full size.")
+        return Wording::tr("%1 pages. A pattern is shown whole here and printed in tiles at full size.")
             .arg(pages.size());
     };
     return set;
@@ -172,14 +171,14 @@ PageSet mouldPages() {
 
 PageSet stockPages() {
     PageSet set;
-    set.name = QStringLiteral("Stock");
-    set.invitation = QStringLiteral("Open a project, and this bench holds its boards.");
-    set.nothing = QStringLiteral(
+    set.name = Wording::tr("Stock");
+    set.invitation = Wording::tr("Open a project, and this bench holds its boards.");
+    set.nothing = Wording::tr(
         "No boards are described yet. Add those you can have under “Boards and milling”, or in the "
         "project's file, and this bench says how many to buy, how to mill them and where every "
         "scarf falls:\n\n[stock]\n[[stock.lot]]\nnominal = \"1x6\"\nlength = \"12 ft\"");
-    set.print = QStringLiteral("Print lists…");
-    set.choices = QCoreApplication::translate("PageSet", "Boards and milling");
+    set.print = Wording::tr("Print lists…");
+    set.choices = Wording::tr("Boards and milling");
     set.form = stockForm;
     set.show = stockPagesOf;
     set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
@@ -190,22 +189,22 @@ PageSet stockPages() {
         return written({{"stock.pdf", std::move(pages.sheets)}}, std::move(pages.findings), folder);
     };
     set.status = [](const Pages& pages) {
-        return QStringLiteral("%1 pages: what to buy, milling, scarfs and labels").arg(pages.size());
+        return Wording::tr("%1 pages: what to buy, milling, scarfs and labels").arg(pages.size());
     };
     return set;
 }
 
 PageSet fittingOutPages() {
     PageSet set;
-    set.name = QStringLiteral("Fitting out");
-    set.invitation = QStringLiteral("Open a project, and this bench holds what comes after the planking.");
-    set.nothing = QStringLiteral("Nothing is asked for yet. Add what she shall have under “What she gets”, "
-                                 "or in the project's file, and "
-                                 "this bench tells lengths, angles, cloth, resin and how she "
-                                 "floats:\n\n[fitout]\n[covering]\n[afloat]\n\n"
-                                 "The README names their keys; the examples use them.");
-    set.print = QStringLiteral("Print pages…");
-    set.choices = QCoreApplication::translate("PageSet", "What she gets");
+    set.name = Wording::tr("Fitting out");
+    set.invitation = Wording::tr("Open a project, and this bench holds what comes after the planking.");
+    set.nothing = Wording::tr("Nothing is asked for yet. Add what she shall have under “What she gets”, "
+                              "or in the project's file, and "
+                              "this bench tells lengths, angles, cloth, resin and how she "
+                              "floats:\n\n[fitout]\n[covering]\n[afloat]\n\n"
+                              "The README names their keys; the examples use them.");
+    set.print = Wording::tr("Print pages…");
+    set.choices = Wording::tr("What she gets");
     set.form = fittingOutForm;
     set.floats = true;
     set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
@@ -216,9 +215,8 @@ PageSet fittingOutPages() {
     };
     set.write = writeFittingOut;
     set.status = [](const Pages& pages) {
-        return QCoreApplication::translate("PageSet",
-                                           "%1 pages: parts to fit, cloth and resin, afloat. A pattern is "
-                                           "shown whole here and printed in tiles at full size.")
+        return Wording::tr("%1 pages: parts to fit, cloth and resin, afloat. A pattern is "
+                           "shown whole here and printed in tiles at full size.")
             .arg(pages.size());
     };
     return set;

@@ -12,6 +12,7 @@
 #include "ui/panels/strip_card.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/start_preview.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
 
@@ -117,11 +118,11 @@ QWidget* PlankingBench::makeSide() {
         barLayout->addWidget(button);
     };
     page(m_stripButton,
-         QStringLiteral("Strip in hand"),
-         QStringLiteral("What there is to know about the strip in hand"));
+         Wording::tr("Strip in hand"),
+         Wording::tr("What there is to know about the strip in hand"));
     page(m_controlsButton,
-         QStringLiteral("How she is planked"),
-         QStringLiteral("Start, tapers, ends and closing (P)"));
+         Wording::tr("How she is planked"),
+         Wording::tr("Start, tapers, ends and closing (P)"));
     barLayout->addStretch(1);
     m_stripButton->setChecked(true);
     connect(m_controlsButton, &QToolButton::toggled, this, [this](bool on) {
@@ -165,20 +166,19 @@ core::StartLine PlankingBench::startAt(double girth) const {
 void PlankingBench::compareStarts() {
     if (!m_boat)
         return;
-    m_comparison->wait(QStringLiteral("Searching for good lines…"));
+    m_comparison->wait(Wording::tr("Searching for good lines…"));
     m_comparison->setVisible(true);
     m_comparing->run(
         [boat = m_boat](std::stop_token stop, const TaskRunner::Progress& progress) {
             const auto told = [&](double part) {
-                progress(
-                    QStringLiteral("Searching for good lines: %1 percent").arg(std::round(100.0 * part)));
+                progress(Wording::tr("Searching for good lines: %1 percent").arg(std::round(100.0 * part)));
             };
             const auto search = core::searchStart(boat->hull, boat->plan.coverWidth, 2, told, stop);
             if (stop.stop_requested())
                 return std::vector<core::StartTableRow>();
             const std::vector<core::StartLine> lines =
                 core::linesToCompare(search.candidates, boat->plan.start);
-            progress(QStringLiteral("Planking her from each of %1 lines…").arg(lines.size()));
+            progress(Wording::tr("Planking her from each of %1 lines…").arg(lines.size()));
             return core::compareStarts(boat->project, boat->hull, lines, boat->plan.edgeBendLimit);
         },
         [this, inUse = m_boat->plan.start](std::vector<core::StartTableRow> rows) {
@@ -231,21 +231,20 @@ QWidget* PlankingBench::makeViewBar() {
     const auto lookButton = [&](const QString& text, Look look, const QString& tip) {
         connect(button(text, tip), &QToolButton::clicked, this, [this, look] { m_view->look(look); });
     };
-    lookButton(
-        QStringLiteral("Three-quarter"), Look::ThreeQuarter, QStringLiteral("From the bow quarter, above"));
-    lookButton(QStringLiteral("Profile"), Look::Profile, QStringLiteral("Square from the side"));
-    lookButton(QStringLiteral("Plan"), Look::Plan, QStringLiteral("Straight down"));
-    lookButton(QStringLiteral("Body"), Look::Body, QStringLiteral("Square from the bow"));
+    lookButton(Wording::tr("Three-quarter"), Look::ThreeQuarter, Wording::tr("From the bow quarter, above"));
+    lookButton(Wording::tr("Profile"), Look::Profile, Wording::tr("Square from the side"));
+    lookButton(Wording::tr("Plan"), Look::Plan, Wording::tr("Straight down"));
+    lookButton(Wording::tr("Body"), Look::Body, Wording::tr("Square from the bow"));
     layout->addStretch(1);
-    m_staleMark = new QLabel(QStringLiteral("before the change"), bar);
+    m_staleMark = new QLabel(Wording::tr("before the change"), bar);
     m_staleMark->setStyleSheet(
         QStringLiteral("color: %1; font-weight: 600;").arg(QColor::fromRgb(palette::hard).name()));
     m_staleMark->hide();
     layout->addWidget(m_staleMark);
     layout->addStretch(1);
-    QToolButton* rightWay = button(QStringLiteral("Right way up"), QStringLiteral("Turn the boat over"));
+    QToolButton* rightWay = button(Wording::tr("Right way up"), Wording::tr("Turn the boat over"));
     rightWay->setCheckable(true);
-    QToolButton* moulds = button(QStringLiteral("Moulds"), QStringLiteral("Show moulds and strongback"));
+    QToolButton* moulds = button(Wording::tr("Moulds"), Wording::tr("Show moulds and strongback"));
     moulds->setCheckable(true);
     moulds->setChecked(true);
     connect(moulds, &QToolButton::toggled, m_view, &BoatView::setMouldsShown);
@@ -255,7 +254,7 @@ QWidget* PlankingBench::makeViewBar() {
         moulds->setChecked(!on);
     });
     QToolButton* ghosts =
-        button(QStringLiteral("Strips to come"), QStringLiteral("Outline the strips not yet laid"));
+        button(Wording::tr("Strips to come"), Wording::tr("Outline the strips not yet laid"));
     ghosts->setCheckable(true);
     ghosts->setChecked(true);
     connect(ghosts, &QToolButton::toggled, m_view, &BoatView::setGhostsShown);

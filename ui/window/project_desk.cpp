@@ -4,6 +4,7 @@
 #include "core/project/project_file.hpp"
 #include "core/project/project_text.hpp"
 #include "core/project/project_writer.hpp"
+#include "ui/scene/wording.hpp"
 
 #include <QFile>
 #include <QFileInfo>
@@ -112,7 +113,7 @@ bool ProjectDesk::writeWhole(const QString& path, const std::string& text) {
         m_problem.clear();
         return true;
     }
-    m_problem = QStringLiteral("%1 can't be written: %2").arg(QFileInfo(path).fileName(), file.errorString());
+    m_problem = Wording::tr("%1 can't be written: %2").arg(QFileInfo(path).fileName(), file.errorString());
     return false;
 }
 

@@ -7,10 +7,12 @@
 #include "ui/view3d/boat_view.hpp"
 #include "ui/view3d/exception_text.hpp"
 #include "ui/window/keys_card.hpp"
+#include "ui/window/language.hpp"
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/new_boat.hpp"
 #include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
 #include "ui/window/sheets_bench.hpp"
 #include "ui/window/style.hpp"
 
@@ -151,6 +153,45 @@ private:
     bool m_settling = false;
 };
 
+/// The window, made anew in another language where one is chosen, on the same project.
+class OneWindow : public QObject {
+public:
+    explicit OneWindow(QString path) : m_path(std::move(path)) { make(); }
+    [[nodiscard]] MainWindow& window() const { return *m_window; }
+
+    void begin() {
+        if (!m_path.isEmpty())
+            m_window->open(m_path);
+        if (const QScreen* screen = QGuiApplication::primaryScreen())
+            m_window->resize(m_window->size().boundedTo(screen->availableSize()));
+        m_window->show();
+    }
+
+private:
+    void make() {
+        m_window = std::make_unique<MainWindow>();
+        connect(m_window.get(),
+                &MainWindow::languageChosen,
+                this,
+                &OneWindow::changeLanguage,
+                Qt::QueuedConnection);
+    }
+
+    void changeLanguage() {
+        m_path = m_window->desk()->path();
+        QGuiApplication::setQuitOnLastWindowClosed(false); // a new one follows
+        if (m_window->close()) { // else the builder goes on working; the language is there at the next start
+            speak();
+            make();
+            begin();
+        }
+        QGuiApplication::setQuitOnLastWindowClosed(true);
+    }
+
+    QString m_path;
+    std::unique_ptr<MainWindow> m_window;
+};
+
 } // namespace
 
 int runWindow(int argc, char** argv, std::optional<std::string> projectPath) {
@@ -169,14 +210,11 @@ int runWindow(int argc, char** argv, std::optional<std::string> projectPath) {
 
     GuardedApplication application(argc, argv);
     dress(application);
-    MainWindow window;
+    speak();
+    OneWindow one(projectPath ? QString::fromStdString(*projectPath) : QString());
     if (const QString shot = qEnvironmentVariable("SHEERLAY_SHOT"); !shot.isEmpty())
-        new Shot(window, shot, since);
-    if (projectPath)
-        window.open(QString::fromStdString(*projectPath));
-    if (const QScreen* screen = QGuiApplication::primaryScreen())
-        window.resize(window.size().boundedTo(screen->availableSize()));
-    window.show();
+        new Shot(one.window(), shot, since);
+    one.begin();
     return QApplication::exec();
 }
 

@@ -1,8 +1,8 @@
 #include "ui/window/sheet_printer.hpp"
 
 #include "ui/paper/sheet_painter.hpp"
+#include "ui/scene/wording.hpp"
 
-#include <QCoreApplication>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPrintPreviewDialog>
@@ -13,10 +13,6 @@ namespace sheerlay::ui {
 namespace {
 
 constexpr double mmPerInch = 25.4;
-
-QString words(const char* text) {
-    return QCoreApplication::translate("SheetPrinter", text);
-}
 
 } // namespace
 
@@ -44,12 +40,12 @@ Printed printSheets(QPrinter& printer, const std::vector<core::Sheet>& sheets, c
 Printed previewAndPrint(QWidget& over, const std::vector<core::Sheet>& sheets) {
     QPrinter printer(QPrinter::HighResolution);
     QPrintPreviewDialog preview(&printer, &over);
-    preview.setWindowTitle(words(QT_TRANSLATE_NOOP("SheetPrinter", "Print at full size")));
+    preview.setWindowTitle(Wording::tr("Print at full size"));
     preview.resize(over.window()->size().boundedTo(QSize(1100, 780)));
     Printed last = Printed::GivenUp;
     QObject::connect(&preview, &QPrintPreviewDialog::paintRequested, &preview, [&](QPrinter* paper) {
-        QProgressDialog progress(words(QT_TRANSLATE_NOOP("SheetPrinter", "Painting the pages…")),
-                                 words(QT_TRANSLATE_NOOP("SheetPrinter", "Stop")),
+        QProgressDialog progress(Wording::tr("Painting the pages…"),
+                                 Wording::tr("Stop"),
                                  0,
                                  static_cast<int>(sheets.size()),
                                  &over);

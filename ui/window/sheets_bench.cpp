@@ -2,6 +2,7 @@
 
 #include "ui/choices/choices_panel.hpp"
 #include "ui/paper/sheet_painter.hpp"
+#include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/window/load_panel.hpp"
 #include "ui/window/sheet_printer.hpp"
@@ -33,13 +34,13 @@ constexpr int sideWidth = 300; // pixels
 QString writtenText(const WrittenSet& written) {
     constexpr std::size_t few = 10;
     if (written.files.size() > few)
-        return QStringLiteral("%1 files written into %2")
+        return Wording::tr("%1 files written into %2")
             .arg(written.files.size())
             .arg(QFileInfo(toQString(written.files.front())).path());
     QStringList files;
     for (const std::string& file : written.files)
         files << toQString(file);
-    return QStringLiteral("Written:\n%1").arg(files.join(QLatin1Char('\n')));
+    return Wording::tr("Written:\n%1").arg(files.join(QLatin1Char('\n')));
 }
 
 /// The paper that goes with the units, as on the command line.
@@ -61,7 +62,7 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
     : QWidget(parent), m_set(std::move(set)), m_layout(new TaskRunner(mode, this)),
       m_writer(new TaskRunner(mode, this)), m_printing(new TaskRunner(mode, this)),
       m_list(new QListWidget(this)), m_page(new QComboBox(this)),
-      m_write(new QPushButton(QStringLiteral("Write files…"), this)),
+      m_write(new QPushButton(Wording::tr("Write files…"), this)),
       m_print(new QPushButton(m_set.print, this)), m_status(new QLabel(this)), m_preview(new QLabel),
       m_scroll(new QScrollArea(this)), m_view(new QStackedWidget(this)) {
     for (const auto& [text, size] : {std::pair{"A4", core::PageSize::A4},
@@ -112,7 +113,7 @@ QWidget* SheetsBench::makePages() {
     auto* layout = new QVBoxLayout(pages);
     layout->setContentsMargins(0, 0, 0, 0);
     auto* pageRow = new QHBoxLayout;
-    pageRow->addWidget(new QLabel(QStringLiteral("Paper"), this));
+    pageRow->addWidget(new QLabel(Wording::tr("Paper"), this));
     pageRow->addWidget(m_page, 1);
     layout->addLayout(pageRow);
     layout->addWidget(m_write);
@@ -216,8 +217,8 @@ void SheetsBench::setStale(bool stale) {
     m_oldBoat = stale;
     if (stale)
         m_status->setText(
-            QStringLiteral("These are the sheets from before the change. They can be written and printed "
-                           "again once the file is mended."));
+            Wording::tr("These are the sheets from before the change. They can be written and printed "
+                        "again once the file is mended."));
     if (stale)
         m_printing->cancel();
     refreshButtons();
@@ -266,7 +267,7 @@ void SheetsBench::layOut() {
     if (!m_boat || !m_dirty)
         return;
     m_dirty = false;
-    m_status->setText(QStringLiteral("Laying out the sheets…"));
+    m_status->setText(Wording::tr("Laying out the sheets…"));
     m_layout->run(
         [boat = m_boat, units = m_units, size = page(), show = m_set.show](
             std::stop_token, const TaskRunner::Progress&) { return show(*boat, units, size); },
@@ -282,7 +283,7 @@ void SheetsBench::layOut() {
                     title = title.mid(boatsName.size());
                 if (!title.isEmpty())
                     title[0] = title[0].toUpper();
-                m_list->addItem(title + (goesOn ? QStringLiteral(", continued") : QString()));
+                m_list->addItem(title + (goesOn ? Wording::tr(", continued") : QString()));
             }
             m_list->setCurrentRow(std::min(row, m_list->count() - 1));
             if (m_sheets.empty())
@@ -314,7 +315,7 @@ void SheetsBench::showSheet() {
 
 void SheetsBench::askFolder() {
     const QString folder =
-        QFileDialog::getExistingDirectory(this, QStringLiteral("Folder for the files"), QDir::homePath());
+        QFileDialog::getExistingDirectory(this, Wording::tr("Folder for the files"), QDir::homePath());
     if (!folder.isEmpty())
         write(folder);
 }
@@ -322,7 +323,7 @@ void SheetsBench::askFolder() {
 void SheetsBench::write(const QString& folder) {
     if (!m_boat || m_oldBoat)
         return;
-    m_status->setText(QStringLiteral("Writing the sheets…"));
+    m_status->setText(Wording::tr("Writing the sheets…"));
     m_writer->run(
         [boat = m_boat, units = m_units, size = page(), out = folder.toStdString(), write = m_set.write](
             std::stop_token, const TaskRunner::Progress&) { return write(*boat, units, size, out); },

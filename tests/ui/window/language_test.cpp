@@ -1,0 +1,124 @@
+#include "tests/support/catch.hpp"
+#include "tests/support/window_workshop.hpp"
+#include "ui/panels/landmarks.hpp"
+#include "ui/scene/words.hpp"
+#include "ui/window/language.hpp"
+
+#include <QAction>
+#include <QFile>
+#include <QMenu>
+#include <QRegularExpression>
+#include <QSignalSpy>
+#include <QToolButton>
+#include <QXmlStreamReader>
+
+#include <algorithm>
+
+using namespace sheerlay;
+using namespace sheerlay::ui;
+using namespace sheerlay::test;
+
+namespace {
+
+/// What stands for what is put in: %1, %2, … in any order.
+QStringList placesIn(const QString& text) {
+    static const QRegularExpression place(QStringLiteral("%(\\d)"));
+    QStringList found;
+    for (auto it = place.globalMatch(text); it.hasNext();)
+        found << it.next().captured(1);
+    found.sort();
+    return found;
+}
+
+bool hasButton(const QWidget& window, const char* text) {
+    const auto buttons = window.findChildren<QToolButton*>();
+    return std::ranges::any_of(buttons,
+                               [&](const QToolButton* b) { return b->text() == QString::fromUtf8(text); });
+}
+
+/// Puts English back, whatever a test did.
+struct English {
+    ~English() {
+        chooseLanguage(QStringLiteral("en"));
+        speak();
+    }
+};
+
+} // namespace
+
+TEST_CASE("every text of the window has its German, with the same places to fill in") {
+    for (const Language& language : languages()) {
+        if (language.code == QStringLiteral("en"))
+            continue;
+        QFile file(QStringLiteral(SHEERLAY_TRANSLATIONS "/sheerlay_%1.ts").arg(language.code));
+        REQUIRE(file.open(QIODevice::ReadOnly));
+        QXmlStreamReader xml(&file);
+        QString source;
+        int texts = 0;
+        while (!xml.atEnd()) {
+            xml.readNext();
+            if (xml.isStartElement() && xml.name() == QStringLiteral("source"))
+                source = xml.readElementText();
+            if (!xml.isStartElement() || xml.name() != QStringLiteral("translation"))
+                continue;
+            INFO(source.toStdString());
+            CHECK_FALSE(xml.attributes().hasAttribute(QStringLiteral("type"))); // unfinished, vanished
+            const QString said = xml.readElementText();
+            INFO(said.toStdString());
+            CHECK_FALSE(said.isEmpty());
+            CHECK(placesIn(said) == placesIn(source));
+            CHECK(said.startsWith(u' ') == source.startsWith(u' '));
+            CHECK(said.endsWith(u' ') == source.endsWith(u' '));
+            ++texts;
+        }
+        CHECK_FALSE(xml.hasError());
+        CHECK(texts > 700);
+    }
+}
+
+TEST_CASE_METHOD(App, "a window speaks the language that is chosen, and English again") {
+    const English back;
+    chooseLanguage(QStringLiteral("de"));
+    REQUIRE(speak().toStdString() == "de");
+    {
+        const Workshop shop;
+        CHECK(hasButton(shop.window, "Beplankung"));
+        CHECK(hasButton(shop.window, "Mallen"));
+        CHECK_FALSE(hasButton(shop.window, "Planking"));
+        CHECK(layingText(*shop.window.boat(), 1000).contains(QStringLiteral("liegen")));
+        const auto marks = landmarks(*shop.window.boat());
+        CHECK(std::ranges::any_of(
+            marks, [](const Landmark& m) { return m.name == QStringLiteral("Schlussleiste"); }));
+    }
+    chooseLanguage(QStringLiteral("en"));
+    REQUIRE(speak().toStdString() == "en");
+    const Workshop shop;
+    CHECK(hasButton(shop.window, "Planking"));
+    CHECK_FALSE(hasButton(shop.window, "Beplankung"));
+}
+
+TEST_CASE_METHOD(App, "the language is chosen in the Edit menu, once") {
+    const English back;
+    chooseLanguage(QStringLiteral("en"));
+    speak();
+    const MainWindow window(TaskRunner::Mode::SameThread);
+    const QSignalSpy chosen(&window, &MainWindow::languageChosen);
+    QAction* german = nullptr;
+    for (const QMenu* menu : window.findChildren<QMenu*>())
+        for (QAction* action : menu->actions())
+            if (action->text() == QStringLiteral("Deutsch"))
+                german = action;
+    REQUIRE(german != nullptr);
+    CHECK_FALSE(german->isChecked());
+    german->trigger();
+    CHECK(chosen.count() == 1);
+    CHECK(chosenLanguage().toStdString() == "de");
+    german->trigger();
+    CHECK(chosen.count() == 1);
+}
+
+TEST_CASE_METHOD(App, "a language that is not spoken here leaves English") {
+    const English back;
+    chooseLanguage(QStringLiteral("tlh"));
+    CHECK(speak().toStdString() == "en");
+}

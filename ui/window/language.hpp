@@ -1,0 +1,26 @@
+#pragma once
+
+#include <QString>
+
+#include <vector>
+
+namespace sheerlay::ui {
+
+/// A language the window speaks.
+struct Language {
+    QString code; ///< as in ISO 639: "en", "de"
+    QString name; ///< in itself
+};
+
+/// All there are, English first.
+[[nodiscard]] std::vector<Language> languages();
+
+/// What the builder chose; empty: as the system.
+[[nodiscard]] QString chosenLanguage();
+void chooseLanguage(const QString& code);
+
+/// Puts the chosen language, or the system's, in force for widgets made from now on. Where there is no
+/// translation, English stands. @return  code of the language in force
+QString speak();
+
+} // namespace sheerlay::ui
