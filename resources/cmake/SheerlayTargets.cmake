@@ -2,7 +2,8 @@
 
 find_program(SHEERLAY_CCACHE ccache)
 if(SHEERLAY_CCACHE AND NOT CMAKE_CXX_COMPILER_LAUNCHER)
-    set(CMAKE_CXX_COMPILER_LAUNCHER "${SHEERLAY_CCACHE}")
+    # paths inside the checkout don't count, so a second checkout finds what the first one compiled
+    set(CMAKE_CXX_COMPILER_LAUNCHER env "CCACHE_BASEDIR=${PROJECT_SOURCE_DIR}" CCACHE_NOHASHDIR=1 "${SHEERLAY_CCACHE}")
 endif()
 find_program(SHEERLAY_LLD NAMES ld.lld)
 if(SHEERLAY_LLD)
@@ -28,15 +29,32 @@ if(SHEERLAY_FUZZ)
     add_link_options(-fsanitize=address,undefined)
 endif()
 
+# Headers without a source file of their own name. The others are compiled first in theirs (.clang-format keeps them
+# there), which proves that they stand alone; only these have to be compiled by themselves.
+function(sheerlay_lone_headers result headers sources)
+    set(lone ${headers})
+    foreach(source IN LISTS sources)
+        string(REGEX REPLACE "\\.cpp$" ".hpp" header "${source}")
+        list(REMOVE_ITEM lone "${header}")
+    endforeach()
+    set(${result} ${lone} PARENT_SCOPE)
+endfunction()
+
 # sheerlay_library(core_units FOLDER core/units HEADERS a.hpp SOURCES a.cpp PUBLIC sheerlay::x PRIVATE spdlog::spdlog)
 # makes target core_units with alias sheerlay::core_units; headers are included as "core/units/a.hpp".
 function(sheerlay_library name)
     cmake_parse_arguments(ARG "" "" "HEADERS;SOURCES;PUBLIC;PRIVATE" ${ARGN})
     add_library(${name} STATIC)
     add_library(sheerlay::${name} ALIAS ${name})
+    sheerlay_lone_headers(lone "${ARG_HEADERS}" "${ARG_SOURCES}")
+    list(REMOVE_ITEM ARG_HEADERS ${lone})
     target_sources(${name}
         PUBLIC FILE_SET HEADERS BASE_DIRS "${PROJECT_SOURCE_DIR}" FILES ${ARG_HEADERS}
+        PUBLIC FILE_SET lone TYPE HEADERS BASE_DIRS "${PROJECT_SOURCE_DIR}" FILES ${lone}
         PRIVATE ${ARG_SOURCES})
+    if(lone)
+        set_target_properties(${name} PROPERTIES INTERFACE_HEADER_SETS_TO_VERIFY lone VERIFY_INTERFACE_HEADER_SETS ON)
+    endif()
     target_compile_features(${name} PUBLIC cxx_std_20)
     target_link_libraries(${name} PUBLIC ${ARG_PUBLIC} PRIVATE ${ARG_PRIVATE} sheerlay_flags)
     set_target_properties(${name} PROPERTIES LINKER_LANGUAGE CXX POSITION_INDEPENDENT_CODE ON)
