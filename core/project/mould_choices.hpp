@@ -41,8 +41,8 @@ struct MouldChoices {
     std::vector<double> stations; ///< mm, x of the moulds in the table's datum, rising; else at every station
     Shape shape = Shape::Half;    ///< what a pattern shows
     Strongback strongback;
-    std::optional<EdgeHoles> holes;             ///< none: no holes are marked
-    std::vector<SheetSize> sheets{SheetSize{}}; ///< at least one; taken in this order
+    std::optional<EdgeHoles> holes;                            ///< none: no holes are marked
+    std::vector<SheetSize> sheets = std::vector<SheetSize>(1); ///< at least one; taken in this order
     double kerf = 10.0; ///< kept free between parts on a sheet: the saw's cut and room to steer it; > 0
 
     friend bool operator==(const MouldChoices&, const MouldChoices&) = default;
