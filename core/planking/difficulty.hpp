@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/planking/plan.hpp"
+
 #include <cmath>
 
 namespace sheerlay::core {
@@ -7,9 +9,21 @@ namespace sheerlay::core {
 /// How hard a strip is to hold to its line because of its edge bend.
 enum class Difficulty { Free, Clamp, Hard, Taper };
 
-inline constexpr double freeEdgeBend = 0.15e-3;  ///< 1/mm, goes down by hand up to here
-inline constexpr double clampEdgeBend = 0.30e-3; ///< 1/mm, clamps hold it up to here
-inline constexpr double hardEdgeBend = 0.45e-3;  ///< 1/mm, two people up to here; above: taper or pre-bend
+/// Edge bends up to which strips of one width belong to each class, 1/mm.
+struct BendLimits {
+    double free;  ///< goes down by hand up to here
+    double clamp; ///< clamps hold it up to here
+    double hard;  ///< two people up to here; above: taper or pre-bend
+};
+
+/// The limits of a strip milled to this width, mm. The strain at its edge grows with the width, so a strip
+/// half as wide bears twice the edge bend (closing.md section 7).
+/// @source  estimates for a 3/4 x 1/4 in redcedar strip: bending moment, buckling sideways and force over one
+/// mould bay
+[[nodiscard]] constexpr BendLimits bendLimits(double width) noexcept {
+    const double part = commonStripWidth / width;
+    return {0.15e-3 * part, 0.30e-3 * part, 0.45e-3 * part};
+}
 
 inline constexpr double sagBaseInches =
     8 * 304.8; ///< mm, straight length that the sag is told over in feet and inches
@@ -17,15 +31,20 @@ inline constexpr double sagBaseMillimetres = 2000.0; ///< mm, the same in millim
 
 /// Class of an edge bend; the limits belong to the easier class.
 /// @param edgeBend  1/mm, either sign
-/// @source  estimates for a 3/4 x 1/4 in redcedar strip: bending moment, buckling sideways and force over one
-/// mould bay
-[[nodiscard]] inline Difficulty classify(double edgeBend) noexcept {
+/// @param width     mm, that the strip is milled to
+[[nodiscard]] inline Difficulty classify(double edgeBend, double width) noexcept {
+    const BendLimits limits = bendLimits(width);
     const double size = std::abs(edgeBend);
-    if (size <= freeEdgeBend)
+    if (size <= limits.free)
         return Difficulty::Free;
-    if (size <= clampEdgeBend)
+    if (size <= limits.clamp)
         return Difficulty::Clamp;
-    return size <= hardEdgeBend ? Difficulty::Hard : Difficulty::Taper;
+    return size <= limits.hard ? Difficulty::Hard : Difficulty::Taper;
+}
+
+/// Class of a strip by the edge bend it was planned with.
+[[nodiscard]] inline Difficulty difficultyOf(const Strip& strip) noexcept {
+    return classify(strip.edgeBend.maxAbs, strip.milledWidth);
 }
 
 /// One or two words for a legend or a label.

@@ -66,6 +66,7 @@ void measureStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, cons
         strip.bendAtX = strip.samples.front().x;
     if (strip.edgeBend.maxAbs > straight)
         strip.edgeBend.minRadius = 1 / strip.edgeBend.maxAbs;
+    strip.milledWidth = context.project->strips.width;
     strip.edgeBend.force = context.strength->holdingForce(strip.edgeBend.maxAbs, context.bay);
 
     for (const StripSample& sample : strip.samples)

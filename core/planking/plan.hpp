@@ -85,6 +85,7 @@ struct Strip {
     double length = 0.0;                       ///< mm along the middle inside the trims
     double cutLength = 0.0;                    ///< mm to cut, laps and trim at both ends included
     std::vector<std::array<double, 2>> widths; ///< [mm along the middle from the bow end, mm width]
+    double milledWidth = commonStripWidth;     ///< mm, edge to edge, before anything is cut from it
     EdgeBend edgeBend;
     double twistMax = 0.0;               ///< rad/mm, absolute
     double twistAtX = 0.0;               ///< mm

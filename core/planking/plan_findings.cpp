@@ -280,7 +280,7 @@ void tellStart(const std::vector<StartCandidate>& candidates, Plan& plan) {
                               (hardest > 0 ? " (radius " + numberText(1e-3 / hardest, 1) + " m)" : "");
     std::string text;
     if (plan.start.kind == StartLine::Kind::Sheer)
-        text = sheer.worst <= freeEdgeBend
+        text = sheer.rowsOverFree == 0
                    ? "The plain sheer will do, since hands bend all its rows: " + worst + "."
                    : "The plain sheer is about as good a start as any: " + worst + ".";
     else

@@ -87,7 +87,7 @@ Expected<Plan, PlanError> plank(const Project& project,
 
     StartLine start = project.planking.start;
     if (start.kind == StartLine::Kind::Easiest) {
-        StartSearch search = searchStart(hull, project.strips.coverWidth, 2, watch.progress, watch.stop);
+        StartSearch search = searchStart(hull, project.strips, 2, watch.progress, watch.stop);
         if (stopped())
             return wasStopped();
         if (search.candidates.empty())

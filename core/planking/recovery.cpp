@@ -66,7 +66,9 @@ std::string tapersText(const RemedyTried& t) {
 } // namespace
 
 bool breaksDown(const Plan& plan) {
-    return !covers(plan) || worstEdgeBend(plan) > std::max(1.02 * plan.edgeBendLimit, hardEdgeBend);
+    return !covers(plan) || std::ranges::any_of(plan.strips, [&](const Strip& s) {
+        return s.edgeBend.maxAbs > std::max(1.02 * plan.edgeBendLimit, bendLimits(s.milledWidth).hard);
+    });
 }
 
 std::vector<RemedyTried>
@@ -86,7 +88,7 @@ findRemedy(const Project& project, const LoftedHull& hull, const Plan& plan, std
     tapered.planking.taper = Taper::Anywhere;
     if (project.planking.taper != Taper::Anywhere && attempt(Remedy::Taper, tapered))
         return tried;
-    const StartSearch search = searchStart(hull, project.strips.coverWidth, 2, {}, stop);
+    const StartSearch search = searchStart(hull, project.strips, 2, {}, stop);
     if (search.candidates.empty() || search.cancelled)
         return tried;
     here.planking.taper = Taper::None;

@@ -26,7 +26,9 @@ struct Bends {
     double norm = hopeless;
 };
 
-std::optional<Bends> bendsOf(const LoftedHull& hull, const StartLine& line, double w) {
+std::optional<Bends> bendsOf(const LoftedHull& hull, const StartLine& line, const StripStock& strips) {
+    const double w = strips.coverWidth;
+    const BendLimits limits = bendLimits(strips.width);
     const auto master = startLine(hull.laid, line, nodeSpacing);
     if (!master || master->size() < 8)
         return std::nullopt;
@@ -58,8 +60,8 @@ std::optional<Bends> bendsOf(const LoftedHull& hull, const StartLine& line, doub
             if (!any)
                 break;
             (side == geometry::FanSide::TowardKeel ? c.rowsToKeel : c.rowsToSheer) = k;
-            c.rowsOverFree += worstOfRow > freeEdgeBend;
-            c.rowsOverClamp += worstOfRow > clampEdgeBend;
+            c.rowsOverFree += worstOfRow > limits.free;
+            c.rowsOverClamp += worstOfRow > limits.clamp;
             if (worstOfRow >= hopeless)
                 break;
             fan.advance(w);
@@ -150,13 +152,14 @@ Point simplex(Point start, double size, int evaluations, F f, const std::stop_to
 
 } // namespace
 
-std::optional<StartCandidate> judgeStart(const LoftedHull& hull, const StartLine& line, double coverWidth) {
-    const auto bends = bendsOf(hull, line, coverWidth);
+std::optional<StartCandidate>
+judgeStart(const LoftedHull& hull, const StartLine& line, const StripStock& strips) {
+    const auto bends = bendsOf(hull, line, strips);
     return bends ? std::optional(bends->summary) : std::nullopt;
 }
 
 StartSearch searchStart(const LoftedHull& hull,
-                        double coverWidth,
+                        const StripStock& strips,
                         unsigned threads,
                         const std::function<void(double)>& progress,
                         std::stop_token stop) {
@@ -170,9 +173,9 @@ StartSearch searchStart(const LoftedHull& hull,
         StartLine line;
         line.kind = StartLine::Kind::Geodesic;
         line.girth = girth;
-        return judgeStart(hull, line, coverWidth);
+        return judgeStart(hull, line, strips);
     };
-    if (const auto sheer = judgeStart(hull, StartLine{}, coverWidth))
+    if (const auto sheer = judgeStart(hull, StartLine{}, strips))
         search.candidates.push_back(*sheer);
 
     // girth first: a coarse row of geodesics, then closer about the best
@@ -214,11 +217,11 @@ StartSearch searchStart(const LoftedHull& hull,
         std::atomic<int> done = 0;
         parallelFor(starts.size(), threads, [&](std::size_t i) {
             const auto value = [&](const Point& p) {
-                const auto b = bendsOf(hull, bentLine(p, girthMax), coverWidth);
+                const auto b = bendsOf(hull, bentLine(p, girthMax), strips);
                 return b ? b->norm : hopeless;
             };
             const Point found = simplex(starts[i], 0.5, 90, value, stop);
-            bent[i] = judgeStart(hull, bentLine(found, girthMax), coverWidth);
+            bent[i] = judgeStart(hull, bentLine(found, girthMax), strips);
             tell(0.2 + 0.2 * ++done);
         });
     }
@@ -249,7 +252,7 @@ StartSearch searchStart(const LoftedHull& hull,
     if (curved && (!best || search.candidates[*curved].worst < search.candidates[*best].worst - bentMustGain))
         best = curved;
     search.sheerWillDo =
-        sheer && (!best || search.candidates[*sheer].worst <= freeEdgeBend ||
+        sheer && (!best || search.candidates[*sheer].rowsOverFree == 0 ||
                   search.candidates[*sheer].worst <= search.candidates[*best].worst + sheerMayLose);
     if (search.sheerWillDo)
         best = sheer;

@@ -12,11 +12,11 @@
 
 namespace sheerlay::core {
 
-/// How hard the rows of a start line are: rows every cover width both ways, nodes 25 mm apart, edge bend from
-/// the Jacobi field, only inside the hull.
+/// How hard the rows of a start line are, untapered: rows every cover width both ways, nodes 25 mm apart,
+/// edge bend from the Jacobi field, only inside the hull.
 /// @return none where the line can't be laid
 [[nodiscard]] std::optional<StartCandidate>
-judgeStart(const LoftedHull& hull, const StartLine& line, double coverWidth);
+judgeStart(const LoftedHull& hull, const StartLine& line, const StripStock& strips);
 
 struct StartSearch {
     std::vector<StartCandidate>
@@ -34,7 +34,7 @@ struct StartSearch {
 /// @param progress  called from worker threads with the part done, 0 to 1; may be empty
 /// @source closing.md section 8, planking.md section 4
 [[nodiscard]] StartSearch searchStart(const LoftedHull& hull,
-                                      double coverWidth,
+                                      const StripStock& strips,
                                       unsigned threads = 2,
                                       const std::function<void(double)>& progress = {},
                                       std::stop_token stop = {});

@@ -10,7 +10,7 @@
 namespace sheerlay::core {
 namespace {
 
-StartTableRow rowOf(const StartLine& line, const Plan& plan) {
+StartTableRow rowOf(const StartLine& line, double stripWidth, const Plan& plan) {
     StartTableRow row;
     row.line = line;
     std::map<int, double> bends; // worst of each row
@@ -30,9 +30,10 @@ StartTableRow rowOf(const StartLine& line, const Plan& plan) {
             row.worstX = s.edgeBend.atX;
         }
     }
+    const BendLimits limits = bendLimits(stripWidth);
     for (const auto& [number, bend] : bends) {
-        row.rowsOverFree += bend > freeEdgeBend ? 1 : 0;
-        row.rowsOverClamp += bend > clampEdgeBend ? 1 : 0;
+        row.rowsOverFree += bend > limits.free ? 1 : 0;
+        row.rowsOverClamp += bend > limits.clamp ? 1 : 0;
     }
     return row;
 }
@@ -52,7 +53,7 @@ std::vector<StartTableRow> compareStarts(const Project& project,
         const auto plain = plank(trial, hull);
         if (!plain)
             continue;
-        StartTableRow row = rowOf(line, *plain);
+        StartTableRow row = rowOf(line, project.strips.width, *plain);
         if (row.worst <= limit) {
             row.tapered = 0;
         } else {

@@ -103,11 +103,13 @@ struct HullTable {
     friend bool operator==(const HullTable&, const HullTable&) = default;
 };
 
+inline constexpr double commonStripWidth = 19.05; ///< mm, 3/4 in
+
 /// The milled strip.
 struct StripStock {
-    double thickness = 6.35;    ///< mm
-    double width = 19.05;       ///< mm, edge to edge
-    double coverWidth = 15.875; ///< mm, what one strip covers once its bead sits in its neighbour's cove
+    double thickness = 6.35;         ///< mm
+    double width = commonStripWidth; ///< mm, edge to edge
+    double coverWidth = 15.875;      ///< mm, what one strip covers once its bead sits in its neighbour's cove
     std::string wood = "western-redcedar"; ///< a name of core/planking/wood.hpp
 
     friend bool operator==(const StripStock&, const StripStock&) = default;

@@ -43,8 +43,8 @@ std::vector<Fact> factsOf(const Project& project, const LoftedHull& hull, const 
     if (worst != nullptr) {
         const Places places(project, hull);
         facts.push_back({"Worst edge bend",
-                         std::string(toText(classify(worst->edgeBend.maxAbs))) + ": " + worst->id +
-                             ", about " + sagText(worst->edgeBend.maxAbs, units)});
+                         std::string(toText(difficultyOf(*worst))) + ": " + worst->id + ", about " +
+                             sagText(worst->edgeBend.maxAbs, units)});
         facts.push_back({"", places.at(worst->edgeBend.atX)});
     }
     return facts;
@@ -216,7 +216,7 @@ private:
             slice.items.emplace_back(makeText({size(60.0), base},
                                               cutLengthText(strip->cutLength, m_units),
                                               {.size = type, .anchor = Anchor::Right}));
-            const Difficulty difficulty = classify(strip->edgeBend.maxAbs);
+            const Difficulty difficulty = difficultyOf(*strip);
             slice.items.emplace_back(makeBox(
                 {size(64.0), base - box, size(64.0) + box, base}, LineKind::Thin, colourOf(difficulty)));
             const std::string word = difficulty == Difficulty::Taper ? "taper" : toText(difficulty);

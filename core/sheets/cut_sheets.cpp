@@ -145,7 +145,7 @@ private:
                                           width,
                                           height,
                                           m_k,
-                                          colourOf(classify(strip().edgeBend.maxAbs)),
+                                          colourOf(difficultyOf(strip())),
                                           scarfsOf(m_stock, strip().id));
         for (const Item& item : drawing.items)
             sheet().items.push_back(moved(item, {m_room.left, top}));

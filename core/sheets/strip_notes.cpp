@@ -12,7 +12,7 @@ constexpr double leastEdgeBend = 0.01e-3; // 1/mm: what the plan can tell from s
 
 Note edgeBendNote(const Strip& strip, const Places& places, Units units) {
     Note note;
-    note.difficulty = classify(strip.edgeBend.maxAbs);
+    note.difficulty = difficultyOf(strip);
     note.heading = std::string("Edge bend: ") + toText(*note.difficulty);
     const EdgeBend& bend = strip.edgeBend;
     if (bend.maxAbs < leastEdgeBend) {
@@ -23,7 +23,7 @@ Note edgeBendNote(const Strip& strip, const Places& places, Units units) {
                            (towardKeel ? "keel" : "sheer") + ", " + places.at(bend.atX) + " (radius about " +
                            radiusText(1.0 / bend.maxAbs, units) + ").";
         const double other = towardKeel ? -bend.signedMin : bend.signedMax;
-        if (other > freeEdgeBend / 2)
+        if (other > bendLimits(strip.milledWidth).free / 2)
             text += " Elsewhere it bends the other way, about " + sagText(other, units) + ".";
         if (bend.force >= 1.0)
             text += " It takes about " + forceText(bend.force, units) + " a mould bay to hold.";

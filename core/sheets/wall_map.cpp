@@ -137,7 +137,7 @@ private:
         Path path;
         path.closed = true;
         path.line = LineKind::Thin;
-        path.fill = colourOf(classify(laid.strip->edgeBend.maxAbs));
+        path.fill = colourOf(difficultyOf(*laid.strip));
         for (const Eigen::Vector2d& p : laid.outline)
             path.points.push_back(onPaper(p, port));
         if (path.points.size() > 2)
@@ -219,7 +219,7 @@ private:
 
     void names(const UnrolledStrip& laid, bool port) {
         const Strip& strip = *laid.strip;
-        const Difficulty difficulty = classify(strip.edgeBend.maxAbs);
+        const Difficulty difficulty = difficultyOf(strip);
         const bool dark = difficulty == Difficulty::Hard || difficulty == Difficulty::Taper;
         const std::string word = strip.kind == StripKind::Shutter ? "shutter" : toText(difficulty);
         const std::string inFull = strip.id + "  laid " + std::to_string(strip.order) + "  " + word;
@@ -312,10 +312,9 @@ private:
         };
         words("Edge bend, " +
               std::string(m_units == Units::Millimetres ? "over a straight 2 m:" : "over a straight 8 ft:"));
-        const std::array<std::string, 4> spans{"up to " + sag(freeEdgeBend),
-                                               "up to " + sag(clampEdgeBend),
-                                               "up to " + sag(hardEdgeBend),
-                                               "above"};
+        const BendLimits limits = bendLimits(m_project.strips.width);
+        const std::array<std::string, 4> spans{
+            "up to " + sag(limits.free), "up to " + sag(limits.clamp), "up to " + sag(limits.hard), "above"};
         std::size_t i = 0;
         for (const Difficulty difficulty :
              {Difficulty::Free, Difficulty::Clamp, Difficulty::Hard, Difficulty::Taper}) {

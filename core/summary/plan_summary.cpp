@@ -107,7 +107,7 @@ std::string bendText(const WorstEdgeBend& worst, const std::optional<PlanUncerta
     std::string text = fmt::format("hardest in {}, {} from the bow ({})",
                                    worst.strip,
                                    place(worst.atX, units),
-                                   toText(classify(worst.edgeBend)));
+                                   toText(worst.difficulty));
     if (sag < base / 4) // beyond, nobody holds a straight edge to it
         text += fmt::format(": a sag of {} over {}",
                             lengthText(sag, inches ? mmPerInch / 4 : 5.0, sagPlusMinus, units),
@@ -203,8 +203,11 @@ PlanSummary summarize(const Project& project, const LoftedHull& hull, const Plan
     for (const Strip& strip : plan.strips) {
         s.cutLength += strip.cutLength;
         if (strip.edgeBend.maxAbs > (s.worst ? s.worst->edgeBend : 0.0))
-            s.worst =
-                WorstEdgeBend{strip.id, strip.edgeBend.maxAbs, strip.edgeBend.atX, strip.edgeBend.force};
+            s.worst = WorstEdgeBend{strip.id,
+                                    strip.edgeBend.maxAbs,
+                                    strip.edgeBend.atX,
+                                    strip.edgeBend.force,
+                                    difficultyOf(strip)};
         if (strip.kind == StripKind::Shutter) {
             ShutterSummary shutter{
                 strip.id, 0.0, strip.length, plan.uncertainty ? plan.uncertainty->lengthOf(strip.row) : 0.0};

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/hull/hull.hpp"
+#include "core/planking/difficulty.hpp"
 #include "core/planking/plan.hpp"
 #include "core/project/finding.hpp"
 #include "core/project/project.hpp"
@@ -18,6 +19,7 @@ struct WorstEdgeBend {
     double edgeBend = 0.0; ///< 1/mm, absolute
     double atX = 0.0;      ///< mm from the bow
     double force = 0.0;    ///< N, to hold it over one mould bay
+    Difficulty difficulty = Difficulty::Free;
 };
 
 /// The last plank, or one of the two when each side closes by itself.

@@ -156,7 +156,7 @@ void tellRounding(const std::optional<core::PlanUncertainty>& uncertainty,
 } // namespace
 
 CardText cardText(const Boat& boat, const core::Strip& strip, core::Units units) {
-    const core::Difficulty difficulty = core::classify(strip.edgeBend.maxAbs);
+    const core::Difficulty difficulty = core::difficultyOf(strip);
     CardText card;
     card.title = toQString(strip.id);
     card.subtitle = Wording::tr("%1 · %2 · piece %3 of %4 to lay")

@@ -114,7 +114,7 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
         drawn.mapOutline = outlineOnMap(strip, map);
         scene.shape.insert(scene.shape.end(), drawn.loop.begin(), drawn.loop.end());
         scene.strips.push_back(std::move(drawn));
-        boat->difficulty.push_back(core::classify(strip.edgeBend.maxAbs));
+        boat->difficulty.push_back(core::difficultyOf(strip));
     }
     for (const Eigen::Vector3d& p : sheer)
         scene.mapSheer.push_back(map.place(p));

@@ -20,7 +20,9 @@ StartPreview previewStart(const Boat& boat, const core::StartLine& line) {
         if (point.y() > 0.0 && point.x() > 0.0 && point.x() < boat.hull.laid.length)
             preview.onMap.push_back(boat.scene.map.place(point));
     }
-    preview.judged = core::judgeStart(boat.hull, line, boat.plan.coverWidth);
+    core::StripStock strips = boat.project.strips;
+    strips.coverWidth = boat.plan.coverWidth; // planed a little, maybe
+    preview.judged = core::judgeStart(boat.hull, line, strips);
     return preview;
 }
 

@@ -275,8 +275,7 @@ void ShopMode::paintEvent(QPaintEvent*) {
     for (int i = 0; i < m_text.watch.size(); ++i) {
         const QRectF row(margin, top + i * each, wide, each - margin / 3.0);
         painter.fillRect(QRectF(row.left(), row.top() + 3.0, margin / 3.0, row.height() - 6.0),
-                         i == m_text.edgeBendAt ? difficultyColour(core::classify(s->edgeBend.maxAbs))
-                                                : pencil);
+                         i == m_text.edgeBendAt ? difficultyColour(core::difficultyOf(*s)) : pencil);
         write(row.adjusted(margin, 0.0, 0.0, 0.0),
               m_text.watch[i],
               h / 28.0,

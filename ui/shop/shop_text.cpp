@@ -40,7 +40,7 @@ core::Drawing drawing(const Boat& boat, const core::Strip& strip, double width, 
                            width,
                            height,
                            typeScale,
-                           core::colourOf(core::classify(strip.edgeBend.maxAbs)));
+                           core::colourOf(core::difficultyOf(strip)));
 }
 
 } // namespace

@@ -47,8 +47,10 @@ bool BoatView::drawing() const {
 }
 
 void BoatView::setBoat(std::shared_ptr<const Boat> boat) {
-    if (m_legend != nullptr)
+    if (m_legend != nullptr) {
         m_legend->setWoods(boat ? boat->wood : std::vector<std::string>());
+        m_legend->setStripWidth(boat ? boat->project.strips.width : core::commonStripWidth);
+    }
     placeLegend();
     if (m_gl != nullptr)
         m_gl->setBoat(std::move(boat));

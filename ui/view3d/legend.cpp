@@ -23,19 +23,22 @@ constexpr int swatch = 26;
 
 struct Row {
     core::Difficulty difficulty;
-    double upTo; // 1/mm; 0 for the last, which has no end
+    double limit; // 1/mm
+    bool above = false;
 };
 
-constexpr std::array<Row, 4> rows{{{core::Difficulty::Free, core::freeEdgeBend},
-                                   {core::Difficulty::Clamp, core::clampEdgeBend},
-                                   {core::Difficulty::Hard, core::hardEdgeBend},
-                                   {core::Difficulty::Taper, 0.0}}};
+std::array<Row, 4> rowsOf(double stripWidth) {
+    const core::BendLimits limits = core::bendLimits(stripWidth);
+    return {{{core::Difficulty::Free, limits.free},
+             {core::Difficulty::Clamp, limits.clamp},
+             {core::Difficulty::Hard, limits.hard},
+             {core::Difficulty::Taper, limits.hard, true}}};
+}
 
 QString limitText(const Row& row, core::Units units) {
-    const double kappa = row.upTo > 0.0 ? row.upTo : core::hardEdgeBend;
     const QString pattern =
-        row.upTo > 0.0 ? Wording::tr("up to %1 (radius %2)") : Wording::tr("over %1 (radius %2)");
-    return pattern.arg(sagText(kappa, units), radiusText(1.0 / kappa, units));
+        !row.above ? Wording::tr("up to %1 (radius %2)") : Wording::tr("over %1 (radius %2)");
+    return pattern.arg(sagText(row.limit, units), radiusText(1.0 / row.limit, units));
 }
 
 } // namespace
@@ -58,6 +61,12 @@ void Legend::setColours(StripColours colours) {
     update();
 }
 
+void Legend::setStripWidth(double width) {
+    m_stripWidth = width;
+    fitText();
+    update();
+}
+
 void Legend::setWoods(std::vector<std::string> woods) {
     std::ranges::sort(woods);
     const auto twice = std::ranges::unique(woods);
@@ -74,7 +83,7 @@ QString Legend::heading() const {
 std::vector<Legend::Line> Legend::lines() const {
     std::vector<Line> lines;
     if (m_colours == StripColours::Bend) {
-        for (const Row& row : rows)
+        for (const Row& row : rowsOf(m_stripWidth))
             lines.push_back({difficultyColour(row.difficulty),
                              toQString(core::toText(row.difficulty)),
                              limitText(row, m_units)});

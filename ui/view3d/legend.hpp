@@ -20,6 +20,7 @@ public:
     void setUnits(core::Units units);
     void setColours(StripColours colours);
     /// @param woods  of all strips, in any order
+    void setStripWidth(double width); ///< mm, that the strips are milled to; the limits follow it
     void setWoods(std::vector<std::string> woods);
 
 protected:
@@ -39,6 +40,7 @@ private:
     int m_words = 0; // width of the words' column
     StripColours m_colours = StripColours::Bend;
     std::vector<std::string> m_woods; // each once
+    double m_stripWidth = core::commonStripWidth;
     core::Units m_units = core::Units::Millimetres;
 };
 

@@ -173,7 +173,7 @@ void PlankingBench::compareStarts() {
             const auto told = [&](double part) {
                 progress(Wording::tr("Searching for good lines: %1 percent").arg(std::round(100.0 * part)));
             };
-            const auto search = core::searchStart(boat->hull, boat->plan.coverWidth, 2, told, stop);
+            const auto search = core::searchStart(boat->hull, boat->project.strips, 2, told, stop);
             if (stop.stop_requested())
                 return std::vector<core::StartTableRow>();
             const std::vector<core::StartLine> lines =

@@ -248,13 +248,28 @@ TEST_CASE("a strip without thickness or width is refused") {
 }
 
 TEST_CASE("classes of edge bend: each limit belongs to the easier one, sign does not count") {
-    CHECK(classify(0.0) == Difficulty::Free);
-    CHECK(classify(0.15e-3) == Difficulty::Free);
-    CHECK(classify(-0.1501e-3) == Difficulty::Clamp);
-    CHECK(classify(0.30e-3) == Difficulty::Clamp);
-    CHECK(classify(0.3001e-3) == Difficulty::Hard);
-    CHECK(classify(-0.45e-3) == Difficulty::Hard);
-    CHECK(classify(0.4501e-3) == Difficulty::Taper);
+    const auto classOf = [](double bend) { return classify(bend, 19.05); };
+    CHECK(classOf(0.0) == Difficulty::Free);
+    CHECK(classOf(0.15e-3) == Difficulty::Free);
+    CHECK(classOf(-0.1501e-3) == Difficulty::Clamp);
+    CHECK(classOf(0.30e-3) == Difficulty::Clamp);
+    CHECK(classOf(0.3001e-3) == Difficulty::Hard);
+    CHECK(classOf(-0.45e-3) == Difficulty::Hard);
+    CHECK(classOf(0.4501e-3) == Difficulty::Taper);
+}
+
+TEST_CASE("a strip belongs to a class by the strain at its edge, so half the width bears twice the bend") {
+    const Wood& redcedar = *findWood("western-redcedar");
+    const double width = GENERATE(9.525, 15.875, 25.4); // mm
+    const BendLimits here = bendLimits(width), common = bendLimits(19.05);
+    const Strength narrow(redcedar, 6.35, width), wide(redcedar, 6.35, 19.05);
+    CHECK_THAT(narrow.strain(here.free, 0, 0), WithinRel(wide.strain(common.free, 0, 0), 1e-12));
+    CHECK_THAT(narrow.strain(here.hard, 0, 0), WithinRel(wide.strain(common.hard, 0, 0), 1e-12));
+    CHECK(bendLimits(9.525).clamp == 2 * common.clamp);
+    Strip strip;
+    strip.milledWidth = width;
+    strip.edgeBend.maxAbs = 0.2e-3;
+    CHECK(difficultyOf(strip) == (width < 15 ? Difficulty::Free : Difficulty::Clamp));
 }
 
 TEST_CASE("sag over a straight edge is an arc's, short by under a percent") {

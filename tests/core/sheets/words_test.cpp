@@ -50,16 +50,6 @@ TEST_CASE("the sag is that of a circle through a straight edge's ends") {
     CHECK(sagText(0.1e-3, inches) == "3\" over 8 ft");       // 0.1e-3 * 2438.4^2 / 8 = 74.3 mm = 2.93 in
 }
 
-TEST_CASE("classes of edge bend change where the notes say") {
-    CHECK(classify(0.0) == Difficulty::Free);
-    CHECK(classify(0.15e-3) == Difficulty::Free);
-    CHECK(classify(-0.1501e-3) == Difficulty::Clamp);
-    CHECK(classify(0.30e-3) == Difficulty::Clamp);
-    CHECK(classify(0.3001e-3) == Difficulty::Hard);
-    CHECK(classify(-0.45e-3) == Difficulty::Hard);
-    CHECK(classify(0.4501e-3) == Difficulty::Taper);
-}
-
 TEST_CASE("places are told by the stations around them") {
     const test::FakeBoat boat = test::makeFakeBoat(1); // stations every foot, from x = 5
     const Places places(boat.project, boat.hull);

@@ -59,7 +59,7 @@ TEST_CASE("the scene has a picture for every strip, mould and line") {
         const SceneStrip& strip = boat->scene.strips[i];
         CHECK(enclosedVolume(strip.solid) > 0.0);
         CHECK(strip.loop.front() == strip.loop.back());
-        CHECK(boat->difficulty[i] == core::classify(boat->plan.strips[i].edgeBend.maxAbs));
+        CHECK(boat->difficulty[i] == core::difficultyOf(boat->plan.strips[i]));
     }
 }
 
