@@ -98,7 +98,7 @@ Expected<LoftedHull, LoftError> loftWith(const Project& project, const Suspects&
         return unexpected(LoftError{prepared.error()});
     LoftData& data = *prepared;
     const std::vector<SuspectCell> suspects = suspectsIn(data);
-    auto fitted = fitSurface(data);
+    auto fitted = fitSurface(data, {.residual = project.hull.fairing, .lambda = std::nullopt});
     if (!fitted)
         return unexpected(LoftError{fitted.error()});
 

@@ -90,7 +90,7 @@ Expected<LoftSampler, std::string> LoftSampler::prepare(const Project& project, 
             return f.code == "doubtful-cell";
         }))
         static_cast<void>(findSuspectCells(project.hull, data)); // takes out what the loft was made without
-    const auto fitted = fitSurface(data);
+    const auto fitted = fitSurface(data, {.residual = project.hull.fairing, .lambda = std::nullopt});
     if (!fitted)
         return unexpected(fitted.error());
     const geometry::TensorSurface& surface = fitted->surface;

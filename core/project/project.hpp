@@ -91,10 +91,17 @@ struct Transom {
 /// Which surface the table describes.
 enum class DrawnTo { Moulds, Outside };
 
+inline constexpr double leastFairing = 0.5; ///< closer, the loft copies the rounding
+inline constexpr double usualFairing = 0.8;
+inline constexpr double mostFairing = 1.0; ///< further, it contradicts the table
+
 /// The table of offsets with what belongs to it. All lengths in mm, x in the table's own datum.
 struct HullTable {
     DrawnTo drawnTo = DrawnTo::Moulds;
-    double roundedTo = 1.0;  ///< mm, the table's last digit ("unit"); > 0
+    double roundedTo = 1.0; ///< mm, the table's last digit ("unit"); > 0
+    /// How far the loft may miss the numbers in the mean, in parts of what their rounding alone accounts for
+    /// (roundedTo / sqrt 12): leastFairing follows them closely, mostFairing is as fair as they allow.
+    double fairing = usualFairing;
     double halfSiding = 0.0; ///< mm, planking ends at this half-breadth; >= 0
     std::vector<ProfilePoint> profile;
     std::vector<Station> stations;

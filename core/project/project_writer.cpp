@@ -300,6 +300,7 @@ std::string writeProject(const Project& project) {
     out.heading("[hull]");
     out.line("drawn-to", project.hull.drawnTo == DrawnTo::Outside ? "\"outside\"" : "\"moulds\"");
     out.line("rounded-to", out.length(project.hull.roundedTo));
+    out.line("fairing", shortestDigits(project.hull.fairing));
     out.profile(project.hull);
     for (const Station& station : project.hull.stations)
         out.station(station);

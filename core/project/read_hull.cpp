@@ -1,6 +1,7 @@
 #include "core/project/read_hull.hpp"
 
 #include "core/project/check_hull.hpp"
+#include "core/project/ranged_number.hpp"
 #include "core/project/read_station.hpp"
 
 #include <algorithm>
@@ -107,6 +108,12 @@ HullTable readHull(TableView& file, Reading& reading) {
                 {{"moulds", DrawnTo::Moulds}, {"inside", DrawnTo::Moulds}, {"outside", DrawnTo::Outside}})
             .value_or(DrawnTo::Moulds);
     const auto rounded = hull->length("rounded-to", Need::Optional, Sign::Positive);
+    constexpr NumberRange fairing{
+        leastFairing,
+        mostFairing,
+        "0.5 to 1: how far the loft may miss the table in the mean, in parts of what its rounding alone "
+        "accounts for; 0.5 follows the numbers, 1 is as fair as their rounding allows, 0.8 is usual"};
+    table.fairing = rangedNumber(*hull, "fairing", fairing, reading).value_or(usualFairing);
     table.profile = readProfile(*hull, table, reading);
 
     std::vector<ReadStation> read;

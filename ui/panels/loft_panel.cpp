@@ -1,10 +1,12 @@
 #include "ui/panels/loft_panel.hpp"
 
 #include "ui/panels/findings_list.hpp"
+#include "ui/panels/typed_field.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
 #include <QTableWidget>
@@ -15,8 +17,8 @@
 
 namespace sheerlay::ui {
 LoftPanel::LoftPanel(QWidget* parent)
-    : QWidget(parent), m_summary(new QLabel(this)), m_table(new QTableWidget(this)),
-      m_findingsHead(new QLabel(this)), m_findings(new FindingsList(this)) {
+    : QWidget(parent), m_summary(new QLabel(this)), m_fairing(new TypedField(TypedField::Kind::Number)),
+      m_table(new QTableWidget(this)), m_findingsHead(new QLabel(this)), m_findings(new FindingsList(this)) {
     m_summary->setWordWrap(true);
     m_table->setColumnCount(5);
     m_table->setHorizontalHeaderLabels({Wording::tr("Station"),
@@ -41,10 +43,35 @@ LoftPanel::LoftPanel(QWidget* parent)
     layout->setContentsMargins(16, 12, 12, 8);
     layout->setSpacing(8);
     layout->addWidget(m_summary);
+    layout->addLayout(makeFairing());
     layout->addWidget(m_findingsHead);
     layout->addWidget(m_findings, 3);
     layout->addWidget(m_table, 4);
     refill();
+}
+
+QLayout* LoftPanel::makeFairing() {
+    m_fairing->setAccessibleName(tr("Part of the rounding"));
+    m_fairing->setToolTip(
+        tr("How far the loft may miss the table on average, in parts of what rounding alone accounts for: %1 "
+           "follows the numbers, %2 is as fair as their rounding allows")
+            .arg(core::leastFairing)
+            .arg(core::mostFairing));
+    m_fairing->setFixedWidth(64);
+    connect(m_fairing, &TypedField::decided, this, [this](std::optional<double> value) {
+        Q_EMIT fairingAsked(value.value_or(core::usualFairing));
+    });
+    connect(m_fairing, &TypedField::refused, this, &LoftPanel::refused);
+    auto* row = new QHBoxLayout;
+    row->addWidget(new QLabel(tr("Fair to within")));
+    row->addWidget(m_fairing);
+    row->addWidget(new QLabel(tr("of the rounding")));
+    row->addStretch(1);
+    return row;
+}
+
+void LoftPanel::setFairing(double fairing) {
+    m_fairing->setValue(fairing);
 }
 
 void LoftPanel::setHull(std::shared_ptr<const core::LoftedHull> hull) {

@@ -1,5 +1,6 @@
 #include "ui/window/lines_bench.hpp"
 
+#include "core/project/project_edit.hpp"
 #include "ui/panels/findings_list.hpp"
 #include "ui/panels/lines_board.hpp"
 #include "ui/panels/loft_panel.hpp"
@@ -58,6 +59,8 @@ LinesBench::LinesBench(TaskRunner::Mode mode, QWidget* parent)
     connect(m_grid->offsets(), &OffsetsModel::edited, this, pass);
     connect(m_tools, &TableTools::edited, this, pass);
     connect(m_loft->findings(), &FindingsList::chosen, this, &LinesBench::goTo);
+    connect(m_loft, &LoftPanel::refused, this, &LinesBench::say);
+    connect(m_loft, &LoftPanel::fairingAsked, this, &LinesBench::askFairing);
     connect(m_fair, &QToolButton::clicked, m_grid, &OffsetsGrid::takeFair);
     connect(m_likely, &QToolButton::clicked, m_grid, &OffsetsGrid::takeLikely);
     showPart(core::LinesPart::Whole);
@@ -142,6 +145,7 @@ void LinesBench::setProject(const core::Project& project) {
     m_grid->offsets()->setProject(project);
     m_tools->setProject(project);
     m_loft->setAsides(project.putAside);
+    m_loft->setFairing(project.hull.fairing);
     tell();
 }
 
@@ -202,6 +206,21 @@ QString LinesBench::said() const {
 void LinesBench::say(const QString& text) {
     m_said->setText(text);
     m_said->setVisible(!text.isEmpty());
+}
+
+void LinesBench::askFairing(double fairing) {
+    core::Project next = m_grid->offsets()->project();
+    if (next.hull.stations.empty())
+        return;
+    next.hull.fairing = fairing;
+    if (const auto judged = core::checked(next); !judged) {
+        const core::FileMessage& first = judged.error().front();
+        say(tr("%1: %2 would do.").arg(toQString(first.found), toQString(first.would)));
+        m_loft->setFairing(m_grid->offsets()->project().hull.fairing);
+        return;
+    }
+    say({});
+    Q_EMIT edited(tr("How closely the loft follows the table"), next);
 }
 
 /// Takes the number in hand that a finding doubts.

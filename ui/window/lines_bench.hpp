@@ -61,6 +61,7 @@ private:
     void tell();
     void say(const QString& text);
     void draw();
+    void askFairing(double fairing);
     void goTo(const core::Finding& finding);
     [[nodiscard]] std::optional<Eigen::Vector3d> cellInHand() const;
 

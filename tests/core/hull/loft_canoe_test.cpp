@@ -61,6 +61,18 @@ TEST_CASE("in the last foot, with a half station, it is within four") {
     }
 }
 
+TEST_CASE("a loft asked to follow the table more closely, or less, does so and stays the boat") {
+    for (const double fairing : {0.6, 1.0}) {
+        Project project = canoe();
+        project.hull.fairing = fairing;
+        const auto hull = loft(project);
+        REQUIRE(hull.has_value());
+        CHECK_THAT(hull->residualRms / hull->roundingSigma, WithinAbs(fairing, 0.05));
+        CHECK((hull->fairing > lofted().fairing) == (fairing > usualFairing));
+        CHECK_THAT(hull->drawn.halfGirthMax, WithinAbs(lofted().drawn.halfGirthMax, 2.0));
+    }
+}
+
 TEST_CASE("the table is honoured to what its rounding says, neither closer nor looser") {
     const LoftedHull& h = lofted();
     CHECK_THAT(h.roundingSigma, WithinRel(25.4 / 16 / std::sqrt(12.0), 1e-12));

@@ -150,6 +150,15 @@ TEST_CASE("a finer number than all before says how finely the table is rounded")
     CHECK(says(with, "# measured twice"));
 }
 
+TEST_CASE("how closely the loft follows the table is written where it is said, or added") {
+    Project project = base();
+    project.hull.fairing = 0.6;
+    const std::string with = update(project);
+    CHECK(says(with, "fairing = 0.6\n"));
+    CHECK(with.find("fairing") < with.find("[[hull.station]]"));
+    CHECK(says(with, "# measured twice"));
+}
+
 TEST_CASE("moulds follow in place") {
     const std::string text = table + "\n[moulds]\nstations = [600, 1200]   # ours\n";
     Project project = readAny(text);

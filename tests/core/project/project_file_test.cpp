@@ -1,5 +1,6 @@
 #include "core/project/finding.hpp"
 #include "core/project/project_file.hpp"
+#include "core/project/project_writer.hpp"
 #include "core/project/wood.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/project_text.hpp"
@@ -194,6 +195,22 @@ TEST_CASE("the table's last digit is taken from what is written") {
     CHECK_THAT(parsed(replaced(text, "\"0-11-2\"", "285.7")).hull.roundedTo, WithinAbs(0.1, exactly));
     CHECK_THAT(parsed(replaced(text, "\"0-11-2\"", "285.7512")).hull.roundedTo, WithinAbs(0.1, exactly));
     CHECK_THAT(parsed(replaced(text, "\"0-11-2\"", "285")).hull.roundedTo, WithinAbs(1.0, exactly));
+}
+
+TEST_CASE("how closely the loft follows the table may be said, within what its rounding accounts for") {
+    const std::string text = smallProject();
+    const auto saying = [&](const std::string& fairing) {
+        return replaced(text, "drawn-to = \"moulds\"", "fairing = " + fairing);
+    };
+    CHECK(parsed(text).hull.fairing == usualFairing);
+    CHECK(parsed(saying("0.55")).hull.fairing == 0.55);
+    CHECK(parsed(writeProject(parsed(saying("0.55")))).hull.fairing == 0.55);
+    for (const char* outside : {"0.49", "1.01", "\"fair\""}) {
+        const auto read = parseProject(saying(outside), "trial.sheerlay");
+        REQUIRE_FALSE(read.has_value());
+        CHECK(toText(read.error().front()).find("0.5 to 1") != std::string::npos);
+        CHECK(toText(read.error().front()).find("hull.fairing") != std::string::npos);
+    }
 }
 
 TEST_CASE("plain numbers are in the file's units and are quoted as written") {

@@ -7,6 +7,7 @@
 #include "ui/panels/offsets_grid.hpp"
 #include "ui/panels/offsets_model.hpp"
 #include "ui/panels/table_tools.hpp"
+#include "ui/panels/typed_field.hpp"
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/load_boat.hpp"
 #include "ui/window/notice.hpp"
@@ -64,6 +65,29 @@ TEST_CASE_METHOD(App, "a cell typed in the grid is lofted, planned, named, undon
     undo.undo();
     CHECK(sheer.data().toString() == before);
     CHECK(shop.window.boat()->hull.drawn.halfGirthMax == girth);
+}
+
+TEST_CASE_METHOD(App, "how closely the loft follows the table is chosen, refused past its rounding, undone") {
+    Workshop shop;
+    LinesBench& bench = *shop.window.lines();
+    const auto type = [&](const QString& text) {
+        bench.loft()->fairing()->selectAll();
+        QTest::keyClicks(bench.loft()->fairing(), text);
+        QTest::keyClick(bench.loft()->fairing(), Qt::Key_Return);
+    };
+    const double rms = shop.window.boat()->hull.residualRms;
+    CHECK(bench.loft()->fairing()->text() == QStringLiteral("0.8"));
+    type(QStringLiteral("1.4"));
+    CHECK(bench.said().contains(QStringLiteral("0.5 to 1")));
+    CHECK(bench.loft()->fairing()->text() == QStringLiteral("0.8"));
+    type(QStringLiteral("fair"));
+    CHECK_FALSE(bench.said().isEmpty());
+    type(QStringLiteral("0.6"));
+    CHECK(bench.said().isEmpty());
+    CHECK(shop.window.boat()->project.hull.fairing == 0.6);
+    CHECK(shop.window.boat()->hull.residualRms < 0.85 * rms);
+    shop.window.desk()->undoStack()->undo();
+    CHECK(bench.loft()->fairing()->text() == QStringLiteral("0.8"));
 }
 
 TEST_CASE_METHOD(App, "the bench shows the hull before it is planked") {
