@@ -60,13 +60,23 @@ Widths planedTo(double to, double from, double narrowest, Widths widths) {
     return widths;
 }
 
+LaidScore scoreOf(Plan plan) {
+    return noteMet(plan);
+}
+
+/// More rows over the limit, or much farther over it.
+bool worse(const LaidScore& score, const LaidScore& than) {
+    constexpr double little = 0.02; // limits
+    return score.metFrom > than.metFrom || score.slack > than.slack + little;
+}
+
 bool movable(const Plan& plan, double shift) {
     return plan.start.kind != StartLine::Kind::Sheer && plan.start.girth + shift > 0;
 }
 
 } // namespace
 
-void aimShutter(const Widths& widths, const LayingContext& context, const Plan& empty, Plan& plan) {
+void aimShutter(const LaidBoat& boat, const LayingContext& context, const Plan& empty, Plan& plan) {
     const Project& project = *context.project;
     const auto& wanted = *project.planking.shutter;
     const bool sheer = plan.start.kind == StartLine::Kind::Sheer;
@@ -75,6 +85,9 @@ void aimShutter(const Widths& widths, const LayingContext& context, const Plan& 
     if (landsWell(before, plan.coverWidth, wanted, joinable) && topIsSound(plan))
         return;
     constexpr std::size_t mostTries = 12;
+    constexpr int mostSolved = 3; // tapers anew take a second or more each
+    int solved = 0;
+    const LaidScore wantedScore = scoreOf(plan);
     const double above = sheer ? 0.0 : plan.start.girth;
     const std::vector<LandingChange> changes = landingChanges(
         {(plan.lastRow - 1) * plan.coverWidth + before, above, plan.coverWidth, wanted, joinable, !sheer});
@@ -90,22 +103,29 @@ void aimShutter(const Widths& widths, const LayingContext& context, const Plan& 
         const Widths planed = changes[i].planed > 0 ? planedTo(trialProject.strips.coverWidth,
                                                                project.strips.coverWidth,
                                                                narrowestAllowed(project),
-                                                               widths)
-                                                    : widths;
-        auto trial = layFrom(start, planed, trialContext, empty);
+                                                               boat.widths)
+                                                    : boat.widths;
+        auto trial = layFrom(start, planed, trialContext, boat.base);
         if (!trial || !landsWell(shutterRemainder(*trial), trial->coverWidth, wanted, joinable))
             continue;
-        if (topIsSound(*trial)) {
+        if (worse(scoreOf(*trial), wantedScore) && solved < mostSolved) {
+            ++solved;
+            auto anew = layTapered(start, trialContext, empty);
+            if (anew && landsWell(shutterRemainder(anew->plan), trial->coverWidth, wanted, joinable) &&
+                scoreOf(anew->plan) < scoreOf(*trial))
+                trial = std::move(anew->plan);
+        }
+        if (topIsSound(*trial) && !worse(scoreOf(*trial), wantedScore)) {
             plan = std::move(*trial);
             tellLanding(changes[i], before, shutterRemainder(plan), plan);
             return;
         }
-        if (!secondBest) {
+        if (!secondBest || (topIsSound(*trial) && !topIsSound(*secondBest))) {
             secondBest = std::move(*trial);
             secondChange = changes[i];
         }
     }
-    if (secondBest) { // a thin piece at the sheer stays, and has its own finding
+    if (secondBest) { // a thin piece at the sheer or a harder bend stays, and has its own finding
         plan = std::move(*secondBest);
         tellLanding(secondChange, before, shutterRemainder(plan), plan);
         return;

@@ -49,7 +49,9 @@ void layHerringbone(Plan& plan, const Project& project) {
                 continue;
             any = true;
             const HerringboneEnd h = herringboneEnd(w, e.cut, e.dihedral);
-            const double run = s.side == firstSide(s.row) ? h.run : -h.run;
+            const bool first = s.side == firstSide(s.row);
+            const double run = first ? h.run : -h.run;
+            e.crossing = KeelCrossing{h.run, first, true};
             e.on = EndsOn::Strip;
             e.cut = std::min(h.cut, std::numbers::pi - h.cut);
             e.runInner = e.runOuter = run;

@@ -37,6 +37,16 @@ struct EdgeBend {
     double force = 0.0;              ///< N, to hold maxAbs over one mould bay
 };
 
+/// At the keel line, where the sides are not cut to the line alike: the first one runs past it.
+struct KeelCrossing {
+    double past = 0.0;  ///< mm that the first side's middle runs past the line, - when it ends short of it
+    bool first = false; ///< this is the first side
+    bool fixed =
+        false; ///< it stays there, cut along the other side's edge; else it is planed back to the line
+
+    friend bool operator==(const KeelCrossing&, const KeelCrossing&) = default;
+};
+
 /// Where and how a strip ends. x and z are of the middle line's end, mm.
 struct StripEnd {
     End end = End::Bow;
@@ -56,6 +66,7 @@ struct StripEnd {
         0.0; ///< mm along this strip from its middle line's end to its inner face's, - when short
     double runOuter = 0.0; ///< mm, the same to its outer face's end
     double landing = 0.0;  ///< mm, wood on wood across the side of a stem piece; 0 where there is none
+    std::optional<KeelCrossing> crossing; ///< none where each side is cut to the line
 };
 
 /// What the strip does at one place of its middle line.

@@ -2,6 +2,7 @@
 
 #include "core/planking/difficulty.hpp"
 #include "core/planking/strength.hpp"
+#include "core/planking/taper_findings.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/number_text.hpp"
 
@@ -9,7 +10,6 @@
 #include <cmath>
 #include <cstdio>
 #include <map>
-#include <set>
 
 namespace sheerlay::core {
 namespace {
@@ -195,59 +195,6 @@ void closing(Plan& plan) {
     tell("stern", plan.marks.closingStern, End::Stern);
 }
 
-void tapers(Plan& plan) {
-    if (!plan.tapers)
-        return;
-    const Tapers& t = *plan.tapers;
-    const std::string radius = bothUnitsLong(1 / plan.edgeBendLimit);
-    if (t.touched == 0) {
-        plan.findings.push_back(
-            {Level::Note,
-             "no-taper-needed",
-             std::nullopt,
-             std::nullopt,
-             "No strip needs a taper: none is bent edgewise tighter than a radius of " + radius + "."});
-        return;
-    }
-    std::set<int> rows;
-    for (const Strip& s : plan.strips)
-        if (s.planed != PlanedEdge::None)
-            rows.insert(s.row);
-    for (const Strip& s : plan.strips)
-        if (s.kind == StripKind::Stealer)
-            rows.erase(s.row); // told by itself
-    std::string list;
-    for (auto it = rows.begin(); it != rows.end();) {
-        const int first = *it;
-        int last = first;
-        while (++it != rows.end() && *it == last + 1)
-            last = *it;
-        list += (list.empty() ? "" : ", ") + std::to_string(first) +
-                (last > first ? " to " + std::to_string(last) : "");
-    }
-    plan.findings.push_back({Level::Note,
-                             "tapered",
-                             std::nullopt,
-                             std::nullopt,
-                             std::to_string(t.touched) + (t.touched == 1 ? " row is" : " rows are") +
-                                 " planed narrower on each side (" + list +
-                                 ") so that no strip is bent edgewise tighter than a radius of " + radius +
-                                 "; without tapers the worst would be " + bothUnitsLong(1 / t.plainWorst) +
-                                 "."});
-    const auto from = [&](int met, const char* where) {
-        if (met > 1)
-            plan.findings.push_back(
-                {Level::Note,
-                 "taper-met-later",
-                 std::nullopt,
-                 std::nullopt,
-                 std::string("The start line itself is bent harder than the limit and can't be tapered: ") +
-                     where + " it the limit is met from row " + std::to_string(met) + " on."});
-    };
-    from(t.metFromBelow, "below");
-    from(t.metFromAbove, "above");
-}
-
 /// Ends that are to land on a stem piece of no thickness.
 void stemPieces(const Project& project, Plan& plan) {
     const auto see = [&](EndStyle style, std::size_t end, const char* name) {
@@ -366,7 +313,7 @@ void findInPlan(const Project& project, Plan& plan, const std::optional<double>&
     smallPieces(plan, moveForTop);
     shutter(plan);
     coverageFinding(plan);
-    tapers(plan);
+    tellTapers(plan);
     closing(plan);
     stemPieces(project, plan);
     plan.findings = heaviestFirst(std::move(plan.findings));

@@ -8,6 +8,7 @@
 #include "core/planking/start_search.hpp"
 #include "core/planking/stealer_findings.hpp"
 #include "core/planking/strip_ends.hpp"
+#include "core/planking/taper_findings.hpp"
 #include "core/planking/tapered_boat.hpp"
 #include "core/units/both_units.hpp"
 
@@ -58,11 +59,14 @@ Expected<Plan, PlanError> layWhole(const StartLine& start,
         return unexpected(boat.error());
     Plan plan = std::move(boat->plan);
     if (context.project->planking.shutter && !measured)
-        aimShutter(boat->widths, context, boat->base, plan);
+        aimShutter(*boat, context, empty, plan);
     else if (context.project->planking.start.kind == StartLine::Kind::Easiest && empty.accentRows.empty() &&
              !measured)
         clearTop(boat->widths, context, boat->base, plan);
     noteMet(plan);
+    // a measured edge and a bottom of its own have other tapers than those first solved for
+    if (plan.tapers && (measured || context.project->planking.closing == ClosingMethod::SplitBottom))
+        plan.tapers->touched = static_cast<int>(taperedRows(plan).size());
     return plan;
 }
 
@@ -120,6 +124,7 @@ Expected<Plan, PlanError> plank(const Project& project,
     markRows(project, plan);
     markAccents(hull, plan);
     weaveEnds(plan, project, hull);
+    leaveRunningOver(plan, project.planking.closing);
     if (project.planking.closing == ClosingMethod::Herringbone)
         layHerringbone(plan, project);
     orderStrips(plan, project.planking.closing);

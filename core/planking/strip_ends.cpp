@@ -16,6 +16,7 @@ using geometry::Trim;
 constexpr double trimAllowance = 10.0; // mm left to saw off past each end
 constexpr double leastSiding = 0.5;    // mm, half of what can be called a stem piece
 constexpr double leastSine = 1e-3;     // sides or strips all but parallel
+constexpr double leastCut = 0.01;      // rad
 
 double angleBetween(const Vector3d& a, const Vector3d& b) {
     const double angle = std::atan2(a.cross(b).norm(), a.dot(b));
@@ -140,7 +141,8 @@ void endStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const La
             end.landing = thickness / std::max(std::cos(end.bevel), leastSine);
         const bool pointed = (bow ? piece.middleWidth.front() : piece.middleWidth.back()) == 0.0;
         // left square past the line: half a width's run at this angle beyond the middle
-        const double run = pointed ? 0.0 : 0.5 * mesh.widthAt(at.column) / std::tan(std::max(end.cut, 0.01));
+        const double run =
+            pointed ? 0.0 : 0.5 * mesh.widthAt(at.column) / std::tan(std::max(end.cut, leastCut));
         strip.cutLength += run + longestRun(end) + trimAllowance;
     }
 }
@@ -160,6 +162,21 @@ void weaveEnds(Plan& plan, const Project& project, const LoftedHull& hull) {
             end.runOuter = toCentre + lap.outer;
             strip.cutLength += longestRun(end);
         }
+}
+
+void leaveRunningOver(Plan& plan, ClosingMethod closing) {
+    const auto from = runOverFrom(plan, closing);
+    if (!from)
+        return;
+    for (Strip& strip : plan.strips)
+        for (StripEnd& end : strip.ends)
+            if (end.on == EndsOn::Keel && strip.row >= *from && strip.side != Side::Centre) {
+                const bool pointed = strip.kind == StripKind::Shutter;
+                const double past =
+                    trimAllowance +
+                    (pointed ? 0.0 : plan.coverWidth / (2 * std::tan(std::max(end.cut, leastCut))));
+                end.crossing = KeelCrossing{past, strip.side == Side::Port, false};
+            }
 }
 
 } // namespace sheerlay::core

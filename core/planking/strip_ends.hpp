@@ -37,4 +37,9 @@ void endStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const La
 /// plan's marks; shortens the strips that are fitted.
 void weaveEnds(Plan& plan, const Project& project, const LoftedHull& hull);
 
+/// With ClosingMethod::RunOver, of the rows that close the bottom: how far port is left running past the keel
+/// line, square, until that side is complete and planed back; starboard is then fitted to it.
+/// @source closing.md section 4 (a): half the width over tan beta, and what is left to saw off
+void leaveRunningOver(Plan& plan, ClosingMethod closing);
+
 } // namespace sheerlay::core

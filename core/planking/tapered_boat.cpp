@@ -16,9 +16,8 @@ namespace {
 
 using geometry::FanSide;
 
-constexpr double shortScrap = 300; // mm
-constexpr double letPass = 1.02;   // of the limit: a strip this close has met it
-constexpr double hopeless = 1.5;   // of the limit: so far off the chart no asking for more helps
+constexpr double letPass = 1.02; // of the limit: a strip this close has met it
+constexpr double hopeless = 1.5; // of the limit: so far off the chart no asking for more helps
 
 TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side) {
     const Project& project = *context.project;
@@ -119,20 +118,23 @@ Below layMeasured(const geometry::EvenMaster& even,
     rest.project.strips.coverWidth = measured.coverWidth;
     LayingContext restContext = context;
     restContext.project = &rest.project;
-    if (rest.project.planking.taper != Taper::None)
-        if (auto field = taperField(context.hull->laid,
-                                    geometry::masterAlong(edge, taperSpacing).nodes,
-                                    taperWish(restContext, plan, FanSide::TowardKeel),
-                                    context.stop)) {
+    if (rest.project.planking.taper != Taper::None) {
+        TaperWish wish = taperWish(restContext, plan, FanSide::TowardKeel);
+        for (const std::size_t place : onSide(plan.accentRows, true))
+            if (place >= k)
+                wish.keepFull.push_back(place - k);
+        if (auto field = taperField(
+                context.hull->laid, geometry::masterAlong(edge, taperSpacing).nodes, wish, context.stop)) {
             rest.widths = std::move(field->rows);
             rest.bands = std::move(field->bands);
         }
+    }
     return rest;
 }
 
 /// What strips as laid are over the limit, as a factor, in the rows whose both edges the tapers were to bring
 /// within it. The bend of short scraps is not worth another round.
-double overLimit(const Plan& plan) {
+double mostOver(const Plan& plan) {
     double most = 0.0;
     for (const Strip& s : plan.strips)
         if (plan.tapers && s.length > shortScrap &&
@@ -190,13 +192,17 @@ Expected<Plan, PlanError> layFrom(const StartLine& start,
     return plan;
 }
 
+bool overLimit(const Strip& strip, double limit) noexcept {
+    return strip.length > shortScrap && strip.edgeBend.maxAbs > letPass * limit;
+}
+
 LaidScore noteMet(Plan& plan) {
     LaidScore score;
     if (!plan.tapers)
         return score;
     int below = 1, above = 1;
     for (const Strip& s : plan.strips) {
-        if (s.length <= shortScrap || s.edgeBend.maxAbs <= letPass * plan.edgeBendLimit)
+        if (!overLimit(s, plan.edgeBendLimit))
             continue;
         (s.row > 0 ? below : above) = std::max(s.row > 0 ? below : above, std::abs(s.row) + 1);
         score.slack += s.edgeBend.maxAbs / plan.edgeBendLimit - 1;
@@ -224,7 +230,7 @@ Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
         auto laid = layFrom(start, *widths, context, base, measured);
         if (!laid)
             return unexpected(laid.error());
-        const double over = overLimit(*laid);
+        const double over = mostOver(*laid);
         const LaidScore score = noteMet(*laid);
         if (!best || score < bestScore) {
             bestScore = score;

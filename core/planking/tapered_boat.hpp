@@ -32,6 +32,12 @@ struct Widths {
                                                 Plan plan,
                                                 const MeasuredRow* measured = nullptr);
 
+inline constexpr double shortScrap = 300; ///< mm; what is no longer is not tapered for
+
+/// Whether a strip as laid is bent harder than the limit, 1/mm: 2 percent are let pass, short scraps left
+/// out.
+[[nodiscard]] bool overLimit(const Strip& strip, double limit) noexcept;
+
 /// How well a boat as laid keeps the limit; less is better.
 struct LaidScore {
     int metFrom = 0;    ///< first rows from which on strips keep it, below and above together

@@ -45,6 +45,27 @@ std::string weaveText(const StripEnd& end, Units units, bool pair) {
                : " Let it run " + past + ".";
 }
 
+/// What becomes of an end at the keel line where one side runs past it.
+std::string crossingText(const KeelCrossing& crossing, Units units, bool pair) {
+    const std::string run = " about " + lapText(std::abs(crossing.past), units),
+                      where = crossing.past < 0 ? " short of the centreline" : " past the centreline";
+    if (!crossing.fixed) {
+        const std::string back = ", square, and plane it back to a snapped line when port is complete.";
+        if (pair)
+            return " Let port run" + run + where + back + " Fit starboard's point against it.";
+        return crossing.first ? " Let it run" + run + where + back
+                              : " Fit its point against port's planed edge.";
+    }
+    const std::string first = run + where +
+                              (pair ? "; cut it along the other side's last edge"
+                                    : " and cut it along the other "
+                                      "side's last edge");
+    if (pair)
+        return " Let the side laid first run" + first + ", and the other side along its edge.";
+    return crossing.first ? " Let it run" + first + "."
+                          : " Cut it along the other side's edge," + run + " short of the centreline.";
+}
+
 } // namespace
 
 std::string widthText(double millimetres, Units units) {
@@ -133,12 +154,15 @@ std::string endText(const StripEnd& end, Units units, bool pair) {
     case EndsOn::Stem:
         text = end.lap > 0.5 ? "woven at the stem, " + cut + " to its line." +
                                    weaveText(end, units, pair && end.weave != Weave::None)
-                             : "lands on the stem, " + cut + " to its line.";
+                             : "lands on the stem, " + cut + " to its line" +
+                                   (end.landing > 0.0
+                                        ? ", with about " + lapText(end.landing, units) + " of wood on wood."
+                                        : ".");
         break;
     case EndsOn::Keel:
         text = "lands on the bottom's centreline at " + cut + ".";
-        if (end.lap > 0.5)
-            text += " Let it run about " + lapText(end.lap, units) + " over and cut it back.";
+        if (end.crossing)
+            text += crossingText(*end.crossing, units, pair);
         break;
     case EndsOn::Transom:
         text = "ends on the transom at " + cut + ". Leave it a little long and saw it flush.";
@@ -147,7 +171,9 @@ std::string endText(const StripEnd& end, Units units, bool pair) {
         text = "runs out at the sheer at " + cut + ". Leave it long and trim it with the sheer.";
         break;
     case EndsOn::Strip:
-        text = "runs to a point against its neighbour at " + cut + ".";
+        text = end.crossing ? "crosses the bottom's centreline at " + cut + "." +
+                                  crossingText(*end.crossing, units, pair)
+                            : "runs to a point against its neighbour at " + cut + ".";
         break;
     case EndsOn::Nib:
         text = "cut blunt and let into a notch in its neighbour, at " + cut + ".";

@@ -75,6 +75,12 @@ TEST_CASE("only the flat of the bottom is laid in herringbone, and the rest is r
         INFO(s.id);
         const bool crossing = s.row >= *plan.herringboneFrom && s.kind != StripKind::Shutter;
         CHECK((s.ends[0].on == EndsOn::Strip) == crossing);
+        REQUIRE(s.ends[0].crossing.has_value() == crossing);
+        if (crossing) {
+            CHECK(s.ends[0].crossing->fixed);
+            CHECK(s.ends[0].crossing->first == (s.side == firstSide(s.row)));
+            CHECK(s.ends[0].runInner == (s.ends[0].crossing->first ? 1 : -1) * s.ends[0].crossing->past);
+        }
         if (!crossing)
             CHECK_THAT(s.cutLength, WithinAbs(before->cutLength, 1e-9));
         else if (s.side == firstSide(s.row))

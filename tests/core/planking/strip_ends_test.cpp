@@ -153,3 +153,29 @@ TEST_CASE("sin(half the strips' angle) = sin(half the dihedral) sin(beta)") {
                    WithinAbs(std::sin(s->ends[0].dihedral / 2) * std::sin(s->ends[0].cut), 2e-3));
     }
 }
+
+TEST_CASE(
+    "where port runs over the keel line, its strips stay so far past it that their whole width reaches it") {
+    Project project = projectAt(SHEERLAY_REFERENCE "/formula_canoe.sheerlay");
+    project.planking.closing = ClosingMethod::RunOver;
+    const Plan plan = planked(project).plan;
+    int port = 0, starboard = 0;
+    for (const Strip& s : plan.strips)
+        for (const StripEnd& e : s.ends) {
+            INFO(s.id);
+            if (e.on != EndsOn::Keel || s.kind == StripKind::Shutter)
+                continue;
+            if (!e.crossing) { // rows still woven at the other end go to the line side by side
+                CHECK(s.row <= std::max(plan.marks.weaveBow->last, plan.marks.weaveStern->last));
+                continue;
+            }
+            CHECK_FALSE(e.crossing->fixed);
+            CHECK(e.crossing->first == (s.side == Side::Port));
+            CHECK_THAT(e.crossing->past,
+                       WithinAbs(17.0 / (2 * std::tan(e.cut)) + 10, 1e-9)); // closing.md 4 (a)
+            CHECK(s.cutLength >= s.length + e.crossing->past - 0.1);
+            ++(s.side == Side::Port ? port : starboard);
+        }
+    CHECK(port > 20); // closing.md: 22 fitted points on the sheer-started canoe, both ends
+    CHECK(port == starboard);
+}

@@ -80,6 +80,9 @@ TEST_CASE("each kind of end has its own sentence, with lap and bevel where there
     end.weave = Weave::None;
     end.lap = end.bevel = 0.0;
     CHECK(endText(end, mm) == "lands on the stem, 52\u00B0 to its line.");
+    end.landing = 9.2;
+    CHECK(endText(end, mm) == "lands on the stem, 52\u00B0 to its line, with about 9 mm of wood on wood.");
+    end.landing = 0.0;
     std::vector<std::string> seen;
     for (const EndsOn on :
          {EndsOn::Stem, EndsOn::Keel, EndsOn::Transom, EndsOn::Sheer, EndsOn::Strip, EndsOn::Nib}) {
@@ -89,4 +92,23 @@ TEST_CASE("each kind of end has its own sentence, with lap and bevel where there
         CHECK(std::find(seen.begin(), seen.end(), text) == seen.end());
         seen.push_back(text);
     }
+}
+
+TEST_CASE("an end at the keel line says which side runs past it and what becomes of that") {
+    StripEnd end;
+    end.on = EndsOn::Keel;
+    end.cut = 12 * degree;
+    end.crossing = KeelCrossing{50.2, true, false}; // run over: port
+    CHECK(has(endText(end, mm), "Let it run about 50 mm past the centreline, square, and plane it back"));
+    end.crossing->first = false;
+    CHECK(has(endText(end, mm), "Fit its point against port's planed edge."));
+    CHECK(has(endText(end, mm, true),
+              "Let port run about 50 mm past the centreline, square, and plane it back"));
+    end.on = EndsOn::Strip;
+    end.crossing = KeelCrossing{29.0, true, true}; // herringbone
+    CHECK(has(endText(end, mm),
+              "Let it run about 29 mm past the centreline and cut it along the other side's"));
+    CHECK(has(endText(end, mm, true), "Let the side laid first run about 29 mm past the centreline; cut it"));
+    end.crossing->first = false;
+    CHECK(has(endText(end, mm), "Cut it along the other side's edge, about 29 mm short of the centreline."));
 }
