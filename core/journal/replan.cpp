@@ -66,6 +66,8 @@ plankAsLaid(const Project& project, const LoftedHull& hull, const PlankingWatch&
     anew->candidates = std::move(result.plan.candidates);
     if (!anew->candidates.empty())
         tellStart(anew->candidates, *anew);
+    if (project.planking.taper != Taper::None)
+        forecastFrom(*anew, hull, *result.laid);
     const auto told = tellWhatWasLaid(*result.laid, hull, stationNames(project, hull));
     anew->findings.insert(anew->findings.end(), told.begin(), told.end());
     anew->findings = heaviestFirst(std::move(anew->findings));

@@ -166,7 +166,8 @@ std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
     const auto planned = plannedLastPlank(plan, hull);
     const Means means = meansOf(comparison, prior);
     const int rows = std::max(plan.lastRow, row);
-    const CoverWidth width = inferCoverWidth(prior, rows, {means.rows, means.sharedSd, means.length});
+    constexpr int more = 3; // rows that other tapers may need
+    const CoverWidth width = inferCoverWidth(prior, rows + more, {means.rows, means.sharedSd, means.length});
 
     WhatWasLaid laid;
     laid.row = row;
@@ -181,7 +182,7 @@ std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
     if (!planned || planned->lastRow < row)
         return laid;
 
-    LastPlankOutlook outlook;
+    LastPlankOutlook& outlook = laid.outlook;
     outlook.row = row;
     outlook.lastRow = planned->lastRow;
     outlook.planned = planned->width;
@@ -189,11 +190,27 @@ std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
     outlook.coverWidth = plan.coverWidth;
     outlook.sides = planned->sides;
     outlook.window = project.planking.shutter.value_or(outlook.window);
+    laid.width = width;
     laid.lastPlank = forecastLastPlank(outlook, width);
     laid.correction = proposeCorrection(outlook, width);
     if (const auto reach = reachOf(plan, row + 1))
         laid.correctionReach = {reach->from + correctionFade, reach->to - correctionFade};
     return laid;
+}
+
+void forecastFrom(const Plan& anew, const LoftedHull& hull, WhatWasLaid& laid) {
+    const auto planned = plannedLastPlank(anew, hull);
+    if (!planned || !laid.lastPlank || planned->lastRow < laid.row)
+        return;
+    LastPlankOutlook& outlook = laid.outlook;
+    outlook.lastRow = planned->lastRow;
+    outlook.sides = planned->sides;
+    // that plan holds the edge and what strips cover more already, which the forecast takes off
+    outlook.planned =
+        planned->width +
+        planned->sides * (outlook.offset.value + laid.width->sumOf(laid.row + 1, planned->lastRow).value);
+    laid.lastPlank = forecastLastPlank(laid.outlook, *laid.width);
+    laid.correction = proposeCorrection(laid.outlook, *laid.width);
 }
 
 } // namespace sheerlay::core

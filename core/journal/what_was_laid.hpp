@@ -35,6 +35,9 @@ struct WhatWasLaid {
     double planned = 0.0; ///< mm, cover width by the plan
     Spread excess;        ///< mm a strip, rows 1..row, local waviness apart
     Spread ahead;         ///< mm a strip, of the rows still to lay: other boards, so drawn nearer to 0
+    LastPlankOutlook
+        outlook; ///< that the last plank is forecast from, with `width`; unused where there is none
+    std::optional<CoverWidth> width;
     std::optional<LastPlank> lastPlank; ///< none where plannedLastPlank() gives none
     Correction correction;
     Reach correctionReach; ///< mm from the bow: where strips are narrowed in full; they fade beyond
@@ -53,6 +56,11 @@ constexpr double correctionFade = 609.6;
                                                      const LoftedHull& hull,
                                                      const Plan& plan,
                                                      const WidthPrior& prior = {});
+
+/// Forecasts the last plank anew where the rows still to lay have other tapers than they were planned with,
+/// which move it by themselves.
+/// @param anew  planned from the edge and the cover width of `laid`
+void forecastFrom(const Plan& anew, const LoftedHull& hull, WhatWasLaid& laid);
 
 /// The same in whole sentences, one finding each: what was read ("journal-edge"), how wide the strips really
 /// cover ("journal-cover-width"), where the last plank comes and the one thing to do, if any

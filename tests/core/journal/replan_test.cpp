@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -61,6 +62,38 @@ double distance(const Vector3d& p, const std::vector<Vector3d>& line) {
                 best = t;
     const double least = at(best);
     return least;
+}
+
+/// The tape at every station, as if row `row` lay `low` mm nearer the keel than planned.
+RowReading readingOf(const Plan& plan, int row, double low) {
+    RowReading reading;
+    reading.row = row;
+    for (const double x : canoe().hull.stationX)
+        if (const auto girth = plannedGirthLeft(plan, canoe().hull, row, x)) {
+            GirthLeft left;
+            left.x = x - canoe().hull.xShift;
+            left.girth = girth->left - low;
+            reading.girthLeft.push_back(left);
+        }
+    REQUIRE(reading.girthLeft.size() > 8);
+    return reading;
+}
+
+double widestShutter(const Plan& plan) {
+    double most = 0;
+    for (const Strip& s : plan.strips)
+        if (s.kind == StripKind::Shutter)
+            most = std::max(most, widest(s));
+    return most;
+}
+
+/// From the geodesic at the sheer with tapers for 0.25 /m.
+Project taperedCanoe() {
+    Project p = projectAt(SHEERLAY_REFERENCE "/formula_canoe_geodesic.sheerlay");
+    p.planking.taper = Taper::Anywhere;
+    p.planking.edgeBendRadius = 4000;
+    p.planking.narrowest = 11.0;
+    return p;
 }
 
 } // namespace
@@ -131,19 +164,7 @@ TEST_CASE("a bottom planked by itself is split off anew below the measured edge"
 TEST_CASE("readings in the journal change the plan, and the findings say so") {
     const Canoe& c = canoe();
     Project p = c.project;
-    for (const int row : {0, 20}) {
-        RowReading reading;
-        reading.row = row;
-        for (const double x : c.hull.stationX)
-            if (const auto girth = plannedGirthLeft(c.plan, c.hull, row, x)) {
-                GirthLeft left;
-                left.x = x - c.hull.xShift;
-                left.girth = girth->left - (row == 0 ? 0.0 : 2.0);
-                reading.girthLeft.push_back(left);
-            }
-        REQUIRE(reading.girthLeft.size() > 8);
-        p.journal.readings.push_back(reading);
-    }
+    p.journal.readings = {readingOf(c.plan, 0, 0.0), readingOf(c.plan, 20, 2.0)};
     const PlanAsLaid asLaid = plankAsLaid(p, c.hull).value();
     REQUIRE(asLaid.laid.has_value());
     CHECK(asLaid.laid->row == 20);
@@ -156,11 +177,7 @@ TEST_CASE("readings in the journal change the plan, and the findings say so") {
     CHECK_THAT(planned - anew, WithinAbs(2.0, 0.1));
     // what is laid out for the last plank is what the journal forecasts
     REQUIRE(asLaid.laid->lastPlank.has_value());
-    double widestShutter = 0;
-    for (const Strip& s : asLaid.plan.strips)
-        if (s.kind == StripKind::Shutter)
-            widestShutter = std::max(widestShutter, widest(s));
-    CHECK_THAT(asLaid.laid->lastPlank->width, WithinAbs(widestShutter, 0.5));
+    CHECK_THAT(asLaid.laid->lastPlank->width, WithinAbs(widestShutter(asLaid.plan), 0.5));
     CHECK(std::count_if(asLaid.plan.findings.begin(), asLaid.plan.findings.end(), [](const Finding& f) {
               return f.code.starts_with("journal-");
           }) >= 3);
@@ -226,4 +243,39 @@ TEST_CASE("one reading far off is left out, and the others are believed") {
     REQUIRE(boat.laid->leftOut.size() == 1);
     CHECK(boat.laid->leftOut.front().farOff);
     CHECK_THAT(boat.laid->offset.value, WithinAbs(1.0, 0.3));
+}
+
+TEST_CASE("an accent row keeps its width when the rows below a measured edge are tapered anew") {
+    Project p = taperedCanoe();
+    Accent accent;
+    accent.at = 190.0; // of girth
+    p.planking.accents = {accent};
+    const Canoe& c = canoe();
+    const Plan plan = plank(p, c.hull).value();
+    REQUIRE_FALSE(plan.accentRows.empty());
+    const int row = plan.accentRows.front();
+    REQUIRE(row > 4);
+    const Plan again = replan(p, c.hull, plan, edgeAt(4, 0.0), plan.coverWidth).value();
+    REQUIRE(starboard(again, row).kind == StripKind::Full);
+    CHECK(starboard(again, row).planed == PlanedEdge::None);
+    std::set<int> planed;
+    for (const Strip& s : again.strips)
+        if (s.planed != PlanedEdge::None)
+            planed.insert(s.row);
+    CHECK_FALSE(planed.empty());
+    CHECK(again.tapers->touched == static_cast<int>(planed.size())); // no stealers here
+}
+
+TEST_CASE("where the rows below a measured edge get other tapers, the last plank is forecast with them") {
+    const Canoe& c = canoe();
+    Project p = taperedCanoe();
+    const Plan plan = plank(p, c.hull).value();
+    p.journal.readings = {readingOf(plan, 0, 0.0), readingOf(plan, 5, 1.0)};
+    const PlanAsLaid asLaid = plankAsLaid(p, c.hull).value();
+    REQUIRE(asLaid.laid.has_value());
+    REQUIRE(asLaid.laid->lastPlank.has_value());
+    CHECK_THAT(asLaid.laid->lastPlank->width, WithinAbs(widestShutter(asLaid.plan), 0.2));
+    CHECK(asLaid.laid->lastPlank->lastRow == asLaid.plan.lastRow - 1);
+    CHECK_THAT(asLaid.laid->lastPlank->part,
+               WithinAbs(asLaid.laid->lastPlank->width / (plan.coverWidth + asLaid.laid->ahead.value), 1e-2));
 }
