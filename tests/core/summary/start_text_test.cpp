@@ -13,6 +13,8 @@ std::vector<StartTableRow> table() {
     StartTableRow sheer;
     sheer.worst = 0.434e-3;
     sheer.rowsOverFree = 35;
+    sheer.rowsOverClamp = 27;
+    sheer.worstRow = 12;
     sheer.stripLength = 284800;
     sheer.shutter = 2.9;
     StartTableRow low;
@@ -49,6 +51,7 @@ TEST_CASE("start lines stand side by side, the chosen one marked, in either unit
             CHECK(line.find("along the sheer") != std::string::npos);
             CHECK(line.find("0.43") != std::string::npos);
             CHECK(line.find("not met") != std::string::npos);
+            CHECK(line.find("   12     35    27") != std::string::npos); // row, clamp, hard
             CHECK(line.find("285") != std::string::npos);
         }
         if (i == 3)
