@@ -13,19 +13,19 @@
     </message>
     <message>
         <source>Freeboard kept</source>
-        <translation>Freibord bleibt</translation>
+        <translation>Freibord mindestens</translation>
     </message>
     <message>
         <source>From the water to the lowest sheer at the largest load.</source>
-        <translation>Vom Wasser bis zum tiefsten Punkt des Sprungs bei größter Last.</translation>
+        <translation>Vom Wasser bis zum tiefsten Punkt des Sprungs bei größter Zuladung.</translation>
     </message>
     <message>
         <source>She weighs</source>
-        <translation>Sie wiegt</translation>
+        <translation>Bootsgewicht</translation>
     </message>
     <message>
         <source>from her parts</source>
-        <translation>aus ihren Teilen</translation>
+        <translation>aus den Teilen</translation>
     </message>
     <message>
         <source>The boat alone, once you have weighed her.</source>
@@ -53,11 +53,11 @@
     </message>
     <message>
         <source>At</source>
-        <translation>Bei</translation>
+        <translation>Stelle</translation>
     </message>
     <message>
         <source>In the table&apos;s x.</source>
-        <translation>Im x der Tabelle.</translation>
+        <translation>Als x der Tabelle.</translation>
     </message>
     <message>
         <source>Height</source>
@@ -65,7 +65,7 @@
     </message>
     <message>
         <source>Of the weight&apos;s own centre above the base line; a sitting paddler&apos;s is about 10 in above the seat.</source>
-        <translation>Des eigenen Schwerpunkts über der Basis; bei einem sitzenden Paddler etwa 25 cm (10 in) über dem Sitz.</translation>
+        <translation>Höhe des eigenen Schwerpunkts über der Basis; bei sitzenden Paddlern etwa 25 cm (10 in) über dem Sitz.</translation>
     </message>
     <message>
         <source>Off centre</source>
@@ -81,7 +81,7 @@
     </message>
     <message>
         <source>Part of her %1</source>
-        <translation>Teil des Bootes %1</translation>
+        <translation>Bootsteil %1</translation>
     </message>
     <message>
         <source>A paddler</source>
@@ -89,7 +89,7 @@
     </message>
     <message>
         <source>Put amidships at first; give weight and place.</source>
-        <translation>Zuerst mittschiffs; Gewicht und Platz sind anzugeben.</translation>
+        <translation>Zunächst mittschiffs; Gewicht und Stelle angeben.</translation>
     </message>
     <message>
         <source>Gear</source>
@@ -97,11 +97,11 @@
     </message>
     <message>
         <source>A pack, a dog, a cooler; give weight and place.</source>
-        <translation>Ein Packsack, ein Hund, eine Kühlbox; Gewicht und Platz sind anzugeben.</translation>
+        <translation>Ein Packsack, ein Hund, eine Kühlbox; Gewicht und Stelle angeben.</translation>
     </message>
     <message>
         <source>A part of the boat</source>
-        <translation>Ein Teil des Bootes</translation>
+        <translation>Ein Bootsteil</translation>
     </message>
     <message>
         <source>What the fit-out does not know of, such as a foot brace.</source>
@@ -121,7 +121,7 @@
     </message>
     <message>
         <source>Width of the roll it comes on.</source>
-        <translation>Breite der Rolle, auf der es kommt.</translation>
+        <translation>Breite der Rolle, von der es kommt.</translation>
     </message>
     <message>
         <source>Laid</source>
@@ -129,7 +129,7 @@
     </message>
     <message>
         <source>in fewest pieces</source>
-        <translation>in den wenigsten Bahnen</translation>
+        <translation>möglichst wenige Bahnen</translation>
     </message>
     <message>
         <source>in one drape</source>
@@ -141,7 +141,7 @@
     </message>
     <message>
         <source>One drape over the keel, or a piece a side with an overlap along it; the fewest pieces that the roll allows.</source>
-        <translation>Eine Bahn über den Kiel oder eine je Seite, die sich dort überlappen; die wenigsten Bahnen, die die Rolle erlaubt.</translation>
+        <translation>Eine Bahn quer über den Kiel oder je Seite eine, mit Überlappung am Kiel; oder so wenige, wie die Rollenbreite erlaubt.</translation>
     </message>
     <message>
         <source>Overlap</source>
@@ -149,7 +149,7 @@
     </message>
     <message>
         <source>Where two pieces meet.</source>
-        <translation>Wo zwei Bahnen sich treffen.</translation>
+        <translation>Wo zwei Bahnen zusammentreffen.</translation>
     </message>
     <message>
         <source>Overhang</source>
@@ -157,7 +157,7 @@
     </message>
     <message>
         <source>Past sheer and stems, cut off later.</source>
-        <translation>Über Sprung und Steven hinaus, später abgeschnitten.</translation>
+        <translation>Über Sprung und Steven hinaus; wird später abgeschnitten.</translation>
     </message>
     <message>
         <source>Fill coats</source>
@@ -181,7 +181,7 @@
     </message>
     <message>
         <source>“%1”; “3 : 1 by volume” or “by weight” would do.</source>
-        <translation>„%1“; „3 : 1 by volume“ oder „by weight“ ginge.</translation>
+        <translation>„%1“; möglich wäre „3 : 1 by volume“ oder „by weight“.</translation>
     </message>
     <message>
         <source>Bare wood</source>
@@ -197,7 +197,7 @@
     </message>
     <message>
         <source>A coat on the bare wood, so that the cloth does not starve.</source>
-        <translation>Eine Schicht auf das rohe Holz, damit das Gewebe nicht hungert.</translation>
+        <translation>Eine Schicht auf das rohe Holz, damit es dem Gewebe kein Harz entzieht.</translation>
     </message>
     <message>
         <source>Pot life, minutes</source>
@@ -205,7 +205,7 @@
     </message>
     <message>
         <source>As the maker prints it; without it no batches are told.</source>
-        <translation>Wie der Hersteller sie angibt; ohne sie gibt es keine Ansätze.</translation>
+        <translation>Wie der Hersteller sie angibt; ohne sie werden keine Ansätze berechnet.</translation>
     </message>
     <message>
         <source>Pace, m²/min</source>
@@ -317,7 +317,7 @@
     </message>
     <message>
         <source>Left on the boat by a coat.</source>
-        <translation>Was ein Anstrich am Boot lässt.</translation>
+        <translation>Was ein Anstrich auf dem Boot zurücklässt.</translation>
     </message>
     <message>
         <source>Varnish</source>
@@ -353,7 +353,7 @@
     </message>
     <message>
         <source>Up and down.</source>
-        <translation>Von oben nach unten.</translation>
+        <translation>Von der Unter- zur Oberkante.</translation>
     </message>
     <message>
         <source>Of gunwales, seats, thwarts and yoke.</source>
@@ -365,7 +365,7 @@
     </message>
     <message>
         <source>Thickness of cloth and resin inside; every part fits against it.</source>
-        <translation>Dicke von Gewebe und Harz innen; jedes Teil wird dagegen angepasst.</translation>
+        <translation>Dicke von Gewebe und Harz innen; alle Teile werden daran angepasst.</translation>
     </message>
     <message>
         <source>Glass outside</source>
@@ -389,7 +389,7 @@
     </message>
     <message>
         <source>They stand</source>
-        <translation>Sie stehen</translation>
+        <translation>Stellung</translation>
     </message>
     <message>
         <source>plumb</source>
@@ -413,7 +413,7 @@
     </message>
     <message>
         <source>lapping it</source>
-        <translation>über ihr</translation>
+        <translation>übergreifend</translation>
     </message>
     <message>
         <source>The outer one beside the planking&apos;s edge, or rabbeted to cover it.</source>
@@ -421,11 +421,11 @@
     </message>
     <message>
         <source>Stock</source>
-        <translation>Stangen</translation>
+        <translation>Holz</translation>
     </message>
     <message>
         <source>The longest piece to be had; what is longer is scarfed.</source>
-        <translation>Die längste, die zu haben ist; was länger ist, wird geschäftet.</translation>
+        <translation>Der längste Stab, der zu haben ist; was länger ist, wird geschäftet.</translation>
     </message>
     <message>
         <source>Scarf slope</source>
@@ -433,7 +433,7 @@
     </message>
     <message>
         <source>Length of a scarf over the stick&apos;s width; 10 holds as well as the wood.</source>
-        <translation>Länge einer Schäftung zur Breite der Stange; 10 hält so gut wie das Holz.</translation>
+        <translation>Länge einer Schäftung zur Breite des Stabs; 10 hält so gut wie das Holz.</translation>
     </message>
     <message>
         <source>Over length</source>
@@ -441,7 +441,7 @@
     </message>
     <message>
         <source>Left at each end, to be cut when it is fitted.</source>
-        <translation>An jedem Ende, abgeschnitten beim Anpassen.</translation>
+        <translation>An jedem Ende; wird beim Anpassen abgeschnitten.</translation>
     </message>
     <message>
         <source>Screws apart</source>
@@ -537,7 +537,7 @@
     </message>
     <message>
         <source>Left all round for glue or a strip of foam.</source>
-        <translation>Ringsum frei für Leim oder einen Streifen Schaum.</translation>
+        <translation>Ringsum frei für Leim oder einen Schaumstreifen.</translation>
     </message>
     <message>
         <source>Below the sheer</source>
@@ -589,7 +589,7 @@
     </message>
     <message>
         <source>What its edges are fitted against.</source>
-        <translation>Wogegen die Kanten angepasst werden.</translation>
+        <translation>Woran die Kanten angepasst werden.</translation>
     </message>
     <message>
         <source>Deck %1</source>
@@ -597,7 +597,7 @@
     </message>
     <message>
         <source>a seat without a height; give one of the two heights.</source>
-        <translation>ein Sitz ohne Höhe; eine der beiden Höhen ist anzugeben.</translation>
+        <translation>ein Sitz ohne Höhe; eine der beiden Höhen angeben.</translation>
     </message>
     <message>
         <source>As it stands on the sheets.</source>
@@ -605,7 +605,7 @@
     </message>
     <message>
         <source>Its middle, in the table&apos;s x.</source>
-        <translation>Seine Mitte, im x der Tabelle.</translation>
+        <translation>Die Mitte, als x der Tabelle.</translation>
     </message>
     <message>
         <source>Above the bottom</source>
@@ -645,7 +645,7 @@
     </message>
     <message>
         <source>Hangs on</source>
-        <translation>Hängt an</translation>
+        <translation>Befestigt mit</translation>
     </message>
     <message>
         <source>hangers</source>
@@ -661,11 +661,11 @@
     </message>
     <message>
         <source>Bolts in</source>
-        <translation>Bolzen bei</translation>
+        <translation>Bolzenabstand</translation>
     </message>
     <message>
         <source>half the gunwale</source>
-        <translation>halbem Dollbord</translation>
+        <translation>halbe Dollbordbreite</translation>
     </message>
     <message>
         <source>From the inner gunwale&apos;s inner edge.</source>
@@ -673,7 +673,7 @@
     </message>
     <message>
         <source>what the boat leaves</source>
-        <translation>was das Boot lässt</translation>
+        <translation>was das Boot hergibt</translation>
     </message>
     <message>
         <source>Between the side rails.</source>
@@ -709,7 +709,7 @@
     </message>
     <message>
         <source>Across; what the cane needs drawn six ways.</source>
-        <translation>Durchmesser; was das Rohr braucht, wenn es sechsfach durchgezogen wird.</translation>
+        <translation>Durchmesser; was das Flechtrohr bei sechsfachem Durchzug braucht.</translation>
     </message>
     <message>
         <source>From the edge</source>
@@ -737,15 +737,15 @@
     </message>
     <message>
         <source>where she balances</source>
-        <translation>wo sie im Gleichgewicht ist</translation>
+        <translation>am Gleichgewichtspunkt</translation>
     </message>
     <message>
         <source>An inner and an outer stick along the sheer on both sides.</source>
-        <translation>Innen und außen eine Leiste entlang des Sprungs, auf beiden Seiten.</translation>
+        <translation>Ein innerer und ein äußerer Stab entlang des Sprungs, auf beiden Seiten.</translation>
     </message>
     <message>
         <source>Openings under the inner gunwale, to drain her through.</source>
-        <translation>Öffnungen unter dem inneren Dollbord, damit sie leer läuft.</translation>
+        <translation>Öffnungen unter dem inneren Dollbord, damit Wasser ablaufen kann.</translation>
     </message>
     <message>
         <source>A bulkhead</source>
@@ -769,11 +769,11 @@
     </message>
     <message>
         <source>Put amidships at first; give its place.</source>
-        <translation>Zuerst mittschiffs; der Platz ist anzugeben.</translation>
+        <translation>Zunächst mittschiffs; die Stelle angeben.</translation>
     </message>
     <message>
         <source>Holes round its opening, and cane drawn through them.</source>
-        <translation>Löcher rings um die Öffnung, und Rohr hindurchgezogen.</translation>
+        <translation>Löcher rings um die Öffnung, durch die Flechtrohr gezogen wird.</translation>
     </message>
     <message>
         <source>A thwart</source>
@@ -789,7 +789,7 @@
     </message>
     <message>
         <source>To carry her on your shoulders, where she balances.</source>
-        <translation>Um sie auf den Schultern zu tragen, wo sie im Gleichgewicht ist.</translation>
+        <translation>Zum Tragen auf den Schultern, am Gleichgewichtspunkt.</translation>
     </message>
     <message>
         <source>Wood</source>
@@ -797,7 +797,7 @@
     </message>
     <message>
         <source>a number that no row has; a whole number would do.</source>
-        <translation>eine Zahl, die keine Reihe hat; eine ganze Zahl ginge.</translation>
+        <translation>eine Zahl, die keine Reihe hat; möglich wäre eine ganze Zahl.</translation>
     </message>
     <message>
         <source>Only at</source>
@@ -805,7 +805,7 @@
     </message>
     <message>
         <source>Places of the moulds in the table&apos;s x, one behind the other with semicolons between; instead of a spacing.</source>
-        <translation>Plätze der Mallen im x der Tabelle, hintereinander mit Strichpunkt dazwischen; statt eines Abstands.</translation>
+        <translation>Stellen der Mallen als x der Tabelle, durch Strichpunkte getrennt; statt eines Abstands.</translation>
     </message>
     <message>
         <source>see above</source>
@@ -813,7 +813,7 @@
     </message>
     <message>
         <source>%1; %2 would do.</source>
-        <translation>%1; %2 ginge.</translation>
+        <translation>%1; möglich wäre %2.</translation>
     </message>
     <message>
         <source>Thickness of the board that moulds and stem forms are sawn from.</source>
@@ -825,7 +825,7 @@
     </message>
     <message>
         <source>A mould stands at every multiple of this from the bow. Left empty, one stands at every station of the table.</source>
-        <translation>An jedem Vielfachen davon, vom Bug gezählt, steht ein Mall. Bleibt es leer, steht an jedem Spant der Tabelle einer.</translation>
+        <translation>An jedem Vielfachen davon, vom Bug gezählt, steht ein Mall. Bleibt das Feld leer, steht an jedem Spant der Tabelle eines.</translation>
     </message>
     <message>
         <source>at every station</source>
@@ -841,11 +841,11 @@
     </message>
     <message>
         <source>Patterns</source>
-        <translation>Risse</translation>
+        <translation>Schablonen</translation>
     </message>
     <message>
         <source>half, to be turned over</source>
-        <translation>halb, zum Umschlagen</translation>
+        <translation>halb, zum Umwenden</translation>
     </message>
     <message>
         <source>whole</source>
@@ -853,7 +853,7 @@
     </message>
     <message>
         <source>A half pattern is drawn round twice, mirrored about the centreline, and so comes out alike on both sides.</source>
-        <translation>Um einen halben Riss wird zweimal gezeichnet, gespiegelt an der Mittellinie; so werden beide Seiten gleich.</translation>
+        <translation>Eine halbe Schablone wird zweimal umrissen, das zweite Mal an der Mittellinie gespiegelt; so werden beide Seiten gleich.</translation>
     </message>
     <message>
         <source>Moulds</source>
@@ -873,7 +873,7 @@
     </message>
     <message>
         <source>Clear</source>
-        <translation>Frei</translation>
+        <translation>Freiraum</translation>
     </message>
     <message>
         <source>Between its top and the highest point of the sheer: room for clamps and hands below the first strip.</source>
@@ -885,7 +885,7 @@
     </message>
     <message>
         <source>Apart</source>
-        <translation>Auseinander</translation>
+        <translation>Lochabstand</translation>
     </message>
     <message>
         <source>Along the mould&apos;s edge.</source>
@@ -937,7 +937,7 @@
     </message>
     <message>
         <source>Such as offcuts you have; 8 by 4 ft at first.</source>
-        <translation>Etwa Reststücke, die da sind; zuerst 8 mal 4 ft (2440 mal 1220 mm).</translation>
+        <translation>Etwa vorhandene Reststücke; zunächst 8 mal 4 ft (2440 mal 1220 mm).</translation>
     </message>
     <message>
         <source>Small holes along every mould&apos;s edge, to hook a clamp or a cord into.</source>
@@ -957,11 +957,11 @@
     </message>
     <message>
         <source>Covers</source>
-        <translation>Deckt</translation>
+        <translation>Deckbreite</translation>
     </message>
     <message>
         <source>What a strip covers once its bead sits in its neighbour&apos;s cove; square-edged strips cover their full width.</source>
-        <translation>Was eine Leiste deckt, wenn ihre Rundung in der Kehle der Nachbarin sitzt; glatte Leisten decken ihre volle Breite.</translation>
+        <translation>Was eine Leiste deckt, wenn ihre Rundung in der Kehle der Nachbarin sitzt; rechtkantige Leisten decken ihre volle Breite.</translation>
     </message>
     <message>
         <source>Of all strips that no other rule names.</source>
@@ -973,11 +973,11 @@
     </message>
     <message>
         <source>Saw takes</source>
-        <translation>Säge nimmt</translation>
+        <translation>Schnittfuge</translation>
     </message>
     <message>
         <source>Planer takes</source>
-        <translation>Hobel nimmt</translation>
+        <translation>Hobelabnahme</translation>
     </message>
     <message>
         <source>Off a ripped strip&apos;s thickness, both faces together.</source>
@@ -993,15 +993,15 @@
     </message>
     <message>
         <source>Surfacing</source>
-        <translation>Abrichten</translation>
+        <translation>Aushobeln</translation>
     </message>
     <message>
         <source>Taken off the board&apos;s thickness, both faces together; nothing where boards are bought planed.</source>
-        <translation>Von der Brettdicke, beide Seiten zusammen; nichts, wo Bretter gehobelt gekauft werden.</translation>
+        <translation>Von der Brettdicke, beide Seiten zusammen; nichts, wenn die Bretter gehobelt gekauft werden.</translation>
     </message>
     <message>
         <source>Each end</source>
-        <translation>Jedes Ende</translation>
+        <translation>Je Ende</translation>
     </message>
     <message>
         <source>Lost at each end of a board to checks and to the planer&apos;s snipe.</source>
@@ -1017,7 +1017,7 @@
     </message>
     <message>
         <source>Slope</source>
-        <translation>Neigung</translation>
+        <translation>Verhältnis</translation>
     </message>
     <message>
         <source>Length of a scarf over the strip&apos;s thickness; 8 is common.</source>
@@ -1049,7 +1049,7 @@
     </message>
     <message>
         <source>Length of strip you would rather waste than glue one more scarf; 0 for the least wood.</source>
-        <translation>So viel Leiste wird lieber verschwendet als noch eine Schäftung geleimt; 0 für am wenigsten Holz.</translation>
+        <translation>So viel Leiste wird lieber verschwendet als noch eine Schäftung geleimt; 0 für den geringsten Holzverbrauch.</translation>
     </message>
     <message>
         <source>Both sides</source>
@@ -1085,11 +1085,11 @@
     </message>
     <message>
         <source>As it measures, not as it is called.</source>
-        <translation>Wie es misst, nicht wie es heißt.</translation>
+        <translation>Das wirkliche Maß, nicht das Nennmaß.</translation>
     </message>
     <message>
         <source>As it measures: a 1x6 is 5 1/2 in wide.</source>
-        <translation>Wie es misst: ein 1x6 ist 5 1/2 in (140 mm) breit.</translation>
+        <translation>Das wirkliche Maß: ein 1x6 ist 5 1/2 in (140 mm) breit.</translation>
     </message>
     <message>
         <source>Of one board.</source>
@@ -1101,7 +1101,7 @@
     </message>
     <message>
         <source>The thickness that board feet are reckoned with; at least 1 in.</source>
-        <translation>Die Dicke, mit der Board Feet gerechnet werden; mindestens 1 in.</translation>
+        <translation>Die Dicke, nach der Board Feet gerechnet werden; mindestens 1 in (25,4 mm).</translation>
     </message>
     <message>
         <source>How many such boards you can get.</source>
@@ -1113,7 +1113,7 @@
     </message>
     <message>
         <source>Of one board, in whatever money you count.</source>
-        <translation>Eines Bretts, in welchem Geld auch immer.</translation>
+        <translation>Für ein Brett, in beliebiger Währung.</translation>
     </message>
     <message>
         <source>Boards %1</source>
@@ -1121,7 +1121,7 @@
     </message>
     <message>
         <source>Of these rows, over what stands before.</source>
-        <translation>Dieser Reihen, vor dem, was davor steht.</translation>
+        <translation>Dieser Reihen; hat Vorrang vor dem, was davor steht.</translation>
     </message>
     <message>
         <source>From row</source>
@@ -1137,7 +1137,7 @@
     </message>
     <message>
         <source>This row included.</source>
-        <translation>Diese Reihe eingeschlossen.</translation>
+        <translation>Einschließlich dieser Reihe.</translation>
     </message>
     <message>
         <source>Every</source>
@@ -1157,7 +1157,7 @@
     </message>
     <message>
         <source>Boards you can have, 1x6 of 12 ft at first: then the bench tells how many to buy.</source>
-        <translation>Bretter, die zu haben sind, zuerst 1x6 von 12 ft: dann sagt die Werkbank, wie viele zu kaufen sind.</translation>
+        <translation>Bretter, die zu haben sind, zunächst 1x6 von 12 ft (3,66 m); dann sagt die Werkbank, wie viele zu kaufen sind.</translation>
     </message>
     <message>
         <source>Another wood for some rows</source>
@@ -1165,7 +1165,7 @@
     </message>
     <message>
         <source>Such as an accent of light strips below the sheer.</source>
-        <translation>Etwa ein Zierstreifen heller Leisten unter dem Sprung.</translation>
+        <translation>Etwa ein Zierstreifen aus hellen Leisten unter dem Sprung.</translation>
     </message>
     <message>
         <source>The planking unrolled</source>
@@ -1213,7 +1213,7 @@
     </message>
     <message>
         <source>Length to cut</source>
-        <translation>Länge zum Ablängen</translation>
+        <translation>Zuschnittlänge</translation>
     </message>
     <message>
         <source>%1 on the boat</source>
@@ -1221,7 +1221,7 @@
     </message>
     <message>
         <source>Measured along the middle of the strip; laps and trim at both ends are in it. Good to a few millimetres, as good as the boat stands on its moulds.</source>
-        <translation>Entlang der Leistenmitte gemessen; Überlappung und Beschnitt an beiden Enden sind darin. Auf wenige Millimeter genau, so genau, wie das Boot auf seinen Mallen steht.</translation>
+        <translation>Entlang der Leistenmitte gemessen, Überlappung und Beschnitt an beiden Enden eingeschlossen. Auf wenige Millimeter genau, so genau, wie das Boot auf seinen Mallen steht.</translation>
     </message>
     <message>
         <source>full width from end to end, before the ends are cut</source>
@@ -1273,7 +1273,7 @@
     </message>
     <message>
         <source>How far the uncut edge stands off a straight batten of that length where the strip bends most across its width. Holding it there takes about %1 over one mould bay, give or take a third, as wood goes.</source>
-        <translation>Wie weit die unbeschnittene Kante von einer geraden Latte dieser Länge absteht, wo sich die Leiste am stärksten über ihre Breite biegt. Sie dort zu halten, kostet etwa %1 über ein Mallfeld, auf ein Drittel genau, wie Holz eben ist.</translation>
+        <translation>Wie weit die unbeschnittene Kante von einer geraden Latte dieser Länge absteht, wo sich die Leiste am stärksten über ihre Breite biegt. Sie dort zu halten, erfordert etwa %1 über ein Mallfeld, auf ein Drittel genau, wie Holz eben ist.</translation>
     </message>
     <message>
         <source>Twist</source>
@@ -1285,7 +1285,7 @@
     </message>
     <message>
         <source>How fast the strip turns about its own length. Clamps take up to about 18° per foot (60° per metre) out of a quarter-inch strip.</source>
-        <translation>Wie schnell sich die Leiste um ihre Länge dreht. Zwingen nehmen einer Viertelzoll-Leiste (6 mm) bis etwa 18° je Fuß (60° je Meter).</translation>
+        <translation>Wie schnell sich die Leiste um ihre Längsachse dreht. Zwingen halten eine Viertelzoll-Leiste (6 mm) bis etwa 18° je Fuß (60° je Meter).</translation>
     </message>
     <message>
         <source>Bend over the moulds</source>
@@ -1305,7 +1305,7 @@
     </message>
     <message>
         <source>of what it should be asked to take, most %1</source>
-        <translation>dessen, was man ihm zumuten soll, am meisten %1</translation>
+        <translation>der zumutbaren Dehnung, am meisten %1</translation>
     </message>
     <message>
         <source>Edge bend, bend and twist together, against the allowed strain of the wood table. Clear wood differs by a quarter either way; a knot has no place in this strip if it is over 70 %.</source>
@@ -1337,11 +1337,11 @@
     </message>
     <message>
         <source>The cut is the angle between the strip and the line it ends on, laid flat; the bevel is how far the end face leans from square. Cut a little long and pare to fit.</source>
-        <translation>Der Schnitt ist der Winkel zwischen der Leiste und der Linie, an der sie endet, flach gelegt; die Schmiege ist, wie weit die Endfläche aus dem rechten Winkel steht. Etwas lang schneiden und passend stechen.</translation>
+        <translation>Der Schnitt ist der Winkel zwischen der Leiste und der Linie, an der sie endet, flach gelegt; die Schmiege ist, wie weit die Endfläche aus dem rechten Winkel steht. Etwas zu lang schneiden und mit dem Stecheisen einpassen.</translation>
     </message>
     <message>
         <source> Rounding of the table moves it by %1.</source>
-        <translation> Die Rundung der Tabelle verschiebt es um %1.</translation>
+        <translation> Das Runden der Tabellenwerte verschiebt es um %1.</translation>
     </message>
     <message>
         <source>%1 · %2 · piece %3 of %4 to lay</source>
@@ -1353,7 +1353,7 @@
     </message>
     <message>
         <source>Nothing to worry about</source>
-        <translation>Nichts, was Sorge macht</translation>
+        <translation>Nichts Bedenkliches</translation>
     </message>
     <message>
         <source>bow weave ends</source>
@@ -1413,7 +1413,7 @@
     </message>
     <message>
         <source>Lift the last piece (Left; Shift for the row)</source>
-        <translation>Das letzte Stück abheben (links; mit Umschalt die Reihe)</translation>
+        <translation>Das letzte Stück abheben (Pfeil links; mit Umschalt die Reihe)</translation>
     </message>
     <message>
         <source>Lay piece after piece (Space)</source>
@@ -1421,7 +1421,7 @@
     </message>
     <message>
         <source>Lay the next piece (Right; Shift for the row)</source>
-        <translation>Das nächste Stück legen (rechts; mit Umschalt die Reihe)</translation>
+        <translation>Das nächste Stück legen (Pfeil rechts; mit Umschalt die Reihe)</translation>
     </message>
     <message>
         <source>Lay everything (End)</source>
@@ -1453,11 +1453,11 @@
     </message>
     <message>
         <source>Open a project, and this bench shows how its table of offsets was lofted.</source>
-        <translation>Ein Projekt öffnen, und diese Werkbank zeigt, wie seine Aufmaßtabelle gestrakt wurde.</translation>
+        <translation>Erst ein Projekt öffnen; dann zeigt diese Werkbank, wie seine Aufmaßtabelle gestrakt wurde.</translation>
     </message>
     <message>
         <source>The lofted hull is %1 long and %2 wide. It runs within %3 of the table on average and %4 at most; rounding in the table alone accounts for %5. In the last column + is outside the loft, − inside.</source>
-        <translation>Der gestrakte Rumpf ist %1 lang und %2 breit. Er läuft im Mittel auf %3 an der Tabelle, höchstens %4; die Rundung der Tabelle allein macht %5 aus. In der letzten Spalte heißt + außerhalb des Straks, − innerhalb.</translation>
+        <translation>Der gestrakte Rumpf ist %1 lang und %2 breit. Er weicht im Mittel um %3, höchstens um %4 von der Tabelle ab; das Runden der Tabellenwerte allein macht %5 aus. In der letzten Spalte heißt + außerhalb des Straks, − innerhalb.</translation>
     </message>
     <message>
         <source>Nothing odd was found in the table</source>
@@ -1477,15 +1477,15 @@
     </message>
     <message>
         <source>As the unbent line, but held to a bend: amidships, and growing toward the ends with the square and the fourth power of the way there; + toward the keel.</source>
-        <translation>Wie die ungebogene Linie, aber zu einer Biegung gehalten: mittschiffs, und zu den Enden hin mit dem Quadrat und der vierten Potenz des Wegs wachsend; + zum Kiel.</translation>
+        <translation>Wie die ungebogene Linie, aber mit einer vorgegebenen Biegung: mittschiffs, und zu den Enden hin mit dem Quadrat und der vierten Potenz des Wegs wachsend; + zum Kiel.</translation>
     </message>
     <message>
         <source>Searches the line from which the hardest strip comes out easiest. This takes a while.</source>
-        <translation>Sucht die Linie, von der aus die schwerste Leiste am leichtesten wird. Das dauert eine Weile.</translation>
+        <translation>Sucht die Linie, mit der die schwierigste Leiste am wenigsten Mühe macht. Das dauert eine Weile.</translation>
     </message>
     <message>
         <source>hardest strip %1, edge bend %2</source>
-        <translation>schwerste Leiste %1, Hochkantbiegung %2</translation>
+        <translation>schwierigste Leiste %1, Hochkantbiegung %2</translation>
     </message>
     <message>
         <source>no strip is bent edgewise</source>
@@ -1529,7 +1529,7 @@
     </message>
     <message>
         <source>the easiest line</source>
-        <translation>die leichteste Linie</translation>
+        <translation>die günstigste Linie</translation>
     </message>
     <message>
         <source>Where the planking starts</source>
@@ -1545,7 +1545,7 @@
     </message>
     <message>
         <source>Girth from the sheer down to the line, around the widest section</source>
-        <translation>Umfang vom Sprung hinab zur Linie, um den breitesten Querschnitt</translation>
+        <translation>Umfang vom Sprung hinab zur Linie, am breitesten Querschnitt</translation>
     </message>
     <message>
         <source>amidships</source>
@@ -1569,7 +1569,7 @@
     </message>
     <message>
         <source>One over the radius in metres; + toward the keel</source>
-        <translation>Eins durch den Radius in Metern; + zum Kiel</translation>
+        <translation>Kehrwert des Radius in Metern; + zum Kiel</translation>
     </message>
     <message>
         <source>Set start lines side by side</source>
@@ -1645,7 +1645,7 @@
     </message>
     <message>
         <source>run over, then fit</source>
-        <translation>überlaufen, dann einpassen</translation>
+        <translation>durchlaufen, dann einpassen</translation>
     </message>
     <message>
         <source>herringbone</source>
@@ -1689,15 +1689,15 @@
     </message>
     <message>
         <source>Moves the start so that the last plank comes out between these parts of a strip</source>
-        <translation>Verschiebt den Anfang so, dass die letzte Leiste zwischen diesen Teilen einer Leiste herauskommt</translation>
+        <translation>Verschiebt den Anfang so, dass die Breite der letzten Leiste zwischen diesen Bruchteilen einer Leistenbreite liegt</translation>
     </message>
     <message>
         <source>Least part of a strip</source>
-        <translation>Kleinster Teil einer Leiste</translation>
+        <translation>Kleinster Bruchteil einer Leiste</translation>
     </message>
     <message>
         <source>Most part of a strip</source>
-        <translation>Größter Teil einer Leiste</translation>
+        <translation>Größter Bruchteil einer Leiste</translation>
     </message>
     <message>
         <source>to</source>
@@ -1705,7 +1705,7 @@
     </message>
     <message>
         <source>Parts of a strip</source>
-        <translation>Teile einer Leiste</translation>
+        <translation>Leistenbruchteile</translation>
     </message>
     <message>
         <source>%1
@@ -1747,7 +1747,7 @@ vor der letzten Änderung:
     </message>
     <message>
         <source>Strip to cut</source>
-        <translation>Leiste zu schneiden</translation>
+        <translation>Leistenbedarf</translation>
     </message>
     <message>
         <source>Last plank</source>
@@ -1791,11 +1791,11 @@ vor der letzten Änderung:
     </message>
     <message>
         <source>Plank her from the chosen line</source>
-        <translation>Sie von der gewählten Linie aus beplanken</translation>
+        <translation>Das Boot von der gewählten Linie aus beplanken</translation>
     </message>
     <message>
         <source>Put away</source>
-        <translation>Weglegen</translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source> · now</source>
@@ -1811,15 +1811,15 @@ vor der letzten Änderung:
     </message>
     <message>
         <source>Click for what this means and how sure it is</source>
-        <translation>Klicken: was das heißt und wie sicher es ist</translation>
+        <translation>Klicken zeigt, was das heißt und wie sicher es ist</translation>
     </message>
     <message>
         <source>The strip in hand</source>
-        <translation>Die Leiste in der Hand</translation>
+        <translation>Die gewählte Leiste</translation>
     </message>
     <message>
         <source>Click a strip on the boat or on the map, and what there is to know about it stands here.</source>
-        <translation>Auf eine Leiste am Boot oder auf der Karte klicken, und hier steht, was von ihr zu wissen ist.</translation>
+        <translation>Auf eine Leiste am Boot oder auf der Karte klicken; hier steht dann, was über sie zu wissen ist.</translation>
     </message>
     <message>
         <source>How to hold it</source>
@@ -1967,15 +1967,15 @@ vor der letzten Änderung:
     </message>
     <message>
         <source>%1, %2, length to cut %3</source>
-        <translation>%1, %2, Länge zum Ablängen %3</translation>
+        <translation>%1, %2, Zuschnittlänge %3</translation>
     </message>
     <message>
         <source>There is no plan to lay strips by. Open a project first.</source>
-        <translation>Es gibt keinen Plan, nach dem zu legen wäre. Erst ein Projekt öffnen.</translation>
+        <translation>Noch gibt es keinen Plan, nach dem sich legen ließe. Erst ein Projekt öffnen.</translation>
     </message>
     <message>
         <source>length to cut</source>
-        <translation>Länge zum Ablängen</translation>
+        <translation>Zuschnittlänge</translation>
     </message>
     <message>
         <source> · laid</source>
@@ -2024,7 +2024,7 @@ vor der letzten Änderung:
     <message>
         <source>The boat can&apos;t be drawn here: this screen offers no OpenGL through X11.
 The map below shows the same strips, and everything else works as usual.</source>
-        <translation>Das Boot lässt sich hier nicht zeichnen: dieser Bildschirm bietet kein OpenGL über X11.
+        <translation>Das Boot lässt sich hier nicht zeichnen: Dieser Bildschirm bietet kein OpenGL über X11.
 Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</translation>
     </message>
     <message>
@@ -2041,7 +2041,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Lay some rows, then measure along each mould from the row&apos;s lower edge to the centreline. Type what the tape says at a few stations, and work it out: you see what it does to the rows to come before anything changes.</source>
-        <translation>Einige Reihen legen, dann an jedem Mall von der Unterkante der Reihe bis zur Mittellinie messen. Eintragen, was das Band an einigen Spanten sagt, und ausrechnen lassen: was es aus den kommenden Reihen macht, ist zu sehen, ehe sich etwas ändert.</translation>
+        <translation>Einige Reihen legen, dann an jedem Mall von der Unterkante der Reihe bis zur Mittellinie messen. Eintragen, was das Maßband an einigen Spanten zeigt, und ausrechnen lassen: Was das für die kommenden Reihen heißt, ist zu sehen, ehe sich etwas ändert.</translation>
     </message>
     <message>
         <source>Work it out</source>
@@ -2061,7 +2061,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>both sides</source>
-        <translation>beide Seiten</translation>
+        <translation>beiden Seiten</translation>
     </message>
     <message>
         <source>Side</source>
@@ -2077,7 +2077,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>A round with the tape</source>
-        <translation>Eine Runde mit dem Band</translation>
+        <translation>Eine Runde mit dem Maßband</translation>
     </message>
     <message>
         <source>Strip</source>
@@ -2097,7 +2097,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>What it says</source>
-        <translation>Was es sagt</translation>
+        <translation>Was daraus folgt</translation>
     </message>
     <message>
         <source>Left by the plan</source>
@@ -2105,7 +2105,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>The tape says</source>
-        <translation>Das Band sagt</translation>
+        <translation>Maßband zeigt</translation>
     </message>
     <message>
         <source>Girth left at station %1</source>
@@ -2117,11 +2117,11 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>No rounds in the journal yet.</source>
-        <translation>Noch keine Runden im Bautagebuch.</translation>
+        <translation>Noch keine Runden im Tagebuch.</translation>
     </message>
     <message>
         <source>In the journal:</source>
-        <translation>Im Bautagebuch:</translation>
+        <translation>Im Tagebuch:</translation>
     </message>
     <message>
         <source>below row %1, %2 stations%3</source>
@@ -2129,11 +2129,11 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>%1: %2; %3 would do.</source>
-        <translation>%1: %2; %3 ginge.</translation>
+        <translation>%1: %2; möglich wäre %3.</translation>
     </message>
     <message>
         <source>Nothing is typed yet. The tape at two or three stations would do for a start.</source>
-        <translation>Noch ist nichts eingetragen. Das Band an zwei oder drei Spanten genügt für den Anfang.</translation>
+        <translation>Noch ist nichts eingetragen. Zwei oder drei Spanten genügen für den Anfang.</translation>
     </message>
     <message>
         <source>Planning the rows to come…</source>
@@ -2141,7 +2141,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>The reading is kept, but the rows to come stay as they were planned.</source>
-        <translation>Die Messung bleibt, aber die kommenden Reihen bleiben, wie sie geplant waren.</translation>
+        <translation>Die Messung wird aufbewahrt, aber die kommenden Reihen bleiben wie geplant.</translation>
     </message>
     <message>
         <source>none</source>
@@ -2169,7 +2169,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Searching the easiest start… %1 %</source>
-        <translation>Der leichteste Anfang wird gesucht… %1 %</translation>
+        <translation>Der günstigste Anfang wird gesucht… %1 %</translation>
     </message>
     <message>
         <source>planned</source>
@@ -2177,7 +2177,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Looking for what would do…</source>
-        <translation>Was ginge, wird gesucht…</translation>
+        <translation>Es wird gesucht, was möglich wäre…</translation>
     </message>
     <message>
         <source>Drawing the boat…</source>
@@ -2189,7 +2189,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Your changes are not kept beside the file. %1</source>
-        <translation>Die Änderungen sind nicht neben der Datei aufgehoben. %1</translation>
+        <translation>Die Änderungen ließen sich nicht neben der Datei aufbewahren. %1</translation>
     </message>
     <message>
         <source>Lines</source>
@@ -2233,7 +2233,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source> The boat below is the one from before the change.</source>
-        <translation> Das Boot darunter ist das von vor der Änderung.</translation>
+        <translation> Das Boot unten ist noch das vor der Änderung.</translation>
     </message>
     <message>
         <source>One thing in %1 can&apos;t be used as it stands.</source>
@@ -2249,7 +2249,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>%1 was read, with this left out or odd:</source>
-        <translation>%1 wurde gelesen; dies blieb weg oder ist seltsam:</translation>
+        <translation>%1 wurde gelesen; Folgendes blieb weg oder ist auffällig:</translation>
     </message>
     <message>
         <source>Open a project</source>
@@ -2261,7 +2261,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Save the picture</source>
-        <translation>Das Bild sichern</translation>
+        <translation>Bild speichern</translation>
     </message>
     <message>
         <source>Pictures (*.png)</source>
@@ -2269,11 +2269,11 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>The picture could not be written to %1. Another folder would do.</source>
-        <translation>Das Bild ließ sich nicht nach %1 schreiben. Ein anderer Ordner ginge.</translation>
+        <translation>Das Bild ließ sich nicht nach %1 schreiben. Möglich wäre ein anderer Ordner.</translation>
     </message>
     <message>
         <source>%1: %2 would do.</source>
-        <translation>%1: %2 ginge.</translation>
+        <translation>%1: möglich wäre %2.</translation>
     </message>
     <message>
         <source>One strip at a time over the whole screen, to work by (F11)</source>
@@ -2285,63 +2285,63 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Open, save, and the last projects</source>
-        <translation>Öffnen, sichern und die letzten Projekte</translation>
+        <translation>Öffnen, speichern und die letzten Projekte</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation>Sichern</translation>
+        <translation>Speichern</translation>
     </message>
     <message>
         <source>Save picture of the boat…</source>
-        <translation>Bild des Bootes sichern…</translation>
+        <translation>Bild des Bootes speichern…</translation>
     </message>
     <message>
         <source>Edit</source>
-        <translation>Ändern</translation>
+        <translation>Bearbeiten</translation>
     </message>
     <message>
         <source>Take back, or do again</source>
-        <translation>Zurücknehmen oder wieder tun</translation>
+        <translation>Rückgängig machen oder wiederholen</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation>Zurücknehmen</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation>Wieder tun</translation>
+        <translation>Wiederholen</translation>
     </message>
     <message>
         <source>The project was not saved. %1.</source>
-        <translation>Das Projekt wurde nicht gesichert. %1.</translation>
+        <translation>Das Projekt wurde nicht gespeichert. %1.</translation>
     </message>
     <message>
         <source>Free the folder or the disk and save again; until then your changes stay here.</source>
-        <translation>Ordner oder Platte frei machen und noch einmal sichern; bis dahin bleiben die Änderungen hier.</translation>
+        <translation>Den Ordner oder Datenträger freigeben und noch einmal speichern; bis dahin bleiben die Änderungen hier.</translation>
     </message>
     <message>
         <source>The changed file can&apos;t be used as it stands, so the boat here is yours alone. Saving replaces it, and keeps it as %1.</source>
-        <translation>Die geänderte Datei ist so nicht zu gebrauchen, darum gilt hier allein dieses Boot. Sichern ersetzt sie und hebt sie als %1 auf.</translation>
+        <translation>Die geänderte Datei ist so nicht zu gebrauchen; dieses Boot gibt es deshalb nur noch hier. Speichern ersetzt die Datei und bewahrt sie als %1 auf.</translation>
     </message>
     <message>
         <source>%1 was changed on disk, and there are changes here that are not saved.</source>
-        <translation>%1 wurde auf der Platte geändert, und hier sind Änderungen, die nicht gesichert sind.</translation>
+        <translation>%1 wurde außerhalb geändert, und hier gibt es Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
         <source>Your decisions can go on top of the changed file, or be put away for it.</source>
-        <translation>Die Entscheidungen hier können auf die geänderte Datei gesetzt oder für sie weggelegt werden.</translation>
+        <translation>Die Entscheidungen hier lassen sich auf die geänderte Datei übertragen oder zu ihren Gunsten verwerfen.</translation>
     </message>
     <message>
         <source>Keep mine on top</source>
-        <translation>Meine obenauf</translation>
+        <translation>Meine übertragen</translation>
     </message>
     <message>
         <source>Take the file as it is</source>
-        <translation>Die Datei, wie sie ist</translation>
+        <translation>Datei übernehmen</translation>
     </message>
     <message>
         <source>There are changes from an earlier session that were not saved.%1</source>
-        <translation>Von einer früheren Sitzung gibt es Änderungen, die nicht gesichert wurden.%1</translation>
+        <translation>Von einer früheren Sitzung gibt es Änderungen, die nicht gespeichert wurden.%1</translation>
     </message>
     <message>
         <source> The file was changed after them.</source>
@@ -2349,7 +2349,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Take them up</source>
-        <translation>Aufnehmen</translation>
+        <translation>Wiederherstellen</translation>
     </message>
     <message>
         <source>Changes from last time</source>
@@ -2357,15 +2357,15 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Put them away</source>
-        <translation>Weglegen</translation>
+        <translation>Verwerfen</translation>
     </message>
     <message>
         <source>Changes not saved</source>
-        <translation>Änderungen nicht gesichert</translation>
+        <translation>Änderungen nicht gespeichert</translation>
     </message>
     <message>
         <source>%1 has changes that are not saved.</source>
-        <translation>%1 hat Änderungen, die nicht gesichert sind.</translation>
+        <translation>%1 hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
         <source>Go on working</source>
@@ -2385,7 +2385,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Open a project, and this bench holds its sheets for the wall.</source>
-        <translation>Ein Projekt öffnen, und auf dieser Werkbank liegen seine Blätter für die Wand.</translation>
+        <translation>Erst ein Projekt öffnen; dann liegen auf dieser Werkbank seine Blätter für die Wand.</translation>
     </message>
     <message>
         <source>Print cut sheets…</source>
@@ -2393,23 +2393,23 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>%1 sheets, the lines and the wall map</source>
-        <translation>%1 Blätter, der Linienriss und die Wandkarte</translation>
+        <translation>%1 Blätter, Linienriss und Wandkarte</translation>
     </message>
     <message>
         <source>Open a project, and this bench holds its moulds and their strongback.</source>
-        <translation>Ein Projekt öffnen, und auf dieser Werkbank liegen seine Mallen und ihre Helling.</translation>
+        <translation>Erst ein Projekt öffnen; dann stehen auf dieser Werkbank seine Mallen und ihre Helling.</translation>
     </message>
     <message>
         <source>Print patterns…</source>
-        <translation>Risse drucken…</translation>
+        <translation>Schablonen drucken…</translation>
     </message>
     <message>
         <source>%1 pages. A pattern is shown whole here and printed in tiles at full size.</source>
-        <translation>%1 Seiten. Ein Riss ist hier ganz zu sehen und wird in Kacheln in voller Größe gedruckt.</translation>
+        <translation>%1 Seiten. Eine Schablone ist hier ganz zu sehen und wird in Kacheln in voller Größe gedruckt.</translation>
     </message>
     <message>
         <source>Open a project, and this bench holds its boards.</source>
-        <translation>Ein Projekt öffnen, und auf dieser Werkbank liegen seine Bretter.</translation>
+        <translation>Erst ein Projekt öffnen; dann liegen auf dieser Werkbank seine Bretter.</translation>
     </message>
     <message>
         <source>No boards are described yet. Add those you can have under “Boards and milling”, or in the project&apos;s file, and this bench says how many to buy, how to mill them and where every scarf falls:
@@ -2418,7 +2418,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
 [[stock.lot]]
 nominal = &quot;1x6&quot;
 length = &quot;12 ft&quot;</source>
-        <translation>Noch sind keine Bretter beschrieben. Unter „Bretter und Zuschnitt“ oder in der Projektdatei eintragen, was zu haben ist, und diese Werkbank sagt, wie viele zu kaufen sind, wie sie zugeschnitten werden und wo jede Schäftung liegt:
+        <translation>Noch sind keine Bretter beschrieben. Unter „Bretter und Zuschnitt“ oder in der Projektdatei eintragen, was zu haben ist; dann sagt diese Werkbank, wie viele zu kaufen sind, wie sie zugeschnitten werden und wo jede Schäftung sitzt:
 
 [stock]
 [[stock.lot]]
@@ -2431,11 +2431,11 @@ length = &quot;12 ft&quot;</translation>
     </message>
     <message>
         <source>%1 pages: what to buy, milling, scarfs and labels</source>
-        <translation>%1 Seiten: Einkauf, Zuschnitt, Schäftungen und Schilder</translation>
+        <translation>%1 Seiten: Einkauf, Zuschnitt, Schäftungen und Etiketten</translation>
     </message>
     <message>
         <source>Open a project, and this bench holds what comes after the planking.</source>
-        <translation>Ein Projekt öffnen, und auf dieser Werkbank liegt, was nach der Beplankung kommt.</translation>
+        <translation>Erst ein Projekt öffnen; dann liegt auf dieser Werkbank, was nach der Beplankung kommt.</translation>
     </message>
     <message>
         <source>Nothing is asked for yet. Add what she shall have under “What she gets”, or in the project&apos;s file, and this bench tells lengths, angles, cloth, resin and how she floats:
@@ -2445,13 +2445,13 @@ length = &quot;12 ft&quot;</translation>
 [afloat]
 
 The README names their keys; the examples use them.</source>
-        <translation>Noch ist nichts verlangt. Unter „Was sie bekommt“ oder in der Projektdatei eintragen, was sie haben soll, und diese Werkbank sagt Längen, Winkel, Gewebe, Harz und wie sie schwimmt:
+        <translation>Noch ist nichts verlangt. Unter „Was das Boot bekommt“ oder in der Projektdatei eintragen, was es haben soll; dann nennt diese Werkbank Längen, Winkel, Gewebe und Harz und zeigt, wie das Boot schwimmt:
 
 [fitout]
 [covering]
 [afloat]
 
-Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
+Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     </message>
     <message>
         <source>Print pages…</source>
@@ -2459,15 +2459,15 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>Strip in hand</source>
-        <translation>Leiste in der Hand</translation>
+        <translation>Gewählte Leiste</translation>
     </message>
     <message>
         <source>What there is to know about the strip in hand</source>
-        <translation>Was von der Leiste in der Hand zu wissen ist</translation>
+        <translation>Was über die gewählte Leiste zu wissen ist</translation>
     </message>
     <message>
         <source>How she is planked</source>
-        <translation>Wie sie beplankt ist</translation>
+        <translation>Wie beplankt wird</translation>
     </message>
     <message>
         <source>Start, tapers, ends and closing (P)</source>
@@ -2483,7 +2483,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>Planking her from each of %1 lines…</source>
-        <translation>Sie wird von jeder von %1 Linien aus beplankt…</translation>
+        <translation>Das Boot wird von jeder der %1 Linien aus beplankt…</translation>
     </message>
     <message>
         <source>Three-quarter</source>
@@ -2495,7 +2495,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>Profile</source>
-        <translation>Längsriss</translation>
+        <translation>Seite</translation>
     </message>
     <message>
         <source>Square from the side</source>
@@ -2503,7 +2503,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation>Grundriss</translation>
+        <translation>Oben</translation>
     </message>
     <message>
         <source>Straight down</source>
@@ -2511,7 +2511,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>Body</source>
-        <translation>Spantenriss</translation>
+        <translation>Vorn</translation>
     </message>
     <message>
         <source>Square from the bow</source>
@@ -2551,11 +2551,11 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>Painting the pages…</source>
-        <translation>Die Seiten werden gemalt…</translation>
+        <translation>Die Seiten werden gezeichnet…</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Halt</translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>%1 files written into %2</source>
@@ -2577,11 +2577,11 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>These are the sheets from before the change. They can be written and printed again once the file is mended.</source>
-        <translation>Das sind die Blätter von vor der Änderung. Sobald die Datei in Ordnung ist, lassen sie sich wieder schreiben und drucken.</translation>
+        <translation>Das sind noch die Blätter vor der Änderung. Sobald die Datei in Ordnung ist, lassen sie sich wieder schreiben und drucken.</translation>
     </message>
     <message>
         <source>Laying out the sheets…</source>
-        <translation>Die Blätter werden ausgelegt…</translation>
+        <translation>Die Blätter werden angelegt…</translation>
     </message>
     <message>
         <source>, continued</source>
@@ -2613,7 +2613,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>The rest of the table wants about %1, give or take %2.</source>
-        <translation>Der Rest der Tabelle will etwa %1, auf %2 genau.</translation>
+        <translation>Der Rest der Tabelle spricht für etwa %1, auf %2 genau.</translation>
     </message>
     <message>
         <source>Likeliest: %1, %2 meant.</source>
@@ -2625,7 +2625,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>%1: %2 can&apos;t stand here. Found: %3; what would do: %4.</source>
-        <translation>%1: %2 kann hier nicht stehen. Gefunden: %3; was ginge: %4.</translation>
+        <translation>%1: %2 kann hier nicht stehen. Gefunden: %3; möglich wäre: %4.</translation>
     </message>
     <message>
         <source>Until then nothing is given.</source>
@@ -2645,11 +2645,11 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>, the loft %1: the table is %2.</source>
-        <translation>, der Strak %1: die Tabelle ist %2.</translation>
+        <translation>, der Strak %1: Die Tabelle liegt %2.</translation>
     </message>
     <message>
         <source>Printed was %1; this number stands in its place.</source>
-        <translation>Gedruckt war %1; diese Zahl steht an seiner Stelle.</translation>
+        <translation>Gedruckt war %1; stattdessen gilt diese Zahl.</translation>
     </message>
     <message>
         <source>Station at</source>
@@ -2701,19 +2701,16 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>What she gets</source>
-        <translation>Was sie bekommt</translation>
+        <translation>Was das Boot bekommt</translation>
     </message>
     <message>
         <source>%1 pages: parts to fit, cloth and resin, afloat. A pattern is shown whole here and printed in tiles at full size.</source>
-        <translation>%1 Seiten: Einbauten, Gewebe und Harz, im Wasser. Ein Riss ist hier ganz zu sehen und wird in Kacheln in voller Größe gedruckt.</translation>
+        <translation>%1 Seiten: Einbauten, Gewebe und Harz, im Wasser. Eine Schablone ist hier ganz zu sehen und wird in Kacheln in voller Größe gedruckt.</translation>
     </message>
     <message>
         <source>The kerf of the blade that rips the strips: 1/8 in for a full one, 3/32 in for a thin one, about 1/32 in for a band saw&apos;s. Best measured on a test cut.</source>
-        <translation>Der Schnitt des Blatts, mit dem die Leisten aufgetrennt werden: 1/8 in (3,2 mm) für ein volles, 3/32 in (2,4 mm) für ein dünnes, etwa 1/32 in (0,8 mm) für eine Bandsäge. Am besten an einem Probeschnitt gemessen.</translation>
+        <translation>Die Schnittfuge des Blatts, mit dem die Leisten aufgetrennt werden: 1/8 in (3,2 mm) bei einem dicken, 3/32 in (2,4 mm) bei einem dünnen, etwa 1/32 in (0,8 mm) bei einer Bandsäge. Am besten an einem Probeschnitt messen.</translation>
     </message>
-</context>
-<context>
-    <name>Wording</name>
     <message>
         <source>Not found any more: %1</source>
         <translation>Nicht mehr gefunden: %1</translation>
@@ -2731,7 +2728,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>%1 goes out of the project; Undo brings it back</source>
-        <translation>%1 kommt aus dem Projekt; Zurücknehmen bringt es wieder</translation>
+        <translation>%1 wird aus dem Projekt genommen; Rückgängig bringt es zurück</translation>
     </message>
     <message>
         <source>Take out: %1</source>
@@ -2743,7 +2740,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>To be added</source>
-        <translation>Hinzuzufügen</translation>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
         <source>Add: %1</source>
@@ -2752,6 +2749,11 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     <message>
         <source>%1 can&apos;t be left empty.</source>
         <translation>%1 darf nicht leer bleiben.</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <comment>whether a label inside a sentence begins with a small letter; no where nouns are written large</comment>
+        <translation>no</translation>
     </message>
 </context>
 <context>
@@ -2762,7 +2764,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>put aside %1</source>
-        <translation>beiseitegelegt %1</translation>
+        <translation>beiseitegelegt am %1</translation>
     </message>
     <message>
         <source>Put aside: %1</source>
@@ -2789,7 +2791,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>Show cautions: what will be hard or wasteful</source>
-        <translation>Vorsicht zeigen: was schwer oder verschwenderisch wird</translation>
+        <translation>Vorsicht zeigen: was schwierig oder verschwenderisch wird</translation>
     </message>
     <message>
         <source>notes</source>
@@ -2837,7 +2839,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>A stop can&apos;t be put aside: change what it names.</source>
-        <translation>Ein Halt lässt sich nicht beiseitelegen: ändern, was er nennt.</translation>
+        <translation>Ein Halt lässt sich nicht beiseitelegen; zu ändern ist, was er nennt.</translation>
     </message>
     <message>
         <source>Take it back</source>
@@ -2937,7 +2939,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>A cell that stands off the loft is coloured: blue outside it, brown inside, the deeper the farther. “?” marks a number the rest of the table contradicts.</source>
-        <translation>Eine Zelle, die vom Strak absteht, ist gefärbt: blau außerhalb, braun innerhalb, je weiter, desto tiefer. „?“ steht an einer Zahl, der der Rest der Tabelle widerspricht.</translation>
+        <translation>Eine Zelle, die vom Strak abweicht, ist gefärbt: blau außerhalb, braun innerhalb, je weiter, desto kräftiger. „?“ steht an einer Zahl, der der Rest der Tabelle widerspricht.</translation>
     </message>
     <message>
         <source>One entry, marked “!”, can&apos;t stand yet.</source>
@@ -2946,6 +2948,14 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     <message>
         <source>%1 entries, marked “!”, can&apos;t stand yet.</source>
         <translation>%1 Einträge, mit „!“ bezeichnet, können noch nicht gelten.</translation>
+    </message>
+    <message>
+        <source>%1: %2 would do.</source>
+        <translation>%1: möglich wäre %2.</translation>
+    </message>
+    <message>
+        <source>How closely the loft follows the table</source>
+        <translation>Wie genau der Strak der Tabelle folgt</translation>
     </message>
 </context>
 <context>
@@ -2956,7 +2966,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>The wheel draws her larger or smaller, dragging moves the board, a double click shows all.</source>
-        <translation>Das Rad zeichnet sie größer oder kleiner, Ziehen verschiebt das Brett, ein Doppelklick zeigt alles.</translation>
+        <translation>Das Rad zeichnet größer oder kleiner, Ziehen verschiebt den Riss, ein Doppelklick zeigt alles.</translation>
     </message>
 </context>
 <context>
@@ -2967,15 +2977,15 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     </message>
     <message>
         <source>Floating her…</source>
-        <translation>Sie wird aufs Wasser gesetzt…</translation>
+        <translation>Das Boot wird aufs Wasser gesetzt…</translation>
     </message>
     <message>
         <source>Nothing is asked of her afloat. Add a paddler under “What she gets”.</source>
-        <translation>Im Wasser ist nichts von ihr verlangt. Unter „Was sie bekommt“ einen Paddler hinzufügen.</translation>
+        <translation>Fürs Wasser ist noch nichts verlangt. Unter „Was das Boot bekommt“ einen Paddler hinzufügen.</translation>
     </message>
     <message>
         <source>She could not be floated: %1.</source>
-        <translation>Sie ließ sich nicht aufs Wasser setzen: %1.</translation>
+        <translation>Das Boot ließ sich nicht aufs Wasser setzen: %1.</translation>
     </message>
 </context>
 <context>
@@ -2983,6 +2993,22 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     <message>
         <source>How the loft meets the table, station by station</source>
         <translation>Wie der Strak die Tabelle trifft, Spant für Spant</translation>
+    </message>
+    <message>
+        <source>Part of the rounding</source>
+        <translation>Teil der Rundung</translation>
+    </message>
+    <message>
+        <source>How far the loft may miss the table on average, in parts of what rounding alone accounts for: %1 follows the numbers, %2 is as fair as their rounding allows</source>
+        <translation>Wie weit der Strak die Tabelle im Mittel verfehlen darf, in Teilen dessen, was allein die Rundung ausmacht: %1 folgt den Zahlen, %2 ist so glatt, wie ihre Rundung es zulässt</translation>
+    </message>
+    <message>
+        <source>Fair to within</source>
+        <translation>Strakt bis auf</translation>
+    </message>
+    <message>
+        <source>of the rounding</source>
+        <translation>der Rundung</translation>
     </message>
 </context>
 <context>
@@ -2998,7 +3024,7 @@ Die README nennt die Schlüssel; die Beispiele gebrauchen sie.</translation>
     <message>
         <source>Open a project file, or drop one here. Edit it in any text editor beside this window: the boat follows when you save.
 There is no project yet? Begin one from a table of offsets, half sections as drawn or a hull&apos;s surfaces: drop the file here.</source>
-        <translation>Eine Projektdatei öffnen oder hier ablegen. Sie lässt sich neben diesem Fenster in jedem Texteditor ändern: das Boot folgt beim Sichern.
+        <translation>Eine Projektdatei öffnen oder hier ablegen. Sie lässt sich neben diesem Fenster in jedem Texteditor ändern: Das Boot folgt beim Speichern.
 Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben Spanten oder den Flächen eines Rumpfs beginnen: die Datei hier ablegen.</translation>
     </message>
     <message>
@@ -3011,7 +3037,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Nothing of yours is lost. Undo the last change, or open the project again; what was not saved is offered then.</source>
-        <translation>Es ist nichts verloren. Die letzte Änderung zurücknehmen oder das Projekt neu öffnen; was nicht gesichert war, wird dann angeboten.</translation>
+        <translation>Es ist nichts verloren. Die letzte Änderung zurücknehmen oder das Projekt neu öffnen; was nicht gespeichert war, wird dann angeboten.</translation>
     </message>
     <message>
         <source>Laying, on the Planking bench</source>
@@ -3043,7 +3069,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>play, or press the button in hand</source>
-        <translation>ablaufen lassen oder den Knopf in der Hand drücken</translation>
+        <translation>ablaufen lassen oder den gewählten Knopf drücken</translation>
     </message>
     <message>
         <source>next finding</source>
@@ -3059,7 +3085,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>how she is planked</source>
-        <translation>wie sie beplankt ist</translation>
+        <translation>wie beplankt wird</translation>
     </message>
     <message>
         <source>Anywhere</source>
@@ -3079,7 +3105,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Stock</source>
-        <translation>Stangen</translation>
+        <translation>Holz</translation>
     </message>
     <message>
         <source>Sheets</source>
@@ -3107,7 +3133,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>give up a long plan, or let go of the strip in hand</source>
-        <translation>einen langen Plan aufgeben oder die Leiste loslassen</translation>
+        <translation>einen langen Plan abbrechen oder die Leiste loslassen</translation>
     </message>
     <message>
         <source>open a project</source>
@@ -3119,15 +3145,15 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>save</source>
-        <translation>sichern</translation>
+        <translation>speichern</translation>
     </message>
     <message>
         <source>undo</source>
-        <translation>zurücknehmen</translation>
+        <translation>rückgängig machen</translation>
     </message>
     <message>
         <source>do again</source>
-        <translation>wieder tun</translation>
+        <translation>wiederholen</translation>
     </message>
     <message>
         <source>this card</source>
@@ -3135,7 +3161,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>not saved</source>
-        <translation>ungesichert</translation>
+        <translation>nicht gespeichert</translation>
     </message>
     <message>
         <source>There are changes that the project&apos;s file does not hold yet</source>
@@ -3158,11 +3184,11 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <name>sheerlay::ui::NewBoat</name>
     <message>
         <source>Read it</source>
-        <translation>Lesen</translation>
+        <translation>Einlesen</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation>Halt</translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Write the project…</source>
@@ -3178,7 +3204,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>none: a boat to start from, to be edited</source>
-        <translation>keine: ein Boot zum Anfangen, das geändert wird</translation>
+        <translation>keine: ein Boot für den Anfang, zum Ändern</translation>
     </message>
     <message>
         <source>A table of offsets as text (CSV), half sections as DXF or SVG, or a hull&apos;s surfaces as STEP or IGES</source>
@@ -3186,7 +3212,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>She is called</source>
-        <translation>Sie heißt</translation>
+        <translation>Name des Bootes</translation>
     </message>
     <message>
         <source>Read from</source>
@@ -3202,7 +3228,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Without a file she begins as the example, which plans as it is.</source>
-        <translation>Ohne Datei beginnt sie als das Beispiel, das sich so planen lässt.</translation>
+        <translation>Ohne Datei beginnt das Boot als Beispiel, das sich so planen lässt.</translation>
     </message>
     <message>
         <source>A line for each thing that isn&apos;t said or was read wrongly, such as “%1”.</source>
@@ -3210,23 +3236,23 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>This ending is none that can be read: .csv, .tsv or .txt would do for a table, .dxf or .svg for sections, .step or .iges for surfaces.</source>
-        <translation>Diese Endung lässt sich nicht lesen: .csv, .tsv oder .txt ginge für eine Tabelle, .dxf oder .svg für Spanten, .step oder .iges für Flächen.</translation>
+        <translation>Diese Endung lässt sich nicht lesen; möglich wäre .csv, .tsv oder .txt für eine Tabelle, .dxf oder .svg für Spanten, .step oder .iges für Flächen.</translation>
     </message>
     <message>
         <source>She has no name yet; any will do.</source>
-        <translation>Sie hat noch keinen Namen; jeder ginge.</translation>
+        <translation>Das Boot hat noch keinen Namen; jeder ist recht.</translation>
     </message>
     <message>
         <source>A boat to start from: put your own table in place of hers.</source>
-        <translation>Ein Boot zum Anfangen: die eigene Tabelle kommt an die Stelle seiner.</translation>
+        <translation>Ein Boot für den Anfang: Die eigene Tabelle tritt an die Stelle der seinen.</translation>
     </message>
     <message>
         <source>The name can&apos;t stand in a project file; plain text would do.</source>
-        <translation>Der Name kann in keiner Projektdatei stehen; schlichter Text ginge.</translation>
+        <translation>Der Name kann nicht in einer Projektdatei stehen; möglich wäre schlichter Text.</translation>
     </message>
     <message>
         <source>Finding the boat in her surfaces, and lofting her</source>
-        <translation>Das Boot wird in seinen Flächen gesucht und gestrakt</translation>
+        <translation>Das Boot wird in den Flächen gesucht und gestrakt</translation>
     </message>
     <message>
         <source>Reading</source>
@@ -3238,11 +3264,11 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Given up; nothing was read.</source>
-        <translation>Aufgegeben; nichts wurde gelesen.</translation>
+        <translation>Abgebrochen; nichts wurde gelesen.</translation>
     </message>
     <message>
         <source>Look it over; what is wrong is put right by a line above, such as “%1”.</source>
-        <translation>Durchsehen; was falsch ist, wird durch eine Zeile darüber berichtigt, etwa „%1“.</translation>
+        <translation>Durchsehen; was falsch ist, berichtigt eine Zeile oben, etwa „%1“.</translation>
     </message>
     <message>
         <source>A table, sections or surfaces</source>
@@ -3269,7 +3295,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Nothing was pasted. Found: %1; what would do: %2.</source>
-        <translation>Nichts wurde eingefügt. Gefunden: %1; was ginge: %2.</translation>
+        <translation>Nichts wurde eingefügt. Gefunden: %1; möglich wäre: %2.</translation>
     </message>
     <message>
         <source>Paste</source>
@@ -3285,7 +3311,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Clear</source>
-        <translation>Frei</translation>
+        <translation>Leeren</translation>
     </message>
     <message>
         <source>Take the fair value, %1</source>
@@ -3313,7 +3339,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Fill along</source>
-        <translation>Zur Seite füllen</translation>
+        <translation>Nach rechts füllen</translation>
     </message>
 </context>
 <context>
@@ -3342,7 +3368,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Stop</source>
-        <translation>Halt</translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Pages</source>
@@ -3350,11 +3376,11 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>The sheets could not be laid out: %1. Undo the last change, or choose another paper.</source>
-        <translation>Die Blätter ließen sich nicht auslegen: %1. Die letzte Änderung zurücknehmen oder ein anderes Papier wählen.</translation>
+        <translation>Die Blätter ließen sich nicht anlegen: %1. Die letzte Änderung zurücknehmen oder ein anderes Papier wählen.</translation>
     </message>
     <message>
         <source>The sheets could not be written: %1. Another folder may do.</source>
-        <translation>Die Blätter ließen sich nicht schreiben: %1. Ein anderer Ordner mag gehen.</translation>
+        <translation>Die Blätter ließen sich nicht schreiben: %1. Vielleicht geht es in einem anderen Ordner.</translation>
     </message>
     <message>
         <source>Nothing was printed.</source>
@@ -3362,19 +3388,19 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Laying out the pages for the printer…</source>
-        <translation>Die Seiten für den Drucker werden ausgelegt…</translation>
+        <translation>Die Seiten für den Drucker werden angelegt…</translation>
     </message>
     <message>
         <source>The pages could not be laid out: %1. Undo the last change, or choose another paper.</source>
-        <translation>Die Seiten ließen sich nicht auslegen: %1. Die letzte Änderung zurücknehmen oder ein anderes Papier wählen.</translation>
+        <translation>Die Seiten ließen sich nicht anlegen: %1. Die letzte Änderung zurücknehmen oder ein anderes Papier wählen.</translation>
     </message>
     <message>
         <source>Sent %1 pages to the printer. Check the bar on the first one with a rule.</source>
-        <translation>%1 Seiten an den Drucker gegeben. Den Maßstab auf der ersten mit einem Lineal prüfen.</translation>
+        <translation>%1 Seiten an den Drucker gegeben. Den Maßstabsbalken auf der ersten mit einem Lineal prüfen.</translation>
     </message>
     <message>
         <source>The printer did not take the pages. Writing PDFs works without one.</source>
-        <translation>Der Drucker nahm die Seiten nicht an. PDFs zu schreiben geht ohne ihn.</translation>
+        <translation>Der Drucker nahm die Seiten nicht an. PDFs lassen sich auch ohne ihn schreiben.</translation>
     </message>
     <message>
         <source>Afloat</source>
@@ -3385,7 +3411,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <name>sheerlay::ui::TableTools</name>
     <message>
         <source>Found: %1; what would do: %2.</source>
-        <translation>Gefunden: %1; was ginge: %2.</translation>
+        <translation>Gefunden: %1; möglich wäre: %2.</translation>
     </message>
     <message>
         <source>Put in</source>
@@ -3393,11 +3419,11 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Scale her</source>
-        <translation>Maßstab ändern</translation>
+        <translation>Skalieren</translation>
     </message>
     <message>
         <source>New station at</source>
-        <translation>Neuer Spant bei</translation>
+        <translation>Neues Spant bei</translation>
     </message>
     <message>
         <source>From the table&apos;s own zero, as the other stations; its numbers are read off the loft.</source>
@@ -3405,11 +3431,11 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>The station of the cell in hand; at least three stay.</source>
-        <translation>Der Spant der Zelle in der Hand; mindestens drei bleiben.</translation>
+        <translation>Das Spant der gewählten Zelle; mindestens drei bleiben.</translation>
     </message>
     <message>
         <source>Scale…</source>
-        <translation>Maßstab…</translation>
+        <translation>Skalieren…</translation>
     </message>
     <message>
         <source>Draw the whole boat longer, wider or deeper</source>
@@ -3453,7 +3479,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Take out a station</source>
-        <translation>Einen Spant herausnehmen</translation>
+        <translation>Ein Spant herausnehmen</translation>
     </message>
     <message>
         <source>Station put in at %1</source>
@@ -3465,23 +3491,23 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>The table has no such measure to scale.</source>
-        <translation>Die Tabelle hat kein solches Maß.</translation>
+        <translation>Die Tabelle hat kein solches Maß zum Skalieren.</translation>
     </message>
     <message>
         <source>She is %1.</source>
-        <translation>Sie ist %1.</translation>
+        <translation>Jetzt: %1.</translation>
     </message>
     <message>
         <source>Change a measure to see what she would become.</source>
-        <translation>Ein Maß ändern, um zu sehen, was aus ihr würde.</translation>
+        <translation>Ein Maß ändern, um zu sehen, was aus dem Boot würde.</translation>
     </message>
     <message>
         <source>She would be %1. Numbers are rounded as the table is; fittings and loads stay where they are.</source>
-        <translation>Sie würde %1. Zahlen werden gerundet wie die Tabelle; Einbauten und Lasten bleiben, wo sie sind.</translation>
+        <translation>Danach: %1. Zahlen werden gerundet wie die Tabelle; Einbauten und Lasten bleiben, wo sie sind.</translation>
     </message>
     <message>
         <source>Scale the boat</source>
-        <translation>Das Boot im Maßstab ändern</translation>
+        <translation>Boot skalieren</translation>
     </message>
     <message>
         <source>Waterline</source>
@@ -3512,18 +3538,18 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <name>sheerlay::ui::TypedField</name>
     <message>
         <source>%1: %2; %3 would do.</source>
-        <translation>%1: %2; %3 ginge.</translation>
+        <translation>%1: %2; möglich wäre %3.</translation>
     </message>
 </context>
 <context>
     <name>sheerlay::ui::WorkSlip</name>
     <message>
         <source>Stop</source>
-        <translation>Halt</translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>Gives up this plan and takes back the change that asked for it (Esc)</source>
-        <translation>Gibt diesen Plan auf und nimmt die Änderung zurück, die nach ihm verlangte (Esc)</translation>
+        <translation>Bricht diesen Plan ab und nimmt die Änderung zurück, die ihn auslöste (Esc)</translation>
     </message>
 </context>
 </TS>

@@ -45,8 +45,13 @@ bool sameShape(const ChoiceForm& a, const ChoiceForm& b) {
     return labels(a) == labels(b);
 }
 
+/// A label inside a sentence.
 QString lowered(QString text) {
-    if (!text.isEmpty())
+    const bool small =
+        ChoicesPanel::tr("yes",
+                         "whether a label inside a sentence begins with a small letter; no where nouns are "
+                         "written large") == QLatin1String("yes");
+    if (!text.isEmpty() && small)
         text[0] = text[0].toLower();
     return text;
 }

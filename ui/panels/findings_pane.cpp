@@ -5,6 +5,7 @@
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
+#include <QCoreApplication>
 #include <QDate>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -26,7 +27,7 @@ core::Finding unmetLine(const core::PutAside& aside) {
             aside.code,
             aside.strip,
             aside.x,
-            Wording::tr("Not found any more: %1").arg(said).toStdString(),
+            QCoreApplication::translate("Window", "Not found any more: %1").arg(said).toStdString(),
             aside.note};
 }
 
