@@ -1,3 +1,4 @@
+#include "core/project/ten_strips.hpp"
 #include "core/sheets/list_pages.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/words.hpp"
@@ -12,8 +13,6 @@
 namespace sheerlay::core {
 
 namespace {
-
-constexpr int testStrips = 10; // laid edge to edge in the test of the cover width
 
 bool beaded(const StripStock& strip) {
     return strip.width - strip.coverWidth > 0.05;
@@ -98,9 +97,9 @@ void test(ListPages& pages, const StripStock& strip, Units units) {
                          inches ? numberText(cover / mmPerInch, 3) + "\"" : numberText(cover, 2) + " mm"},
                         true});
     pages.list({{"Ten strips measure", 1.0, Anchor::Left, Weight::SemiBold}, {"One covers", 1.0}}, rows);
-    pages.text(
-        "Write what one covers into the project, cover-width under [strips], and plan again before you cut "
-        "anything to length: a tenth of a millimetre on every strip moves the last plank by several.");
+    pages.text("Put what the ten measure into the window, Ten laid on the bench Stock, or what one covers "
+               "into the project, cover-width under [strips], and plan again before you cut "
+               "anything to length: a tenth of a millimetre on every strip moves the last plank by several.");
 }
 
 /// "S07 (2) 5' 3 1/4"": the second piece of S07.
@@ -167,15 +166,15 @@ void leftOver(ListPages& pages, const StockPlan& stock, Units units) {
 } // namespace
 
 std::vector<std::array<double, 2>> coverWidthTest(const StripStock& strip, Units units) {
-    const double bead = strip.width - strip.coverWidth;
     constexpr int around = 3;
     const bool inches = units == Units::Inches;
     const double step = inches ? mmPerInch / 16 : 1.5,
                  readTo = inches ? mmPerInch / 32 : 0.5; // over ten strips
-    const double planned = std::round((testStrips * strip.coverWidth + bead) / readTo) * readTo;
+    const double planned = std::round(tenStripsMeasure(strip) / readTo) * readTo;
     std::vector<std::array<double, 2>> rows;
     for (int i = -around; i <= around; ++i)
-        rows.push_back({planned + i * step, (planned + i * step - bead) / testStrips});
+        if (const auto cover = coverByTenStrips(planned + i * step, strip))
+            rows.push_back({planned + i * step, *cover});
     return rows;
 }
 

@@ -47,7 +47,7 @@ labelSheets(const Project& project, const StockPlan& stock, Units units, PageSiz
 
 /// The test of the cover width: what ten strips laid edge to edge may measure, as read off a rule, and what
 /// one then covers; mm. What is planned stands in the middle.
-/// @source  derived: ten strips measure ten cover widths and the one bead that is left free
+/// Rows that strips of that width can't measure are left out.
 [[nodiscard]] std::vector<std::array<double, 2>> coverWidthTest(const StripStock& strip, Units units);
 
 } // namespace sheerlay::core

@@ -2715,6 +2715,50 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <source>Not found any more: %1</source>
         <translation>Nicht mehr gefunden: %1</translation>
     </message>
+    <message>
+        <source>as measured</source>
+        <translation>wie gemessen</translation>
+    </message>
+    <message>
+        <source>Blade</source>
+        <translation>Sägeblatt</translation>
+    </message>
+    <message>
+        <source>full kerf</source>
+        <translation>volle Fuge</translation>
+    </message>
+    <message>
+        <source>thin kerf</source>
+        <translation>dünne Fuge</translation>
+    </message>
+    <message>
+        <source>band saw</source>
+        <translation>Bandsäge</translation>
+    </message>
+    <message>
+        <source>Puts in what such a blade takes; a test cut tells better.</source>
+        <translation>Trägt ein, was ein solches Blatt nimmt; ein Probeschnitt sagt es genauer.</translation>
+    </message>
+    <message>
+        <source>Sold as</source>
+        <translation>Gehandelt als</translation>
+    </message>
+    <message>
+        <source>Puts in the sizes that dry, planed boards of that name have; a tape tells better.</source>
+        <translation>Trägt die Maße ein, die trockene, gehobelte Bretter dieses Namens haben; ein Maßband sagt es genauer.</translation>
+    </message>
+    <message>
+        <source>Ten laid</source>
+        <translation>Zehn gelegt</translation>
+    </message>
+    <message>
+        <source>What ten milled strips measure across, laid edge to edge: puts in what one covers.</source>
+        <translation>Was zehn gefräste Leisten, Kante an Kante gelegt, zusammen messen: trägt ein, was eine deckt.</translation>
+    </message>
+    <message>
+        <source>ten strips of this width can&apos;t measure that, look at the width</source>
+        <translation>zehn Leisten dieser Breite können das nicht messen, bitte die Breite prüfen</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::ChoicesPanel</name>

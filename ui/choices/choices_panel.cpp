@@ -233,6 +233,7 @@ QWidget* ChoicesPanel::makeField(const QString& group, const ChoiceField& field)
     if (field.kind == Kind::OneOf) {
         auto* choice = new QComboBox;
         choice->addItems(field.oneOf);
+        choice->setPlaceholderText(field.leftOut);
         choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
         m_wheel->guard(choice);
         connect(choice, &QComboBox::activated, this, [this, group, field](int index) {

@@ -1,10 +1,13 @@
 #include "core/project/nominal_lumber.hpp"
+#include "core/project/ten_strips.hpp"
 #include "core/units/length.hpp"
 #include "ui/choices/choice_form.hpp"
 #include "ui/choices/form_builder.hpp"
 #include "ui/scene/wording.hpp"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <string>
 
 namespace sheerlay::ui {
@@ -26,6 +29,21 @@ ChoiceGroup stripGroup() {
             Wording::tr("Covers"),
             Wording::tr("What a strip covers once its bead sits in its neighbour's cove; square-edged strips "
                         "cover their full width."));
+    ChoiceField ten;
+    ten.kind = Kind::Length;
+    ten.label = Wording::tr("Ten laid");
+    ten.meaning =
+        Wording::tr("What ten milled strips measure across, laid edge to edge: puts in what one covers.");
+    form.field(
+        ten,
+        [](const core::StripStock& strip) -> ChoiceValue { return core::tenStripsMeasure(strip); },
+        [](core::StripStock& strip, const ChoiceValue& value) {
+            const auto cover = core::coverByTenStrips(std::get<double>(value), strip);
+            if (!cover)
+                return Wording::tr("ten strips of this width can't measure that, look at the width");
+            strip.coverWidth = *cover;
+            return QString();
+        });
     addWood(form, &core::StripStock::wood, Wording::tr("Of all strips that no other rule names."));
     return {Wording::tr("The strip"), form.fields(), {}};
 }
@@ -34,8 +52,45 @@ FormBuilder<Stock> ofStock() {
     return FormBuilder<Stock>([](Project& p) -> Stock& { return *p.stock; });
 }
 
+constexpr double nearly = 0.05; // mm; a size in sixteenths is the same in mm
+
+/// A choice of what is common; none of it stands there when what was measured is something else.
+ChoiceField commonOnes(const QString& label, const QStringList& words, const QString& meaning) {
+    ChoiceField field;
+    field.kind = Kind::OneOf;
+    field.label = label;
+    field.oneOf = words;
+    field.leftOut = Wording::tr("as measured");
+    field.meaning = meaning;
+    return field;
+}
+
+/// Blades by what they take, mm.
+/// @source  shop.md of the handbook notes: full and thin kerf; common practice, no source: a band saw's
+constexpr std::array blades{core::mmPerInch / 8, 3 * core::mmPerInch / 32, core::mmPerInch / 32};
+
+void addBlade(FormBuilder<Stock>& form) {
+    form.field(
+        commonOnes(Wording::tr("Blade"),
+                   {Wording::tr("full kerf"), Wording::tr("thin kerf"), Wording::tr("band saw")},
+                   Wording::tr("Puts in what such a blade takes; a test cut tells better.")),
+        [](const Stock& stock) -> ChoiceValue {
+            const auto found = std::ranges::find_if(
+                blades, [&](double kerf) { return std::abs(kerf - stock.kerf) < nearly; });
+            if (found == blades.end())
+                return {};
+            return static_cast<double>(found - blades.begin());
+        },
+        [](Stock& stock, const ChoiceValue& value) {
+            if (const auto* chosen = std::get_if<double>(&value))
+                stock.kerf = blades.at(static_cast<std::size_t>(*chosen));
+            return QString();
+        });
+}
+
 ChoiceGroup millingGroup() {
     auto form = ofStock();
+    addBlade(form);
     form.length(
             &Stock::kerf,
             Wording::tr("Saw takes"),
@@ -89,11 +144,46 @@ ChoiceGroup scarfGroup() {
     return {Wording::tr("Scarfs"), form.fields(), {}};
 }
 
+constexpr std::array boardSizes{
+    "1x4", "1x6", "1x8", "1x10", "1x12", "5/4x4", "5/4x6", "5/4x8", "2x4", "2x6", "2x8"};
+
+void addBoardSize(FormBuilder<BoardLot>& form) {
+    QStringList names;
+    for (const char* size : boardSizes)
+        names << QString::fromLatin1(size);
+    form.field(
+        commonOnes(
+            Wording::tr("Sold as"),
+            names,
+            Wording::tr("Puts in the sizes that dry, planed boards of that name have; a tape tells better.")),
+        [](const BoardLot& lot) -> ChoiceValue {
+            const auto found = std::ranges::find_if(boardSizes, [&](const char* name) {
+                const core::NominalLumber size = core::nominalLumber(name).value();
+                return std::abs(size.thickness - lot.thickness) < nearly &&
+                       std::abs(size.width - lot.width) < nearly;
+            });
+            if (found == boardSizes.end())
+                return {};
+            return static_cast<double>(found - boardSizes.begin());
+        },
+        [](BoardLot& lot, const ChoiceValue& value) {
+            if (const auto* chosen = std::get_if<double>(&value)) {
+                const core::NominalLumber size =
+                    core::nominalLumber(boardSizes.at(static_cast<std::size_t>(*chosen))).value();
+                lot.thickness = size.thickness;
+                lot.width = size.width;
+                lot.chargedThickness = size.chargedThickness;
+            }
+            return QString();
+        });
+}
+
 ChoiceGroup lotGroup(std::size_t index) {
     FormBuilder<BoardLot> form([index](Project& p) -> BoardLot& { return p.stock->lots[index]; });
     form.words(
         &BoardLot::name, Wording::tr("Name"), Wording::tr("Short; tells the boards apart on the sheets."));
     addWood(form, &BoardLot::wood, Wording::tr("Strips of a wood are cut from boards of it."));
+    addBoardSize(form);
     form.length(&BoardLot::thickness,
                 Wording::tr("Thickness"),
                 Wording::tr("As it measures, not as it is called."))

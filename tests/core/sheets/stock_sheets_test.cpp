@@ -129,8 +129,8 @@ TEST_CASE("ten strips with bead and cove measure ten covers and a bead") {
     REQUIRE(rows.size() == 7);
     CHECK(rows[3][0] == Approx(6.375 * mmPerInch));
     CHECK(rows[3][1] == Approx(0.625 * mmPerInch));
-    CHECK(rows[4][0] == Approx(6.4375 * mmPerInch)); // a sixteenth more over ten
-    CHECK(rows[4][1] == Approx(0.63125 * mmPerInch));
+    CHECK(rows[4][0] == Approx(6.4375 * mmPerInch));              // a sixteenth more over ten
+    CHECK(rows[4][1] == Approx((6.4375 - 0.75) / 9 * mmPerInch)); // the first covers its whole width
     // square-edged strips have no bead to test
     Project square = boat().project;
     square.strips.coverWidth = square.strips.width;

@@ -160,3 +160,38 @@ TEST_CASE_METHOD(App, "boards come under letters of their own") {
     CHECK(names.size() == 30);
     CHECK(core::checked(project).has_value());
 }
+
+TEST_CASE_METHOD(App,
+                 "boards and blades can be taken by their common names, and still typed as they measure") {
+    core::Project project = parsed(smallProject());
+    stockForm(project).adders.front().add(project);
+    const ChoiceForm form = stockForm(project);
+    const ChoiceField sold = fieldOf(form, "Boards 1", "Sold as"), blade = fieldOf(form, "Milling", "Blade");
+    CHECK(sold.oneOf.at(static_cast<int>(std::get<double>(sold.get(project)))) == QLatin1String("1x6"));
+    CHECK(blade.oneOf.at(static_cast<int>(std::get<double>(blade.get(project)))) ==
+          QLatin1String("full kerf"));
+
+    CHECK(sold.put(project, static_cast<double>(sold.oneOf.indexOf(QLatin1String("5/4x8")))).isEmpty());
+    const core::BoardLot& lot = project.stock->lots.front();
+    CHECK_THAT(lot.thickness, WithinAbs(25.4, 1e-9)); // PS 20: 5/4 dry is 1 in, 8 is 7 1/4
+    CHECK_THAT(lot.width, WithinAbs(7.25 * 25.4, 1e-9));
+    CHECK_THAT(lot.chargedThickness, WithinAbs(1.25 * 25.4, 1e-9));
+    CHECK(blade.put(project, static_cast<double>(blade.oneOf.indexOf(QLatin1String("thin kerf")))).isEmpty());
+    CHECK_THAT(project.stock->kerf, WithinAbs(2.38125, 1e-9));
+
+    project.stock->kerf = 2.0;
+    project.stock->lots.front().width = 150.0;
+    CHECK(std::holds_alternative<std::monostate>(sold.get(project)));
+    CHECK(std::holds_alternative<std::monostate>(blade.get(project)));
+}
+
+TEST_CASE_METHOD(App, "the test of ten strips puts in what one covers, and refuses what they can't measure") {
+    core::Project project = parsed(smallProject());
+    const ChoiceField ten = fieldOf(stockForm(project), "The strip", "Ten laid");
+    const double before = project.strips.coverWidth;
+    const double told = std::get<double>(ten.get(project));
+    CHECK(ten.put(project, told + 0.9).isEmpty());
+    CHECK_THAT(project.strips.coverWidth, WithinAbs(before + 0.1, 1e-9));
+    CHECK_FALSE(ten.put(project, 20 * project.strips.width).isEmpty());
+    CHECK_THAT(project.strips.coverWidth, WithinAbs(before + 0.1, 1e-9));
+}
