@@ -92,6 +92,7 @@ void aimShutter(const LaidBoat& boat, const LayingContext& context, const Plan& 
     const std::vector<LandingChange> changes = landingChanges(
         {(plan.lastRow - 1) * plan.coverWidth + before, above, plan.coverWidth, wanted, joinable, !sheer});
     std::optional<Plan> secondBest;
+    std::pair<bool, bool> secondFaults;
     LandingChange secondChange;
     for (std::size_t i = 0; i < std::min(mostTries, changes.size()); ++i) {
         StartLine start = plan.start;
@@ -115,13 +116,16 @@ void aimShutter(const LaidBoat& boat, const LayingContext& context, const Plan& 
                 scoreOf(anew->plan) < scoreOf(*trial))
                 trial = std::move(anew->plan);
         }
-        if (topIsSound(*trial) && !worse(scoreOf(*trial), wantedScore)) {
+        // worst: bent harder than from the old start; then: a thin piece at the sheer
+        const std::pair faults(worse(scoreOf(*trial), wantedScore), !topIsSound(*trial));
+        if (faults == std::pair(false, false)) {
             plan = std::move(*trial);
             tellLanding(changes[i], before, shutterRemainder(plan), plan);
             return;
         }
-        if (!secondBest || (topIsSound(*trial) && !topIsSound(*secondBest))) {
+        if (!secondBest || faults < secondFaults) {
             secondBest = std::move(*trial);
+            secondFaults = faults;
             secondChange = changes[i];
         }
     }

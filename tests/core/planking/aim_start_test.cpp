@@ -1,5 +1,7 @@
 #include "core/planking/aim_start.hpp"
 #include "core/planking/landing.hpp"
+#include "core/planking/planking.hpp"
+#include "core/planking/tapered_boat.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"
 
@@ -80,4 +82,56 @@ TEST_CASE("a sound top is left alone") {
     clearTop({}, boat.context, boat.empty, same);
     CHECK(same.strips.size() == plan.strips.size());
     CHECK(same.findings.size() == plan.findings.size());
+}
+
+namespace {
+
+/// The reference canoe from the sheer, run over, with a wish for the last plank: parts of a strip.
+Project wishing(double least, double most) {
+    Project project = projectAt(SHEERLAY_REFERENCE "/formula_canoe.sheerlay");
+    project.planking.closing = ClosingMethod::RunOver;
+    project.planking.shutter = {least, most};
+    return project;
+}
+
+bool tells(const Plan& plan, const std::string& code) {
+    return std::ranges::any_of(plan.findings, [&](const Finding& f) { return f.code == code; });
+}
+
+} // namespace
+
+TEST_CASE("a last plank of wanted width is reached by moving the start a little, and the plan says so") {
+    // closing.md section 5: 17 percent from the sheer, first strip 3 mm lower: 99 percent
+    const Project project = wishing(0.6, 1.0);
+    const Plan plan = plank(project, loft(project).value()).value();
+    CHECK(tells(plan, "moved-for-shutter"));
+    CHECK_FALSE(tells(plan, "shutter-not-met"));
+    CHECK(tells(plan, "shutter")); // told with its width
+    CHECK(shutterRemainder(plan) >= 0.6 * plan.coverWidth);
+    CHECK(std::abs(plan.start.shift) <= 8.5);
+}
+
+TEST_CASE("a wish that no small move fulfils is told, and the plan stays") {
+    const Project project = wishing(0.7001, 0.7002); // a fiftieth of what half a millimetre moves
+    const Plan plan = plank(project, loft(project).value()).value();
+    CHECK(tells(plan, "shutter-not-met"));
+    CHECK_FALSE(tells(plan, "moved-for-shutter"));
+    CHECK(plan.start.shift == 0.0);
+}
+
+TEST_CASE("tapers keep the limit from a start that was moved for the last plank") {
+    Project project = wishing(0.6, 1.0);
+    project.planking.start.kind = StartLine::Kind::Bent;
+    project.planking.start.girth = 261; // closing.md section 1: 2 touched strips meet 0.15, 4 meet 0.12
+    project.planking.start.edgeBend = {0.069, 0.112, -0.145};
+    project.planking.taper = Taper::Anywhere;
+    project.planking.edgeBendRadius = 1000 / 0.12;
+    project.planking.narrowest = 11.0;
+    const LoftedHull hull = loft(project).value();
+    const Plan plan = plank(project, hull).value();
+    for (const Strip& s : plan.strips) {
+        INFO(s.id << " bends " << 1000 * s.edgeBend.maxAbs);
+        CHECK_FALSE(overLimit(s, plan.edgeBendLimit));
+    }
+    CHECK(shutterRemainder(plan) >= 0.6 * plan.coverWidth);
 }
