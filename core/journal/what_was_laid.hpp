@@ -35,8 +35,8 @@ struct WhatWasLaid {
     double planned = 0.0; ///< mm, cover width by the plan
     Spread excess;        ///< mm a strip, rows 1..row, local waviness apart
     Spread ahead;         ///< mm a strip, of the rows still to lay: other boards, so drawn nearer to 0
-    LastPlankOutlook
-        outlook; ///< that the last plank is forecast from, with `width`; unused where there is none
+    /// What the last plank is forecast from, where there is one.
+    LastPlankOutlook outlook;
     std::optional<CoverWidth> width;
     std::optional<LastPlank> lastPlank; ///< none where plannedLastPlank() gives none
     Correction correction;

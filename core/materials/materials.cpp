@@ -18,7 +18,7 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr double mmPerFoot = 304.8, mmPerYard = 914.4, mmPerMetre = 1000.0;
+constexpr double mmPerYard = 3 * mmPerFoot, mmPerMetre = 1000.0;
 constexpr double ouncesPerGallon = 128.0;
 
 class Lister {

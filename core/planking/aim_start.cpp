@@ -60,10 +60,6 @@ Widths planedTo(double to, double from, double narrowest, Widths widths) {
     return widths;
 }
 
-LaidScore scoreOf(Plan plan) {
-    return noteMet(plan);
-}
-
 /// More rows over the limit, or much farther over it.
 bool worse(const LaidScore& score, const LaidScore& than) {
     constexpr double little = 0.02; // limits

@@ -132,6 +132,25 @@ Below layMeasured(const geometry::EvenMaster& even,
     return rest;
 }
 
+/// First rows from which on strips keep the limit, and what others are over, summed, in limits.
+struct Met {
+    int below = 1, above = 1;
+    double slack = 0.0;
+    [[nodiscard]] LaidScore score() const { return {below + above, slack}; }
+};
+
+Met metOf(const Plan& plan) {
+    Met met;
+    for (const Strip& s : plan.strips) {
+        if (!overLimit(s, plan.edgeBendLimit))
+            continue;
+        int& from = s.row > 0 ? met.below : met.above;
+        from = std::max(from, std::abs(s.row) + 1);
+        met.slack += s.edgeBend.maxAbs / plan.edgeBendLimit - 1;
+    }
+    return met;
+}
+
 /// What strips as laid are over the limit, as a factor, in the rows whose both edges the tapers were to bring
 /// within it. The bend of short scraps is not worth another round.
 double mostOver(const Plan& plan) {
@@ -196,21 +215,17 @@ bool overLimit(const Strip& strip, double limit) noexcept {
     return strip.length > shortScrap && strip.edgeBend.maxAbs > letPass * limit;
 }
 
+LaidScore scoreOf(const Plan& plan) {
+    return plan.tapers ? metOf(plan).score() : LaidScore{};
+}
+
 LaidScore noteMet(Plan& plan) {
-    LaidScore score;
     if (!plan.tapers)
-        return score;
-    int below = 1, above = 1;
-    for (const Strip& s : plan.strips) {
-        if (!overLimit(s, plan.edgeBendLimit))
-            continue;
-        (s.row > 0 ? below : above) = std::max(s.row > 0 ? below : above, std::abs(s.row) + 1);
-        score.slack += s.edgeBend.maxAbs / plan.edgeBendLimit - 1;
-    }
-    plan.tapers->metFromBelow = below;
-    plan.tapers->metFromAbove = above;
-    score.metFrom = below + above;
-    return score;
+        return {};
+    const Met met = metOf(plan);
+    plan.tapers->metFromBelow = met.below;
+    plan.tapers->metFromAbove = met.above;
+    return met.score();
 }
 
 Expected<LaidBoat, PlanError> layTapered(const StartLine& start,

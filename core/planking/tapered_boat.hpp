@@ -45,6 +45,9 @@ struct LaidScore {
     [[nodiscard]] auto operator<=>(const LaidScore&) const = default;
 };
 
+/// None over where the plan has no tapers, which is what the limit is kept by.
+[[nodiscard]] LaidScore scoreOf(const Plan& plan);
+
 /// Notes in the plan's tapers from which rows on the strips as laid keep the limit (2 percent let pass, short
 /// scraps left out), which is what the builder bends. Nothing without tapers.
 LaidScore noteMet(Plan& plan);

@@ -10,9 +10,7 @@ namespace sheerlay::core {
 
 namespace {
 
-constexpr double noLength = 1e8; // mm: no boards are so long
-
-/// mm, in steps of the grid; beyond noLength where no way of cutting is allowed.
+/// mm, in steps of the grid; the whole strip where it may not be joined.
 double leastPiece(const CuttingProblem& problem, const CutUnit& unit) {
     return std::ceil(leastLongestPiece(problem, unit) / problem.grid) * problem.grid;
 }
@@ -52,13 +50,6 @@ Finding scarfAgainstRule(const std::string& strip,
 Finding
 boardsTooShort(const std::string& strip, const CuttingProblem& problem, const CutUnit& unit, double endTrim) {
     const double need = leastPiece(problem, unit);
-    if (need > noLength)
-        return {Level::Stop,
-                "stock-boards-too-short",
-                strip,
-                std::nullopt,
-                strip + " can't be cut into pieces as long as the shortest that is allowed; a smaller "
-                        "shortest-piece would do."};
     const std::string shop =
         need > problem.longestPiece ? "a longest-piece of that, and boards of " : "boards of ";
     return {Level::Stop,

@@ -43,6 +43,7 @@ TEST_CASE("two percent and short scraps are let pass") {
     const LaidScore score = noteMet(plan);
     CHECK(plan.tapers->metFromBelow == 1);
     CHECK(score.slack == 0.0);
+    CHECK(scoreOf(plan) == score);
     CHECK(noteMet(plan) == score);
 }
 
