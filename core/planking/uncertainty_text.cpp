@@ -1,5 +1,6 @@
 #include "core/planking/uncertainty_text.hpp"
 
+#include "core/planking/difficulty.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
 
@@ -18,11 +19,20 @@ double roundedUp(double value, double step) {
     return std::ceil(value / step - hardlyMore) * step;
 }
 
+std::string coarseText(double value, Units units) {
+    const bool fine = value <= longish;
+    const double step = units == Units::Inches ? (fine ? mmPerInch / 16 : mmPerInch / 4) : (fine ? 1.0 : 5.0);
+    return formatLength(std::max(step, roundedUp(value, step)), units, 16);
+}
+
 } // namespace
 
-std::string edgeBendPlusMinus(double deviation) {
-    const double value = printedDeviations * deviation * 1000.0;
-    return "+/- " + numberText(std::max(0.01, roundedUp(value, 0.01)), 2) + " per metre";
+std::string edgeBendPlusMinus(double deviation, Units units) {
+    const double bend = std::max(0.01, roundedUp(printedDeviations * deviation * 1000.0, 0.01)); // 1/m
+    const bool inches = units == Units::Inches;
+    const double sag = sagOver(bend / 1000.0, inches ? sagBaseInches : sagBaseMillimetres);
+    return "+/- " + numberText(bend, 2) + " per metre (" + coarseText(sag, units) +
+           (inches ? " over 8 ft)" : " over 2 m)");
 }
 
 std::string twistPlusMinus(double deviation, Units units) {
@@ -37,16 +47,13 @@ std::string twistPlusMinus(double deviation, Units units) {
 }
 
 std::string lengthPlusMinus(double deviation, Units units) {
-    const double value = printedDeviations * deviation;
-    const bool fine = value <= longish;
-    const double step = units == Units::Inches ? (fine ? mmPerInch / 16 : mmPerInch / 4) : (fine ? 1.0 : 5.0);
-    return "+/- " + formatLength(std::max(step, roundedUp(value, step)), units, 16);
+    return "+/- " + coarseText(printedDeviations * deviation, units);
 }
 
 std::string toText(const PlanUncertainty& u, Units units) {
     const std::string usual = lengthPlusMinus(u.lengthTypical, units);
     const std::string worst = lengthPlusMinus(u.length, units);
-    std::string text = "Rounding of the table moves edge bend by " + edgeBendPlusMinus(u.edgeBend) +
+    std::string text = "Rounding of the table moves edge bend by " + edgeBendPlusMinus(u.edgeBend, units) +
                        ", twist by " + twistPlusMinus(u.twist, units) + ", strip lengths by " + usual;
     if (worst != usual)
         text += " (the most pointed by " + worst + ")";
@@ -55,7 +62,7 @@ std::string toText(const PlanUncertainty& u, Units units) {
                 lengthPlusMinus(*u.shutterWidth, units);
     else
         text += " and half girth by " + lengthPlusMinus(u.halfGirth, units);
-    return text + ". Away from the stations the hull may differ by more, bend and twist most.";
+    return text + ". Away from the stations it may be more, bend and twist most.";
 }
 
 std::string lengthText(double millimetres, double finest, double plusMinus, Units units) {

@@ -10,9 +10,9 @@ namespace sheerlay::core {
 /// What is printed as +/- is this many deviations: true 19 times in 20.
 inline constexpr double printedDeviations = 2.0;
 
-/// "+/- 0.07 per metre", of a deviation in 1/mm; rounded up to 0.01 /m (as all of these: unless
-/// it is but a tenth of a step above the one below).
-[[nodiscard]] std::string edgeBendPlusMinus(double deviation);
+/// "+/- 0.07 per metre (35 mm over 2 m)", of a deviation in 1/mm; rounded up to 0.01 /m (as all of these:
+/// unless it is but a tenth of a step above the one below), its sag as a length is.
+[[nodiscard]] std::string edgeBendPlusMinus(double deviation, Units units);
 /// "+/- 5 degrees in a metre", "+/- 1.5 degrees in a foot", of a deviation in rad/mm; rounded up to 1 degree
 /// in a metre or half a degree in a foot.
 [[nodiscard]] std::string twistPlusMinus(double deviation, Units units);

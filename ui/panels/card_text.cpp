@@ -149,7 +149,7 @@ void tellRounding(const std::optional<core::PlanUncertainty>& uncertainty,
         line.meaning += Wording::tr(" Rounding of the table moves it by %1.").arg(toQString(plusMinus));
     };
     tell(lines[0], core::lengthPlusMinus(own->length, units));
-    tell(lines[2], core::edgeBendPlusMinus(own->edgeBend));
+    tell(lines[2], core::edgeBendPlusMinus(own->edgeBend, units));
     tell(lines[3], core::twistPlusMinus(own->twist, units));
 }
 

@@ -168,7 +168,8 @@ TEST_CASE("the cover says once how far the table's rounding moves the figures, w
     u.halfGirth = 0.5;
     boat.plan.uncertainty = u;
     REQUIRE(told().size() == 1);
-    CHECK(has(told().front(), "Rounding of the table moves edge bend by +/- 0.06 per metre"));
+    CHECK(
+        has(told().front(), "Rounding of the table moves edge bend by +/- 0.06 per metre (30 mm over 2 m)"));
     CHECK(has(told().front(),
               "strip lengths by +/- 3 mm (the most pointed by +/- 8 mm) and half girth by +/- 1 mm."));
 }

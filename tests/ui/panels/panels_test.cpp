@@ -199,7 +199,7 @@ TEST_CASE("the card says how far rounding moves a strip's figures, where that is
     CHECK(told().isEmpty());
     boat.plan.uncertainty->rows = {{strip.row, 0.02e-3, 0.0, 2.2}};
     CHECK(told() == QStringList{QStringLiteral("Length to cut: +/- 5 mm."),
-                                QStringLiteral("Edge bend: +/- 0.04 per metre."),
+                                QStringLiteral("Edge bend: +/- 0.04 per metre (20 mm over 2 m)."),
                                 QStringLiteral("Twist: +/- 1 degree in a metre.")});
 }
 
