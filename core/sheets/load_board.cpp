@@ -100,11 +100,13 @@ BoatProfile boatProfile(const AfloatReport& a, double width, double type) {
     };
     transom(a.sheer.front(), a.profile.front());
     transom(a.sheer.back(), a.profile.back());
-    if (a.rest) { // heights above the base line where the water meets the centreplane
+    // where the water meets the centreplane
+    const auto water = [&](double x) {
         const Vector3d up = a.rest->water.up();
-        const auto water = [&](double x) { return at(x, (a.rest->water.level - up.x() * x) / up.z()); };
+        return at(x, (a.rest->water.level - up.x() * x) / up.z());
+    };
+    if (a.rest)
         items.emplace_back(makeLine(water(from), water(to), LineKind::Centre, colours::lineBlue));
-    }
     double lowestSheer = 1e300;
     for (const Vector3d& p : a.sheer)
         lowestSheer = std::min(lowestSheer, p.z());
@@ -113,7 +115,10 @@ BoatProfile boatProfile(const AfloatReport& a, double width, double type) {
         const Vector2d p = at(load.centre.x(), load.centre.z());
         items.emplace_back(
             makeBox({p.x() - dot, p.y() - dot, p.x() + dot, p.y() + dot}, LineKind::None, colours::cedar));
-        const bool above = load.centre.z() > lowestSheer; // else the words would stand on the sheer
+        const double under =
+            a.rest ? water(load.centre.x()).y() - p.y() : 0.0; // from its middle to the water
+        // the words stand on neither the sheer nor the water
+        const bool above = load.centre.z() > lowestSheer || (under > 0.5 * type && under < 1.8 * type);
         items.emplace_back(makeText({p.x(), p.y() + (above ? -0.8 : 1.5) * type},
                                     load.name,
                                     {.size = type, .anchor = Anchor::Middle}));

@@ -49,3 +49,28 @@ TEST_CASE("a load that swamps her is told on the board, without a water line's f
     CHECK_THAT(words, Catch::Matchers::Contains("Take weight out"));
     CHECK_THAT(words, !Catch::Matchers::Contains("least freeboard"));
 }
+
+TEST_CASE("a load's name stands clear of the water line") {
+    AfloatReport report = reportOf(80);
+    REQUIRE(report.rest);
+    constexpr double type = 3.0;
+    const double scale = boatProfile(report, 180, type).scale;
+    const Eigen::Vector3d up = report.rest->water.up();
+    WeightItem& load = report.loads[0];
+    const double water = (report.rest->water.level - up.x() * load.centre.x()) / up.z();
+    int read = 0;
+    for (double over = -6; over <= 6; over += 0.5) { // mm on paper, its centre over the water
+        load.centre.z() = water + over / scale;
+        const BoatProfile drawn = boatProfile(report, 180, type);
+        const double line = drawn.origin.y() - water * drawn.scale;
+        for (const Item& item : drawn.items)
+            if (const auto* words = std::get_if<Text>(&item);
+                words != nullptr && words->runs.front().text == load.name) {
+                INFO("centre " << over << " mm over the water");
+                const double base = words->at.y();
+                CHECK((line < base - 0.7 * type || line > base + 0.2 * type));
+                ++read;
+            }
+    }
+    CHECK(read == 25);
+}
