@@ -111,7 +111,10 @@ struct Strip {
     std::vector<Eigen::Vector2d> outline;
     std::size_t outlineUpperCount = 0; ///< how many of the outline's first points belong to the upper edge
     bool accent = false;               ///< belongs to an accent row
-    int order = 0;                     ///< 1, 2, … in the laying order, over all pieces
+    /// The last strip of the side that is run over: laid whole over the centreline, and planed back to it
+    /// along its length together with that side's ends. Its edges here are those it has then.
+    bool planedBack = false;
+    int order = 0; ///< 1, 2, … in the laying order, over all pieces
 };
 
 /// mm, the largest width the strip has anywhere.

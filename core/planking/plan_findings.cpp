@@ -135,11 +135,16 @@ void smallPieces(Plan& plan, const std::optional<double>& move) {
 
 void shutter(Plan& plan) {
     const double w = plan.coverWidth;
+    const bool portRunsOver =
+        std::any_of(plan.strips.begin(), plan.strips.end(), [](const Strip& s) { return s.planedBack; });
     for (const Strip& s : plan.strips) {
         if (s.kind != StripKind::Shutter || s.side == Side::Port)
             continue;
         const double wide = widest(s);
-        const std::string name = s.side == Side::Centre ? "one plank over both sides" : "one on each side";
+        const std::string name = s.side == Side::Centre ? "one plank over both sides"
+                                 : portRunsOver ? "on starboard alone; port's last strip is laid whole "
+                                                  "and planed back to the centreline"
+                                                : "one on each side";
         const bool thin = wide < 0.3 * w;
         const double sum = 0.1 * plan.lastRow; // mm
         const std::string tenths =

@@ -135,6 +135,7 @@ Json strip(const Strip& s) {
             {"ends", std::move(ends)},
             {"outline", points(s.outline)},
             {"accent", s.accent},
+            {"planed_back", s.planedBack},
             {"order", s.order}};
 }
 

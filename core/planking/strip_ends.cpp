@@ -2,6 +2,7 @@
 
 #include "core/planking/laying_order.hpp"
 #include "core/planking/mesh_reading.hpp"
+#include "core/planking/row_columns.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -72,6 +73,13 @@ EndsOn endsOn(const TrimmedSurface& hull, Trim trim, double dihedral) {
 /// What the stock must reach past the middle line's end, both faces considered.
 double longestRun(const StripEnd& end) {
     return std::max({0.0, end.runInner, end.runOuter});
+}
+
+/// Whether nothing stands between the sides below it, which keeps each from being run over.
+bool closesOnCentreline(const Strip& strip) {
+    return std::all_of(strip.lowerEdge.begin(), strip.lowerEdge.end(), [](const Vector3d& p) {
+        return std::abs(p.y()) < tooThin;
+    });
 }
 
 } // namespace
@@ -168,7 +176,7 @@ void leaveRunningOver(Plan& plan, ClosingMethod closing) {
     const auto from = runOverFrom(plan, closing);
     if (!from)
         return;
-    for (Strip& strip : plan.strips)
+    for (Strip& strip : plan.strips) {
         for (StripEnd& end : strip.ends)
             if (end.on == EndsOn::Keel && strip.row >= *from && strip.side != Side::Centre) {
                 const bool pointed = strip.kind == StripKind::Shutter;
@@ -177,6 +185,12 @@ void leaveRunningOver(Plan& plan, ClosingMethod closing) {
                     (pointed ? 0.0 : plan.coverWidth / (2 * std::tan(std::max(end.cut, leastCut))));
                 end.crossing = KeelCrossing{past, strip.side == Side::Port, false};
             }
+        if (strip.kind == StripKind::Shutter && strip.side == Side::Port && strip.row >= *from &&
+            closesOnCentreline(strip)) {
+            strip.kind = StripKind::Tapered;
+            strip.planedBack = true;
+        }
+    }
 }
 
 } // namespace sheerlay::core

@@ -38,7 +38,9 @@ void endStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const La
 void weaveEnds(Plan& plan, const Project& project, const LoftedHull& hull);
 
 /// With ClosingMethod::RunOver, of the rows that close the bottom: how far port is left running past the keel
-/// line, square, until that side is complete and planed back; starboard is then fitted to it.
+/// line, square, until that side is complete and planed back; starboard is then fitted to it. Port's last
+/// strip is laid whole over the line with the others, so the only shutter is starboard's, unless a keel parts
+/// the sides.
 /// @source closing.md section 4 (a): half the width over tan beta, and what is left to saw off
 void leaveRunningOver(Plan& plan, ClosingMethod closing);
 

@@ -93,6 +93,8 @@ std::string kindWords(const Piece& piece) {
     case StripKind::Full:
         return "full width, " + sides;
     case StripKind::Tapered:
+        if (strip.planedBack)
+            return "laid whole, planed back to the centreline, " + sides;
         if (strip.planed != PlanedEdge::None)
             return std::string(strip.planed == PlanedEdge::Lower ? "lower" : "upper") + " edge planed, " +
                    sides;

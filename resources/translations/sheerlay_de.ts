@@ -1862,6 +1862,10 @@ vor der letzten Änderung:
         <translation>, über beide Seiten</translation>
     </message>
     <message>
+        <source>strip laid whole, planed back to the centreline</source>
+        <translation>ganz verlegte Leiste, auf die Mittellinie zurückgehobelt</translation>
+    </message>
+    <message>
         <source>full strip</source>
         <translation>volle Leiste</translation>
     </message>

@@ -160,7 +160,7 @@ CardText cardText(const Boat& boat, const core::Strip& strip, core::Units units)
     CardText card;
     card.title = toQString(strip.id);
     card.subtitle = Wording::tr("%1 · %2 · piece %3 of %4 to lay")
-                        .arg(rowText(strip), kindText(strip.kind))
+                        .arg(rowText(strip), kindText(strip))
                         .arg(strip.order)
                         .arg(boat.pieces());
     card.lines = {lengthLine(strip, units),

@@ -76,8 +76,10 @@ QString rowText(const core::Strip& strip) {
     return row + Wording::tr(", over both sides");
 }
 
-QString kindText(core::StripKind kind) {
-    switch (kind) {
+QString kindText(const core::Strip& strip) {
+    if (strip.planedBack)
+        return Wording::tr("strip laid whole, planed back to the centreline");
+    switch (strip.kind) {
     case core::StripKind::Full:
         return Wording::tr("full strip");
     case core::StripKind::Tapered:

@@ -42,7 +42,7 @@ struct Fineness {
 [[nodiscard]] QString rowText(const core::Strip& strip);
 
 /// "full strip", "stealer", …
-[[nodiscard]] QString kindText(core::StripKind kind);
+[[nodiscard]] QString kindText(const core::Strip& strip);
 
 /// "on the stem", "on the keel", …
 [[nodiscard]] QString landingText(core::EndsOn on);

@@ -146,7 +146,22 @@ TEST_CASE("every piece can be laid when its turn comes") {
             else if (s.row >= closing && s.side == Side::Starboard)
                 firstStarboard = std::min(firstStarboard, s.order);
         CHECK(lastPort < firstStarboard);
-    }
+        // and the one shutter is starboard's: port's last strip is laid whole and planed back (closing.md 4
+        // (a))
+        for (const Strip& s : strips) {
+            INFO(s.id);
+            CHECK((s.kind == StripKind::Shutter) ==
+                  (s.side == Side::Starboard && s.order == static_cast<int>(strips.size())));
+            CHECK(s.planedBack == (s.side == Side::Port && s.row == b.plan.lastRow));
+            if (s.planedBack) {
+                CHECK(s.order == lastPort);
+                CHECK(s.kind == StripKind::Tapered);
+                for (const Eigen::Vector3d& p : s.lowerEdge)
+                    CHECK(std::abs(p.y()) < 0.05);
+            }
+        }
+    } else
+        CHECK(std::none_of(strips.begin(), strips.end(), [](const Strip& s) { return s.planedBack; }));
 }
 
 namespace {

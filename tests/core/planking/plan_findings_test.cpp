@@ -103,6 +103,7 @@ TEST_CASE("short pieces at the sheer and a last plank too thin to fit are told")
     const Finding* told = find(thin, "shutter-sliver");
     REQUIRE(told != nullptr);
     CHECK(told->level == Level::Caution);
+    CHECK(told->text.find("on starboard alone") != std::string::npos);
 }
 
 TEST_CASE("a start bent harder than the limit is told with the row from which tapers keep it") {

@@ -188,6 +188,22 @@ TEST_CASE("a row whose sides differ gets a sheet for each side") {
     CHECK(together == 1);
 }
 
+TEST_CASE("of a bottom run over port's last strip has a sheet of its own that says it is laid whole") {
+    test::FakeBoat boat = test::makeFakeBoat(3);
+    for (Strip& strip : boat.plan.strips)
+        if (strip.id == "S03")
+            strip.kind = StripKind::Shutter;
+        else if (strip.id == "P03") {
+            strip.kind = StripKind::Tapered;
+            strip.planedBack = true;
+        }
+    std::map<std::string, std::string> kinds;
+    for (const Piece& piece : piecesOf(boat.plan))
+        kinds[piece.name()] = kindWords(piece);
+    CHECK(kinds["S03"] == "shutter, starboard");
+    CHECK(kinds["P03"] == "laid whole, planed back to the centreline, port");
+}
+
 TEST_CASE("a woven row keeps one sheet for both sides, cut to what the passing side needs") {
     test::FakeBoat boat = test::makeFakeBoat(3);
     for (Strip& strip : boat.plan.strips)

@@ -52,6 +52,14 @@ TEST_CASE("radii are told in metres or feet, to what a builder can use") {
     CHECK(radiusText(30480.0, Units::Inches).toStdString() == "100 ft");
 }
 
+TEST_CASE("a strip is named by what it is") {
+    core::Strip strip;
+    strip.kind = core::StripKind::Tapered;
+    CHECK(kindText(strip).toStdString() == "tapered strip");
+    strip.planedBack = true; // the last of the side that is run over
+    CHECK(kindText(strip).toStdString() == "strip laid whole, planed back to the centreline");
+}
+
 TEST_CASE("rows are named from the start both ways") {
     core::Strip strip;
     strip.row = 7;
