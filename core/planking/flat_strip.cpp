@@ -31,15 +31,57 @@ struct FlatLine {
     }
 };
 
-FlatLine layFlat(const std::vector<geometry::RowNode>& line, std::size_t first, std::size_t last) {
+/// mm off the near edge to which the strip reaches at a column.
+double farEdgeAt(const std::vector<RowPoint>& edge, double column) {
+    const auto after = std::lower_bound(
+        edge.begin(), edge.end(), column, [](const RowPoint& p, double c) { return p.column < c; });
+    if (after == edge.begin() || after == edge.end())
+        return after == edge.end() ? edge.back().distance : edge.front().distance;
+    const RowPoint &a = *(after - 1), &b = *after;
+    const double f = b.column > a.column ? (column - a.column) / (b.column - a.column) : 0.0;
+    return (1 - f) * a.distance + f * b.distance;
+}
+
+/// How a line is laid flat so that both edges of the strip keep their length, though no plane fits a doubly
+/// curved strip: what is left over falls to its middle.
+struct Fitting {
+    std::vector<double> bend;  ///< 1/mm, of each node
+    std::vector<double> scale; ///< of the length about each node
+};
+
+/// A parallel at distance w is shorter than a plane's by K w^2 / 2 for each mm. Along the middle that is the
+/// same for both edges; along one edge the strip is bent as its middle is.
+Fitting fittingOf(const RowPiece& piece, const RowMesh& mesh, double sign) {
+    const auto& line = piece.goodLine(mesh);
+    const bool beside = piece.part == RowPart::Beside;
+    Fitting fitting{{}, std::vector<double>(line.size(), 1.0)};
+    for (std::size_t i = 0; i < line.size(); ++i) {
+        fitting.bend.push_back(line[i].edgeBend);
+        if (!line[i].alive)
+            continue;
+        const double gauss = geometry::fundamentalForms(line[i].jet).gauss();
+        const double w = std::min(farEdgeAt(piece.childEdge, static_cast<double>(i)), mesh.widthAt(i));
+        if (beside || piece.farEdgeCut())
+            fitting.bend[i] += (beside ? -sign : sign) * 0.5 * w * gauss;
+        else
+            fitting.scale[i] -= gauss * mesh.width * mesh.width / 8;
+    }
+    return fitting;
+}
+
+FlatLine layFlat(const std::vector<geometry::RowNode>& line,
+                 const Fitting& fitting,
+                 std::size_t first,
+                 std::size_t last) {
     FlatLine flat;
     flat.first = first;
     flat.at.emplace_back(0, 0);
     flat.heading.push_back(0);
     for (std::size_t i = first; i < last; ++i) {
         const double length = geometry::arcLength(line[i], line[i + 1]);
-        const double turn = 0.5 * length * (line[i].edgeBend + line[i + 1].edgeBend);
-        const double chord = std::abs(turn) < 1e-9 ? length : length * std::sin(0.5 * turn) / (0.5 * turn);
+        const double turn = 0.5 * length * (fitting.bend[i] + fitting.bend[i + 1]);
+        const double flatLength = 0.5 * length * (fitting.scale[i] + fitting.scale[i + 1]);
+        const double chord = flatLength * (std::abs(turn) < 1e-9 ? 1.0 : std::sin(0.5 * turn) / (0.5 * turn));
         const double mid = flat.heading.back() + 0.5 * turn;
         flat.at.push_back(flat.at.back() + chord * Vector2d(std::cos(mid), std::sin(mid)));
         flat.heading.push_back(flat.heading.back() + turn);
@@ -76,8 +118,8 @@ void flattenStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, geom
         --last;
     if (last == first)
         return;
-    const FlatLine flat = layFlat(line, first, last);
     const double sign = side == geometry::FanSide::TowardKeel ? 1.0 : -1.0;
+    const FlatLine flat = layFlat(line, fittingOf(piece, mesh, sign), first, last);
     const auto place = [&](const RowPoint& p) {
         if (!beside)
             return flat.place(p.column, sign * (p.distance - base));

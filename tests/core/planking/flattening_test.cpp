@@ -58,6 +58,26 @@ TEST_CASE("laid flat, both edges keep their true length") {
     }
 }
 
+TEST_CASE("laid flat, a hard taper's edges keep their length too") {
+    // along one edge alone the far one of this canoe's is off by 0.43 mm, the integral of K w^2 / 2
+    Project p = projectAt(SHEERLAY_REFERENCE "/formula_canoe_geodesic.sheerlay");
+    p.planking.taper = Taper::Anywhere;
+    p.planking.edgeBendRadius = 1000 / 0.15;
+    p.planking.narrowest = 11.0;
+    const Plan plan = planked(std::move(p)).plan;
+    int planed = 0;
+    for (const Strip& s : plan.strips) {
+        if (s.side == Side::Centre)
+            continue;
+        INFO(s.id);
+        planed += s.planed != PlanedEdge::None;
+        CHECK_THAT(along(s.outline, 0, s.outlineUpperCount), WithinAbs(lengthOf(s.upperEdge), 0.15));
+        CHECK_THAT(along(s.outline, s.outlineUpperCount, s.outline.size()),
+                   WithinAbs(lengthOf(s.lowerEdge), 0.15));
+    }
+    CHECK(planed > 20); // both sides
+}
+
 TEST_CASE("the outline lies along its chord, bow to the left, keel side positive on starboard") {
     for (const Strip& s : boat(SHEERLAY_REFERENCE "/formula_canoe.sheerlay").plan.strips) {
         if (s.side == Side::Centre)
