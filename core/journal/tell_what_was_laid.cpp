@@ -88,8 +88,7 @@ std::string actionText(const WhatWasLaid& laid, const Stations& stations) {
     case Correction::Kind::MillNarrower:
         return "; mill the strips for " + rows(c.firstRow, c.lastRow) + " " + bothUnitsFine(c.perStrip) +
                " narrower than the " + bothUnitsFine(c.cover + c.perStrip) +
-               " they would cover, so that each covers " + bothUnitsFine(c.cover) +
-               stations.between(laid.correctionReach) + then;
+               " they would cover, from end to end, so that each covers " + bothUnitsFine(c.cover) + then;
     case Correction::Kind::AsItComes:
         break;
     }
@@ -117,7 +116,10 @@ std::string leftOutText(const LeftOutReading& reading, const Stations& stations)
                " was left out, since the row does not pass there in the plan; look at its row and station.";
     if (reading.farOff)
         return what + " was left out, since " + bothUnits(reading.planned) +
-               " was planned there, and strips and moulds are not so far off; look at its row and "
+               (reading.since > 0 ? " was to be expected there after row " + std::to_string(reading.since) +
+                                        " as it was read"
+                                  : std::string(" was planned there")) +
+               ", and strips and moulds are not so far off; look at its row and "
                "station, and read it once more.";
     return what + " was left out, since " + bothUnits(reading.planned) +
            " was planned there and the other readings of that row bear this out; read it once more.";

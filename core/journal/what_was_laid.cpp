@@ -10,6 +10,7 @@ namespace {
 
 constexpr double sameStation = 1.0; // mm
 constexpr double driftPerRow = 0.5; // mm, five times what strips usually cover more or less
+constexpr double slip = 0.5;        // of a strip: what a misread tape is off by, or more (judged)
 
 /// A reading beside what the plan says.
 struct Compared {
@@ -29,14 +30,27 @@ double middleOf(std::vector<double> values) {
     return *half;
 }
 
+std::vector<double> offsetsOf(const Round& round) {
+    std::vector<double> offsets;
+    for (const Compared& c : round)
+        offsets.push_back(c.along);
+    return offsets;
+}
+
 class Comparison {
 public:
     Comparison(const Journal& journal, const LoftedHull& hull, const Plan& plan) {
         for (const RowReading& reading : journal.readings)
             for (const GirthLeft& girth : reading.girthLeft)
                 compare(reading, girth, hull, plan);
-        for (auto& [row, round] : m_rounds)
-            dropSlips(row, round, 0.5 * plan.coverWidth);
+        Last last; // the plan itself, until something was read
+        for (auto& [row, round] : m_rounds) {
+            dropFarOff(row, round, last, plan.coverWidth);
+            if (round.empty())
+                continue;
+            dropSlips(row, round, slip * plan.coverWidth);
+            last = {row, middleOf(offsetsOf(round))};
+        }
         std::erase_if(m_rounds, [](const auto& entry) { return entry.second.empty(); });
     }
 
@@ -74,6 +88,12 @@ public:
     }
 
 private:
+    /// What a round is checked against: the one before it.
+    struct Last {
+        int row = 0;
+        double offset = 0.0; // mm along the mould
+    };
+
     void
     compare(const RowReading& reading, const GirthLeft& girth, const LoftedHull& hull, const Plan& plan) {
         const double x = girth.x + hull.xShift;
@@ -84,20 +104,33 @@ private:
             m_leftOut.push_back({reading.row, x, girth.girth, 0.0});
             return;
         }
-        if (std::abs(planned->left - girth.girth) > plan.coverWidth + driftPerRow * reading.row) {
-            m_leftOut.push_back({reading.row, x, girth.girth, planned->left, true});
-            return;
-        }
         m_rounds[reading.row].push_back(
             {x, planned->left - girth.girth, planned->square, reading.sd, girth.girth, planned->left});
     }
 
+    /// From one round to the next, or from the plan to the first, edges go by what strips cover more or less.
+    /// A reading on its own may be a slip besides; one that two others of its round bear out is none, and may
+    /// be off by as much as a strip, laid too low or too high.
+    void dropFarOff(int row, Round& round, const Last& last, double strip) {
+        const double drift = driftPerRow * (row - last.row);
+        const Round all = round;
+        const auto borneOut = [&](const Compared& c) {
+            return std::ranges::count_if(all, [&](const Compared& other) {
+                       return std::abs(other.along - c.along) <= slip * strip;
+                   }) > 2;
+        };
+        std::erase_if(round, [&](const Compared& c) {
+            const double most = (borneOut(c) ? 1.0 : slip) * strip + drift;
+            if (std::abs(c.along - last.offset) <= most)
+                return false;
+            m_leftOut.push_back({row, c.x, c.read, c.planned - last.offset, true, last.row});
+            return true;
+        });
+    }
+
     /// A misread tape is off by a finger's breadth or an inch, not by what edges and moulds do.
     void dropSlips(int row, Round& round, double most) {
-        std::vector<double> offsets;
-        for (const Compared& c : round)
-            offsets.push_back(c.along);
-        const double middle = middleOf(std::move(offsets));
+        const double middle = middleOf(offsetsOf(round));
         if (round.size() < 3)
             return; // nothing to tell which one is wrong
         const auto slips = std::stable_partition(round.begin(), round.end(), [&](const Compared& c) {

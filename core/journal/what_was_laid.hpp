@@ -21,8 +21,9 @@ struct LeftOutReading {
     int row = 0;
     double x = 0.0;       ///< mm from the bow
     double read = 0.0;    ///< mm
-    double planned = 0.0; ///< mm; 0 where the edge does not pass
+    double planned = 0.0; ///< mm, to be expected there; 0 where the edge does not pass
     bool farOff = false;  ///< by more than strips and moulds can be, whatever the rest of its round says
+    int since = 0;        ///< the row read before, where `planned` goes by it; 0: by the plan
 };
 
 /// What the journal says about the boat on the moulds.

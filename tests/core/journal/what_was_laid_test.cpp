@@ -117,7 +117,8 @@ TEST_CASE("strips 0.15 mm wider show in the edge, the width and the last plank")
     const Finding& last = findingOf(findings, "journal-last-plank");
     CHECK(last.level == Level::Caution);
     CHECK(last.text.find("mill the strips for rows 21 to 35 0.3") != std::string::npos);
-    CHECK(last.text.find("between stations 3 and 8") != std::string::npos); // 610 mm off each end of 3000
+    CHECK(last.text.find("from end to end") != std::string::npos); // a saw has no stations
+    CHECK(last.text.find("between stations") == std::string::npos);
 }
 
 TEST_CASE("a little too wide: plane the strips still to come, between named stations") {
@@ -222,6 +223,43 @@ TEST_CASE("a misread tape is left out and named") {
             CHECK(inch != past);
         }
     CHECK(told == 2);
+}
+
+TEST_CASE("a reading is checked against the one before it, the first against the plan") {
+    const auto one = [](int row, double off) {
+        RowReading reading = pipe().round(row, [off](double) { return off; });
+        reading.girthLeft = {reading.girthLeft[4]};
+        return reading;
+    };
+    const auto laidOf = [](std::vector<RowReading> readings) {
+        Journal journal;
+        journal.readings = std::move(readings);
+        return whatWasLaid(journal, pipe().project, pipe().hull, pipe().plan);
+    };
+    // an inch off the plan: a slip of the tape at row 5 as at row 20
+    CHECK_FALSE(laidOf({one(5, 25.4)}));
+    CHECK_FALSE(laidOf({one(20, 25.4)}));
+    // what follows on from a reading that was taken is taken too, however far off the plan both are
+    for (const double sign : {1.0, -1.0}) {
+        const auto drifted = laidOf({one(18, sign * 17.0), one(19, sign * 17.4), one(30, sign * 22.0)});
+        REQUIRE(drifted);
+        CHECK(drifted->row == 30);
+        CHECK(drifted->leftOut.empty());
+    }
+    // and an inch off that one is not, though it lies as planned but for a strip's half
+    const auto jumped = laidOf({one(18, 17.0), one(19, -8.4)});
+    REQUIRE(jumped);
+    CHECK(jumped->row == 18);
+    REQUIRE(jumped->leftOut.size() == 1);
+    CHECK(jumped->leftOut.front().since == 18);
+    const auto told = tellWhatWasLaid(*jumped, pipe().hull, pipe().names);
+    CHECK(findingOf(told, "journal-left-out").text.find("after row 18 as it was read") != std::string::npos);
+    // a round that agrees in itself is no slip: the first strip may have been laid too low, by less than one
+    for (const auto& [off, taken] : {std::pair(15.0, true), std::pair(25.4, false)}) {
+        Journal journal;
+        journal.readings = {pipe().round(5, [off = off](double) { return off; })};
+        CHECK(whatWasLaid(journal, pipe().project, pipe().hull, pipe().plan).has_value() == taken);
+    }
 }
 
 TEST_CASE("without a reading below a laid row there is nothing to say") {
