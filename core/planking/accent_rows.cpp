@@ -24,6 +24,15 @@ std::optional<double> heightAt(const Strip& strip, double x) {
     return std::nullopt;
 }
 
+/// "the accent row", or where there are more of them the one asked for at its place.
+std::string accentName(const Project& project, const Accent& accent) {
+    if (project.planking.accents.size() < 2)
+        return "the accent row";
+    return "the accent row asked for " + (accent.by == Accent::By::Girth
+                                              ? bothUnits(accent.at) + " below the sheer"
+                                              : "at a height of " + bothUnits(accent.at));
+}
+
 } // namespace
 
 Expected<double, std::string> accentGirth(const LoftedHull& hull, const Accent& accent) {
@@ -97,8 +106,14 @@ std::vector<std::size_t> onSide(const std::vector<int>& rows, bool towardKeel) {
     return places;
 }
 
-void markAccents(const LoftedHull& hull, Plan& plan) {
-    for (const int row : plan.accentRows) {
+void markAccents(const Project& project, const LoftedHull& hull, Plan& plan) {
+    std::vector<const Accent*> onHull; // in the order of accentRows()
+    for (const Accent& accent : project.planking.accents)
+        if (accentGirth(hull, accent))
+            onHull.push_back(&accent);
+    for (std::size_t k = 0; k < std::min(plan.accentRows.size(), onHull.size()); ++k) {
+        const int row = plan.accentRows[k];
+        const std::string accent = accentName(project, *onHull[k]);
         std::vector<const Strip*> pieces; // of one side
         for (Strip& s : plan.strips)
             if (s.row == row) {
@@ -112,9 +127,9 @@ void markAccents(const LoftedHull& hull, Plan& plan) {
                                      "accent-off-hull",
                                      std::nullopt,
                                      std::nullopt,
-                                     "There is no accent row: " + name +
-                                         ", which would lie where it is asked for, is not on the hull. "
-                                         "Move it away from the keel or the sheer."});
+                                     name + " would be " + accent +
+                                         ", but it is not on the hull, so there is none. Move it away from "
+                                         "the keel or the sheer."});
             continue;
         }
         const Strip& first = *pieces.front();
@@ -124,7 +139,7 @@ void markAccents(const LoftedHull& hull, Plan& plan) {
                  "accent-broken",
                  first.id,
                  first.ends[0].x,
-                 name + " would be the accent row, but " +
+                 name + " would be " + accent + ", but " +
                      (first.kind == StripKind::Shutter
                           ? "it is the last plank"
                           : (row < 0 ? "the sheer cuts it short" : "it is laid in several pieces")) +
@@ -137,7 +152,7 @@ void markAccents(const LoftedHull& hull, Plan& plan) {
                                  "accent-row",
                                  first.id,
                                  hull.laid.halfGirthMaxX,
-                                 name + " is the accent row, one strip from end to end and never tapered" +
+                                 name + " is " + accent + ", one strip from end to end and never tapered" +
                                      (height ? "; its middle stands " + bothUnits(*height) +
                                                    " above the base line at the widest section."
                                              : std::string("."))});

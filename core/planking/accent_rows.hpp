@@ -33,7 +33,7 @@ namespace sheerlay::core {
 [[nodiscard]] std::vector<std::size_t> onSide(const std::vector<int>& rows, bool towardKeel);
 
 /// Marks the strips of a laid plan's accent rows and tells where each runs; a caution where it can't be one
-/// unbroken strip.
-void markAccents(const LoftedHull& hull, Plan& plan);
+/// unbroken strip. Where several are asked for each is named by its place.
+void markAccents(const Project& project, const LoftedHull& hull, Plan& plan);
 
 } // namespace sheerlay::core

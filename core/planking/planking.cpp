@@ -122,7 +122,7 @@ Expected<Plan, PlanError> plank(const Project& project,
         return a.row != b.row ? a.row < b.row : a.side == Side::Starboard && b.side == Side::Port;
     });
     markRows(project, plan);
-    markAccents(hull, plan);
+    markAccents(project, hull, plan);
     weaveEnds(plan, project, hull);
     leaveRunningOver(plan, project.planking.closing);
     if (project.planking.closing == ClosingMethod::Herringbone)

@@ -68,6 +68,28 @@ TEST_CASE("From the sheer the nearest row is the accent and the plan stays the p
         CHECK(plan->strips[i].upperEdge == plain->strips[i].upperEdge);
 }
 
+TEST_CASE("Two accents are named apart, by where each was asked for") {
+    const core::LoftedHull hull = test::quarterPipe(300, 2400);
+    const auto told = [&](std::vector<Accent> accents) {
+        const auto plan = core::plank(pipeProject(std::move(accents)), hull);
+        REQUIRE(plan);
+        std::string all;
+        for (const core::Finding& f : plan->findings)
+            if (f.code.starts_with("accent"))
+                all += f.text + "\n";
+        return all;
+    };
+    const std::string one = told({{Accent::By::Girth, 60}});
+    CHECK(one.starts_with("Row 4 is the accent row, one strip"));
+    // the one off the hull takes no other's name
+    const std::string all =
+        told({{Accent::By::Girth, 700}, {Accent::By::Girth, 60}, {Accent::By::Height, -100}});
+    INFO(all);
+    CHECK(all.find("Row 4 is the accent row asked for 60 mm") != std::string::npos);
+    CHECK(all.find("is the accent row asked for at a height of -100 mm") != std::string::npos);
+    CHECK(all.find("asked for 700 mm") != std::string::npos);
+}
+
 TEST_CASE("What can't be one whole strip on the hull is told") {
     const core::LoftedHull hull = test::quarterPipe(300, 2400);
     const auto told = [&](Accent accent) {
