@@ -19,6 +19,7 @@ namespace {
 
 constexpr double letPass = 1.02;        // an edge this close to the limit has met it
 constexpr double letGo = 1.005;         // leaving strips whole may cost this much
+constexpr double outOfReach = 3.0;      // of the limit: so far over it no joint and no choice of strips helps
 constexpr double touchedFrom = 0.3;     // mm
 constexpr double whole = 0.05;          // mm: what is narrowed less everywhere is left full
 constexpr double worthOfStealer = 0.02; // m2 of wood
@@ -48,6 +49,11 @@ Reach reachOf(const TaperEdges& edges, double limit) {
     return r;
 }
 
+/// No taper comes near the limit: most edges stay over it, and by far.
+bool isHopeless(const Reach& reach, const TaperEdges& edges, double limit) {
+    return 2 * reach.score.edgesOver > static_cast<int>(edges.count()) && reach.worst > outOfReach * limit;
+}
+
 /// Solves again about the present edges, with some strips held full. Where slants have changed since, bounds
 /// close about the present edges can leave no room: then they are widened.
 bool settle(TaperEdges& edges, const std::vector<char>& held, double move, bool counted = true) {
@@ -71,6 +77,7 @@ bool settle(TaperEdges& edges, const std::vector<char>& held, double move, bool 
 struct Shape {
     TaperEdges edges;
     Reach reach;
+    bool hopeless = false; // no taper comes near the limit
 };
 
 /// Per strip, whether it must stay whole; the field gets more edges as its rows narrow, and a field that is
@@ -84,7 +91,9 @@ std::vector<char> keptWhole(const TaperEdges& edges, const TaperWish& wish) {
 }
 
 /// The shape that costs least wood; each solution is a better place to linearise about.
-Expected<Shape, std::string> leastWood(TaperEdges edges, const TaperWish& wish, const std::stop_token& stop) {
+Expected<Shape, std::string> leastWood(TaperEdges from, const TaperWish& wish, const std::stop_token& stop) {
+    Shape shape{std::move(from), {}};
+    TaperEdges& edges = shape.edges;
     for (const double move : {1e4, 25.0, 12.0}) {
         if (stop.stop_requested())
             return unexpected(std::string(stopped));
@@ -92,9 +101,12 @@ Expected<Shape, std::string> leastWood(TaperEdges edges, const TaperWish& wish, 
             return unexpected(std::string("the tapers could not be solved for"));
         edges.forbidShortStealers(shortestStealer);
         edges.coverHull();
+        shape.reach = reachOf(edges, wish.limit);
+        shape.hopeless = isHopeless(shape.reach, edges, wish.limit);
+        if (shape.hopeless)
+            break; // and each solution takes long
     }
-    const Reach reach = reachOf(edges, wish.limit);
-    return Shape{std::move(edges), reach};
+    return shape;
 }
 
 /// Which rows would go below the narrowest strip if they might, with a high price on every row that does.
@@ -146,8 +158,8 @@ cutFew(Shape& shape, const TaperWish& wish, const std::vector<char>& first, cons
     TaperEdges& edges = shape.edges;
     const Reach reachable = shape.reach;
     std::vector<char> held = keptWhole(edges, wish);
-    bool found = false;
-    if (first.size() == edges.count()) {
+    bool found = shape.hopeless; // then there is nothing to choose well
+    if (!found && first.size() == edges.count()) {
         const TaperEdges base = edges;
         found = reachHeld(edges, first, reachable, wish, stop);
         if (found)
@@ -185,6 +197,7 @@ TaperedField fieldOf(const Shape& shape, const std::vector<char>& held) {
     result.worst = shape.reach.worst;
     result.metFrom = shape.reach.metFrom;
     result.score = shape.reach.score;
+    result.hopeless = shape.hopeless;
     result.wood = edges.wood();
     for (std::size_t e = 1; e <= edges.count(); ++e) {
         if (edges.isBand(e))
@@ -202,7 +215,8 @@ Expected<Shape, std::string> beginShape(const StartChart& chart,
                                         const TaperWish& wish,
                                         const std::stop_token& stop) {
     auto shape = leastWood(full, wish, stop);
-    if (!shape || !wish.stealers || !wish.keepFull.empty() || shape->reach.score.edgesOver == 0)
+    if (!shape || !wish.stealers || !wish.keepFull.empty() || shape->reach.score.edgesOver == 0 ||
+        shape->hopeless)
         return shape;
     const auto need = needOfBands(shape->edges, wish);
     if (!need)

@@ -41,6 +41,7 @@ struct TaperedField {
     double worst = 0.0;         ///< 1/mm, with them, in the chart
     int metFrom = 1;            ///< first edge from which on all keep the limit (2 percent let pass)
     FieldScore score;
+    bool hopeless = false; ///< no taper comes near the limit, so the search was broken off
     /// How it was solved, from which another limit of the same rows is solved quickly. Shared by copies,
     /// never changed.
     std::shared_ptr<const TaperMemory> memory;

@@ -5,6 +5,7 @@
 #include "core/planking/row_layer.hpp"
 #include "core/planking/split_bottom.hpp"
 #include "core/planking/start_line.hpp"
+#include "core/planking/taper_findings.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -17,6 +18,7 @@ namespace {
 using geometry::FanSide;
 
 constexpr double letPass = 1.02; // of the limit: a strip this close has met it
+constexpr double easedTo = 0.75; // of the worst without tapers: what is asked where the limit is out of reach
 constexpr double hopeless = 1.5; // of the limit: so far off the chart no asking for more helps
 
 TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side) {
@@ -162,6 +164,59 @@ double mostOver(const Plan& plan) {
     return most;
 }
 
+bool isHopeless(const Widths& widths) {
+    return (widths.fieldBelow && widths.fieldBelow->hopeless) ||
+           (widths.fieldAbove && widths.fieldAbove->hopeless);
+}
+
+/// The hardest bend of a strip that is tapered for.
+double hardest(const Plan& plan) {
+    double most = 0.0;
+    for (const Strip& s : plan.strips)
+        if (s.length > shortScrap)
+            most = std::max(most, s.edgeBend.maxAbs);
+    return most;
+}
+
+/// Tapers that leave the limit unmet are worth planing if more rows keep it, or the rest come clearly nearer
+/// to it, and the hardest strip is none the harder for it.
+bool worthPlaning(const Plan& tapered, const Plan& plain) {
+    constexpr double muchLess = 0.9;
+    const LaidScore with = metOf(tapered).score(), without = metOf(plain).score();
+    return hardest(tapered) <= letPass * hardest(plain) &&
+           (with.metFrom < without.metFrom || with.slack < muchLess * without.slack);
+}
+
+/// The boat without tapers, where those that were found are worse than none.
+std::optional<LaidBoat> betterPlain(const StartLine& start,
+                                    const LaidBoat& tapered,
+                                    const LayingContext& context,
+                                    const Plan& empty,
+                                    const MeasuredRow* measured) {
+    if (!tapered.plan.tapers || tapered.plan.tapers->touched == 0 || metOf(tapered.plan).slack == 0.0)
+        return std::nullopt;
+    Plan base = empty;
+    base.tapers = tapered.base.tapers;
+    base.tapers->touched = 0;
+    base.tapers->wood = 0.0;
+    Project project = *context.project;
+    project.planking.taper = Taper::None; // below a measured edge, too
+    LayingContext untapered = context;
+    untapered.project = &project;
+    // what was read on the moulds was laid as planned, so it changes nothing here
+    const auto planned = measured ? layFrom(start, tapered.widths, context, tapered.base)
+                                  : Expected<Plan, PlanError>(tapered.plan);
+    const auto plain = layFrom(start, {}, untapered, base);
+    if (!planned || !plain || worthPlaning(*planned, *plain))
+        return std::nullopt;
+    tellTapersGivenUp(hardest(*planned), hardest(*plain), base);
+    auto laid = layFrom(start, {}, untapered, base, measured);
+    if (!laid)
+        return std::nullopt;
+    noteMet(*laid);
+    return LaidBoat{std::move(base), {}, std::move(*laid)};
+}
+
 } // namespace
 
 Expected<Plan, PlanError> layFrom(const StartLine& start,
@@ -242,6 +297,12 @@ Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
         const auto widths = solveTapers(start, tighter, last ? &*last : nullptr, context, base);
         if (!widths)
             return unexpected(widths.error());
+        if (tighter == 1.0 && base.tapers && isHopeless(*widths)) {
+            tighter = std::max(1.0, easedTo * base.tapers->plainWorst / base.edgeBendLimit);
+            continue;
+        }
+        if (tighter > 1.0)
+            tellEasedLimit(tighter * base.edgeBendLimit, base);
         auto laid = layFrom(start, *widths, context, base, measured);
         if (!laid)
             return unexpected(laid.error());
@@ -256,6 +317,9 @@ Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
         tighter /= over;
         last = *widths;
     }
+    if (!context.stop.stop_requested())
+        if (auto plain = betterPlain(start, *best, context, empty, measured))
+            return std::move(*plain);
     return std::move(*best);
 }
 

@@ -61,7 +61,8 @@ struct LaidBoat {
 
 /// Solves for the tapers the project asks for and lays the boat. The program knows the edges by splines in
 /// the start's chart; where the true strips then come out over the limit it is asked for more, and the better
-/// boat is kept.
+/// boat is kept. Where the limit is out of reach and tapers make a boat worse than none, it has none and a
+/// finding, "tapers-given-up".
 [[nodiscard]] Expected<LaidBoat, PlanError> layTapered(const StartLine& start,
                                                        const LayingContext& context,
                                                        const Plan& empty,

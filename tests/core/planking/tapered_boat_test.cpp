@@ -1,3 +1,4 @@
+#include "core/planking/planking.hpp"
 #include "core/planking/tapered_boat.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/planked.hpp"
@@ -78,4 +79,44 @@ TEST_CASE("a boat laid with tapers keeps the limit, and its base is the plan bef
     for (const Strip& s : again.strips)
         if (s.length > 300)
             CHECK(s.edgeBend.maxAbs <= 1.02 * 0.25e-3);
+}
+
+namespace {
+
+Planked hardlyBent(const char* file, double narrowest) {
+    Project p = projectAt(file);
+    p.planking.taper = Taper::Anywhere;
+    p.planking.edgeBendRadius = 50e3; // a batten laid on the bench is hardly straighter
+    p.planking.narrowest = narrowest;
+    return planked(std::move(p));
+}
+
+bool tells(const Plan& plan, const char* code) {
+    return std::ranges::count(plan.findings, code, &Finding::code) == 1;
+}
+
+} // namespace
+
+TEST_CASE("a limit out of reach is eased to one that few tapers keep") {
+    // asked as it is, 39 rows came out narrowed and the hardest strip at 0.41 /m, in a minute and more
+    const Plan plan = hardlyBent(SHEERLAY_EXAMPLES "/brindlewick/brindlewick.sheerlay", 11).plan;
+    CHECK(tells(plan, "taper-limit-eased"));
+    CHECK_FALSE(tells(plan, "tapers-given-up"));
+    CHECK(plan.edgeBendLimit == 1 / 50e3); // what was asked is what strips are judged by
+    CHECK(plan.tapers->touched > 0);
+    CHECK(plan.tapers->touched <= 5);
+    CHECK(worstEdgeBend(plan) < 0.8 * plan.tapers->plainWorst);
+}
+
+TEST_CASE("tapers that gain nothing are not planed") {
+    // with 0.1 mm a strip there is little to gain
+    const Planked boat = hardlyBent(SHEERLAY_REFERENCE "/formula_canoe.sheerlay", 16.9);
+    CHECK(tells(boat.plan, "tapers-given-up"));
+    CHECK(boat.plan.tapers->touched == 0);
+    Project plain = boat.project;
+    plain.planking.taper = Taper::None;
+    const Plan untapered = plank(plain, boat.hull).value();
+    REQUIRE(untapered.strips.size() == boat.plan.strips.size());
+    for (std::size_t i = 0; i < untapered.strips.size(); ++i)
+        CHECK(untapered.strips[i].upperEdge == boat.plan.strips[i].upperEdge);
 }
