@@ -148,6 +148,17 @@ void RowLayer::finish() {
     c.largestOverlap = std::max(c.largestOverlap, m_seams.largestOverlap());
     if (m_shortFrom != 0)
         tellShort();
+    const double milled = m_context->project->strips.width;
+    if (m_overStock.across > 0)
+        m_plan->findings.push_back(
+            {Level::Caution,
+             "remainder-over-stock",
+             m_overStock.strip,
+             m_overStockX,
+             "To take in what the rows leave beside it, too thin for a piece of wood, " + m_overStock.strip +
+                 " would have to be " + bothUnitsFine(m_overStock.across) + " wide " +
+                 bothUnits(m_overStockX) + " from the bow, but it is milled to " + bothUnitsFine(milled) +
+                 ": mill it wider, or fill what stays open there."});
     if (m_takenIn > worthTelling)
         m_plan->findings.push_back(
             {Level::Note,
@@ -197,15 +208,21 @@ void RowLayer::tellShort() const {
 }
 
 void RowLayer::leaveOut(const RowPiece& thin, FanSide side) {
-    const auto wide = takeIn(thin, m_plan->strips, side);
-    if (!wide) {
+    const auto taken = takeIn(thin, m_plan->strips, side);
+    if (!taken) {
         m_dropped = std::max(m_dropped, thin.widest);
         return;
     }
     m_plan->coverage.stripsArea += thin.area;
-    if (*wide > m_takenIn) {
-        m_takenIn = *wide;
-        m_takenInX = thin.childEdge[thin.childEdge.size() / 2].p.x();
+    const double x = thin.childEdge[thin.childEdge.size() / 2].p.x();
+    if (taken->across > m_context->project->strips.width + worthTelling) {
+        if (taken->across > m_overStock.across) {
+            m_overStock = *taken;
+            m_overStockX = x;
+        }
+    } else if (taken->beyond > m_takenIn) {
+        m_takenIn = taken->beyond;
+        m_takenInX = x;
         m_takenInSide = side;
     }
 }

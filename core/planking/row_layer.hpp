@@ -6,6 +6,7 @@
 #include "core/planking/row_cutter.hpp"
 #include "core/planking/row_width.hpp"
 #include "core/planking/stealer_bands.hpp"
+#include "core/planking/thin_piece.hpp"
 #include "geometry/graph_edge.hpp"
 #include "geometry/parallels.hpp"
 
@@ -62,8 +63,10 @@ private:
     double m_dropped = 0.0; // mm, widest piece too small to be wood that no strip runs on over
     int m_shortFrom = 0;    // row; 0: none stops short of the hull's end
     double m_shortX = 0.0;  // mm from the bow
-    double m_takenIn = 0.0; // mm, widest that one does, and where
+    double m_takenIn = 0.0; // mm, widest that one does within the width it is milled to, and where
     double m_takenInX = 0.0;
+    TakenIn m_overStock; // the widest that one would have to be beyond that width, and where
+    double m_overStockX = 0.0;
     geometry::FanSide m_takenInSide = geometry::FanSide::TowardKeel;
 };
 

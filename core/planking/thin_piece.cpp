@@ -108,7 +108,7 @@ void mirrorEdges(const Strip& starboard, Strip& port) {
 
 } // namespace
 
-std::optional<double> takeIn(const RowPiece& thin, std::vector<Strip>& strips, geometry::FanSide side) {
+std::optional<TakenIn> takeIn(const RowPiece& thin, std::vector<Strip>& strips, geometry::FanSide side) {
     if (thin.parentEdge.size() < 2 || thin.childEdge.size() < 2)
         return std::nullopt;
     const bool lower = side == geometry::FanSide::TowardKeel;
@@ -121,14 +121,18 @@ std::optional<double> takeIn(const RowPiece& thin, std::vector<Strip>& strips, g
         const Foot b = footOn(edge.line, thin.parentEdge.back().p);
         if (a.off > along || b.off > along)
             continue;
-        double widest = 0.0;
-        for (const RowPoint& p : thin.childEdge)
-            widest = std::max(widest, footOn(edge.line, p.p).off);
+        TakenIn taken;
+        taken.strip = s.id;
+        const std::vector<Vector3d>& near = lower ? s.upperEdge : s.lowerEdge;
+        for (const RowPoint& p : thin.childEdge) {
+            taken.beyond = std::max(taken.beyond, footOn(edge.line, p.p).off);
+            taken.across = std::max(taken.across, footOn(near, p.p).off);
+        }
         setEdge(s, lower, spliced(edge, thin, a, b));
         if (s.kind == StripKind::Full)
             s.kind = lower ? StripKind::Tapered : StripKind::Filler;
         mirrorEdges(s, strips[i - 1]);
-        return widest;
+        return taken;
     }
     return std::nullopt;
 }

@@ -60,7 +60,9 @@ TEST_CASE("a strip runs on over a crescent too thin to be wood") {
     std::vector<Strip> strips = straightStrip();
     const auto wide = takeIn(crescent(310, 690, 0.4), strips, geometry::FanSide::TowardKeel);
     REQUIRE(wide.has_value());
-    CHECK_THAT(*wide, WithinAbs(0.4, 1e-9));
+    CHECK_THAT(wide->beyond, WithinAbs(0.4, 1e-9));
+    CHECK_THAT(wide->across, WithinAbs(w + 0.4, 1e-9));
+    CHECK(wide->strip == "S01");
     const Strip &port = strips[0], &s = strips[1];
     CHECK(s.kind == StripKind::Tapered);
     CHECK(port.kind == StripKind::Tapered);
@@ -126,4 +128,13 @@ TEST_CASE("a pipe that twenty strips cover but for 0.3 mm has no gap, and the pl
     REQUIRE(told != b.plan.findings.end());
     CHECK(told->level == Level::Note);
     CHECK(told->text.find("0.30 mm") != std::string::npos);
+
+    b.project.strips.width = w; // square edges: the stock has nothing to spare
+    const Plan tight = plank(b.project, b.hull).value();
+    const auto over = std::ranges::find(tight.findings, "remainder-over-stock", &Finding::code);
+    REQUIRE(over != tight.findings.end());
+    CHECK(over->level == Level::Caution);
+    CHECK(over->strip == "S20");
+    CHECK(over->text.find("17.30 mm") != std::string::npos);
+    CHECK(over->text.find("17.00 mm") != std::string::npos);
 }
