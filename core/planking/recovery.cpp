@@ -25,14 +25,15 @@ double limitFor(const Project& project) {
                    Strength(*wood, project.strips.thickness, project.strips.width).edgeBendRadius());
 }
 
-std::optional<RemedyTried> lay(Remedy remedy, Project project, const LoftedHull& hull) {
+std::optional<RemedyTried>
+lay(Remedy remedy, Project project, const LoftedHull& hull, const std::stop_token& stop) {
     project.planking.shutter.reset(); // the last plank is another question
     RemedyTried t;
     t.remedy = remedy;
     t.start = project.planking.start;
     t.coverWidth = project.strips.coverWidth;
     t.limit = limitFor(project);
-    const auto plan = plank(project, hull);
+    const auto plan = plank(project, hull, nullptr, {{}, stop});
     if (!plan)
         return std::nullopt;
     t.worst = worstEdgeBend(*plan);
@@ -78,9 +79,9 @@ findRemedy(const Project& project, const LoftedHull& hull, const Plan& plan, std
     const auto attempt = [&](Remedy remedy, const Project& with) {
         if (stop.stop_requested())
             return true;
-        if (const auto t = lay(remedy, with, hull))
+        if (const auto t = lay(remedy, with, hull, stop))
             tried.push_back(*t);
-        return !tried.empty() && tried.back().helps();
+        return stop.stop_requested() || !tried.empty() && tried.back().helps();
     };
     Project here = project;
     here.planking.start = plan.start;

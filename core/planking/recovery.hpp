@@ -34,7 +34,8 @@ struct RemedyTried {
 /// Tries the remedies one after another until one helps: tapers from the same start, an easier start line,
 /// both, and strips of half the width with both.
 /// @param plan  of this project and hull; it breaks down
-/// @return what was tried, the last one first to help if any does; shorter after a stop
+/// @return what was tried to the end, the last one first to help if any does; fewer after a stop, which ends
+/// the planking of a remedy too
 /// @source closing.md section 7
 [[nodiscard]] std::vector<RemedyTried>
 findRemedy(const Project& project, const LoftedHull& hull, const Plan& plan, std::stop_token stop = {});

@@ -4,7 +4,10 @@
 
 #include <algorithm>
 #include <array>
+#include <chrono>
 #include <cmath>
+#include <stop_token>
+#include <thread>
 #include <vector>
 
 using namespace sheerlay;
@@ -99,6 +102,17 @@ TEST_CASE("Beyond strips of this width the builder is told so, and what would do
     for (std::size_t i = 0; i < 3; ++i)
         CHECK_FALSE(tried[i].helps());
     CHECK_THAT(core::tellRemedy(tried).text, Catch::Contains("Strips of this width can't cover this hull"));
+}
+
+TEST_CASE("The search for a remedy is stopped in the midst of one, not after it") {
+    const test::Planked boat = test::planked(pram(240, 0.35));
+    REQUIRE(core::breaksDown(boat.plan));
+    std::stop_source stop;
+    std::jthread impatient([&stop] {
+        std::this_thread::sleep_for(std::chrono::milliseconds(20)); // tapers alone take a second and more
+        stop.request_stop();
+    });
+    CHECK(core::findRemedy(boat.project, boat.hull, boat.plan, stop.get_token()).empty());
 }
 
 TEST_CASE("A plan that two people can clamp down needs no remedy") {
