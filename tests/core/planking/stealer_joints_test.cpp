@@ -2,6 +2,7 @@
 #include "core/planking/plan_json.hpp"
 #include "core/planking/stealer_bands.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/plan_proof.hpp"
 #include "tests/support/planked.hpp"
 
 #include <Eigen/Geometry>
@@ -265,4 +266,40 @@ TEST_CASE("plain rows and plain tapers lay no stealer") {
     const Planked boat = canoeWith(11, taper);
     for (const Strip& s : boat.plan.strips)
         CHECK(s.kind != StripKind::Stealer);
+}
+
+TEST_CASE("a stealer that runs out of the hull has one nib, and ends on the rim there") {
+    // closing.md section 2, single-pointed: two strips' room to the end on one side of the nib
+    Project p = projectAt(std::string(SHEERLAY_REFERENCE) + "/formula_skiff.sheerlay");
+    p.planking.start = {StartLine::Kind::Geodesic, 0, {}};
+    p.planking.taper = Taper::Anywhere;
+    p.planking.edgeBendRadius = 5500;
+    p.planking.narrowest = 16;
+    const Planked boat = planked(std::move(p));
+    const PlanProof proof(boat.project, boat.hull, boat.plan);
+    for (const std::string& breach : proof.breaches)
+        UNSCOPED_INFO(breach);
+    CHECK(proof.breaches.empty());
+    int onePointed = 0;
+    for (const Joint& joint : jointsOf(boat.plan)) {
+        const auto &bow = joint.stealer->ends[0], &stern = joint.stealer->ends[1];
+        if ((bow.on == EndsOn::Nib) == (stern.on == EndsOn::Nib))
+            continue;
+        ++onePointed;
+        INFO(joint.stealer->id);
+        CHECK(bow.on == EndsOn::Nib);
+        CHECK(stern.on == EndsOn::Sheer);                  // the rising sheer cuts its row
+        CHECK(joint.stealer->samples.front().width < 7.0); // the nib
+        CHECK(joint.stealer->order < joint.beside->order);
+        // one notch in the strip beside it: its upper edge steps once by what the nib is wide
+        int steps = 0;
+        const auto& edge = joint.beside->upperEdge;
+        for (std::size_t i = 2; i < edge.size(); ++i) {
+            const Eigen::Vector3d a = (edge[i - 1] - edge[i - 2]).normalized(),
+                                  b = (edge[i] - edge[i - 1]).normalized();
+            steps += a.dot(b) < 0.5 ? 1 : 0;
+        }
+        CHECK(steps == 2); // into the notch's end and along it again
+    }
+    CHECK(onePointed == 1);
 }
