@@ -6,6 +6,7 @@
 #include "core/sheets/page.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -24,7 +25,7 @@ constexpr double middlePart = 0.8; // of the length that decides a panel's range
 std::string decimals(double value, int count) {
     char text[24];
     std::snprintf(text, sizeof text, "%.*f", count, value);
-    return text;
+    return withDecimalMark(text);
 }
 
 struct Panel {
@@ -43,19 +44,19 @@ public:
         const bool inches = m_units == Units::Inches;
         m_sheet.width = inches ? 22 * mmPerInch : 594.0;
         m_sheet.height = inches ? 17 * mmPerInch : 420.0;
-        m_sheet.title = m_project.name + ", how her lines bend";
+        m_sheet.title = say("{}, how her lines bend", m_project.name);
         m_bow = m_hull.drawn.sheer.front().x();
         m_stern = m_hull.drawn.sheer.back().x();
         m_scale = (m_sheet.width - 2 * pageMargin - 2 * lane) / (m_stern - m_bow);
         heading();
         const std::array<Panel, 5> panels{
-            {{"sheer and keel",
+            {{say("sheer and keel"),
               {LineFamily::SheerPlan, LineFamily::SheerProfile, LineFamily::Keel},
               colours::ink},
-             {"waterlines", {LineFamily::Waterline}, colours::lineBlue},
-             {"buttocks", {LineFamily::Buttock}, colours::cedar},
-             {"diagonals", {LineFamily::Diagonal}, colours::taper},
-             {"equal girth below the sheer", {LineFamily::EqualGirth}, colours::ink}}};
+             {say("waterlines"), {LineFamily::Waterline}, colours::lineBlue},
+             {say("buttocks"), {LineFamily::Buttock}, colours::cedar},
+             {say("diagonals"), {LineFamily::Diagonal}, colours::taper},
+             {say("equal girth below the sheer"), {LineFamily::EqualGirth}, colours::ink}}};
         const double top = pageMargin + headHeight;
         const double bottom = m_sheet.height - pageMargin - footHeight - 5.0;
         const double height = (bottom - top) / static_cast<double>(panels.size()) - panelGap;
@@ -74,10 +75,12 @@ private:
         m_sheet.items.emplace_back(
             makeText({pageMargin, pageMargin + 7.0}, name, {.size = type, .weight = Weight::Bold}));
         m_sheet.items.emplace_back(makeText(
-            {right, pageMargin + 7.0}, "How her lines bend", {.size = 5.0, .anchor = Anchor::Right}));
-        const std::string text = "Curvature over the length, in 1/m: above the zero line a line is round, "
-                                 "below it hollow. Fair lines "
-                                 "run smoothly; the table's rounding alone moves them by about 0.02.";
+            {right, pageMargin + 7.0}, say("How her lines bend"), {.size = 5.0, .anchor = Anchor::Right}));
+        const std::string text =
+            say("Curvature over the length, in 1/m: above the zero line a line is round, below it "
+                "hollow. Fair lines run smoothly; the table's rounding alone moves them by "
+                "about {}.",
+                withDecimalMark("0.02"));
         m_sheet.items.emplace_back(makeText(
             {pageMargin, pageMargin + 14.5}, text, {.size = sizeToFit(text, right - pageMargin, note)}));
     }
@@ -85,11 +88,11 @@ private:
     [[nodiscard]] std::string nameOf(const HullLine& line) const {
         switch (line.family) {
         case LineFamily::SheerPlan:
-            return "sheer from above";
+            return say("sheer from above");
         case LineFamily::SheerProfile:
-            return "sheer from the side";
+            return say("sheer from the side");
         case LineFamily::Keel:
-            return "keel";
+            return say("keel");
         case LineFamily::Waterline:
             return formatLength(m_choices.waterlines[line.index], m_units);
         case LineFamily::Buttock:
@@ -201,6 +204,7 @@ private:
 } // namespace
 
 Sheet curvatureSheet(const Project& project, const LoftedHull& hull, Units units) {
+    const Speaking speaking(project.language);
     return Plot(project, hull, units).make();
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/hull/station_names.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -103,7 +104,7 @@ void LinesParts::profile(const LinesView& view) {
     across(view, m_lines.choices.waterlines, colours::lineBlue);
     m_pen.line({view.at(m_lines.bow, 0), view.at(m_lines.stern, 0)}, LineKind::Centre);
     m_pen.label(view.at(m_lines.bow, 0) + Vector2d(-2.0, 0.35 * small),
-                "base line",
+                say("base line"),
                 {.size = small, .anchor = Anchor::Right});
     for (const HullLine& line : m_lines.lines)
         if (line.family == LineFamily::Buttock) {
@@ -123,7 +124,7 @@ void LinesParts::halfBreadths(const LinesView& view) {
     across(view, m_lines.choices.buttocks, colours::cedar);
     m_pen.line({view.at(m_lines.bow, 0), view.at(m_lines.stern, 0)}, LineKind::Centre);
     m_pen.label(view.at(m_lines.bow, 0) + Vector2d(-2.0, 0.35 * small),
-                "centreline",
+                say("centreline"),
                 {.size = small, .anchor = Anchor::Right});
     for (const HullLine& line : m_lines.lines)
         if (line.family == LineFamily::Waterline) {
@@ -149,7 +150,7 @@ void LinesParts::diagonals(const LinesView& view) {
                 [](const Vector3d& p) { return p.x(); },
                 [&](const Vector3d& p) { return d.outward(p); });
             m_pen.line(points, LineKind::Thin, colours::taper);
-            name(points, line, "diagonal " + letter(line.index), colours::taper);
+            name(points, line, say("diagonal {}", letter(line.index)), colours::taper);
         }
 }
 

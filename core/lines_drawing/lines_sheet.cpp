@@ -5,6 +5,7 @@
 #include "core/sheets/page.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -27,7 +28,7 @@ constexpr std::array inchScales{2.0, 3.0, 4.0, 6.0, 8.0, 12.0, 16.0, 24.0, 32.0,
 std::string scaleText(double scale) {
     char text[24];
     std::snprintf(text, sizeof text, "1:%.4g", scale);
-    return text;
+    return withDecimalMark(text);
 }
 
 class Drawing {
@@ -59,7 +60,7 @@ private:
         const bool inches = m_units == Units::Inches;
         m_sheet.width = inches ? 22 * mmPerInch : 594.0;
         m_sheet.height = inches ? 17 * mmPerInch : 420.0;
-        m_sheet.title = m_project.name + ", lines";
+        m_sheet.title = say("{}, lines", m_project.name);
         const std::vector<double> scales = inches ? std::vector(inchScales.begin(), inchScales.end())
                                                   : std::vector(metricScales.begin(), metricScales.end());
         const double room = m_sheet.width - 2 * pageMargin - 2 * lane;
@@ -96,38 +97,44 @@ private:
         const std::string name = shortened(m_project.name, 0.5 * right, type, Weight::Bold);
         m_sheet.items.emplace_back(
             makeText({pageMargin, pageMargin + 7.0}, name, {.size = type, .weight = Weight::Bold}));
-        const std::string text = "Lines, " + scaleText(m_scale) + ", body plan " + scaleText(m_bodyScale);
+        const std::string text = say("Lines, {}, body plan {}", scaleText(m_scale), scaleText(m_bodyScale));
         m_sheet.items.emplace_back(
             makeText({right, pageMargin + 7.0}, text, {.size = 5.0, .anchor = Anchor::Right}));
     }
 
     void legend() {
         std::vector<std::string> texts{
-            "Length " + length(m_boat.length) + ", beam " + length(m_boat.beam) +
-                ", depth at the widest section " + length(depthAmidships()) + ".",
+            say("Length {}, beam {}, depth at the widest section {}.",
+                length(m_boat.length),
+                length(m_boat.beam),
+                length(depthAmidships())),
             m_project.hull.drawnTo == DrawnTo::Outside
-                ? "Drawn to the outside of the planking."
-                : "Drawn to the inside of the planking, which is the moulds.",
-            "Profile above, half-breadth plan below it, diagonals on the other side of its centreline. In "
-            "the "
-            "body plan the forward sections stand to the right, the after ones to the left.",
-            "Blue: waterlines, by their height above the base line. Brown: buttocks, by their distance from "
-            "the "
-            "centreline. Purple: diagonals, as far out as measured along their plane."};
+                ? say("Drawn to the outside of the planking.")
+                : say("Drawn to the inside of the planking, which is the moulds."),
+            say("Profile above, half-breadth plan below it, diagonals on the other side of its centreline. "
+                "In "
+                "the body plan the forward sections stand to the right, the after ones to the left."),
+            say("Blue: waterlines, by their height above the base line. Brown: buttocks, by their distance "
+                "from "
+                "the centreline. Purple: diagonals, as far out as measured along their plane.")};
         for (std::size_t i = 0; i < m_lines.choices.diagonals.size(); ++i) {
             const DiagonalPlane& d = m_lines.choices.diagonals[i];
             char angle[16];
             std::snprintf(angle, sizeof angle, "%.0f", d.angle * 180 / std::numbers::pi);
-            texts.push_back("Diagonal " + LinesParts::letter(i) + " leaves the centreline " +
-                            length(d.height) + " above the base line, " + angle +
-                            " degrees below the horizontal.");
+            texts.push_back(
+                say("Diagonal {} leaves the centreline {} above the base line, {} degrees below the "
+                    "horizontal.",
+                    LinesParts::letter(i),
+                    length(d.height),
+                    angle));
         }
         texts.push_back(
-            "Read off the lofted hull, which keeps to the table within its rounding; set moulds out "
-            "from their patterns, not by scaling this sheet.");
+            say("Read off the lofted hull, which keeps to the table within its rounding; set moulds out from "
+                "their patterns, not by scaling this sheet."));
         if (!m_lines.sternTransom.empty() || !m_lines.bowTransom.empty())
-            texts.insert(texts.begin() + 3,
-                         "Dashed in the body plan: the edge of the transom, seen square to the stations.");
+            texts.insert(
+                texts.begin() + 3,
+                say("Dashed in the body plan: the edge of the transom, seen square to the stations."));
         double y = m_legend.top + note;
         for (const std::string& text : texts) {
             for (const std::string& line :
@@ -162,6 +169,7 @@ private:
 } // namespace
 
 Sheet linesSheet(const Project& project, const LoftedHull& hull, Units units) {
+    const Speaking speaking(project.language);
     return Drawing(project, hull, units).make();
 }
 

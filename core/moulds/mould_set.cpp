@@ -5,6 +5,7 @@
 #include "core/moulds/stem_form.hpp"
 #include "core/moulds/transom_form.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -77,8 +78,9 @@ Expected<MouldSet, std::string> mouldsOf(const Project& project, const LoftedHul
     for (const Named& place : placesOf(project, hull)) {
         auto mould = mouldOutline(project, hull, {place.x, place.x <= widestAt, foot, 0.0});
         if (!mould) {
-            set.leftOut.push_back("No mould stands at " + place.name +
-                                  ": there the hull is too small for one, or ends before it.");
+            set.leftOut.push_back(
+                say("No mould stands at {}: there the hull is too small for one, or ends before it.",
+                    place.name));
             continue;
         }
         mould->name = place.name;
@@ -109,8 +111,8 @@ Expected<MouldSet, std::string> mouldsOf(const Project& project, const LoftedHul
                 project, hull, {whole[i].x, whole[i].forward, foot, project.moulds.thickness / 2});
             gone[i] = !halves.has_value();
             if (!halves) {
-                set.leftOut.push_back("No mould stands at " + name +
-                                      ": the stem form is nearly as wide as the hull there.");
+                set.leftOut.push_back(
+                    say("No mould stands at {}: the stem form is nearly as wide as the hull there.", name));
                 continue;
             }
             whole[i] = std::move(*halves);

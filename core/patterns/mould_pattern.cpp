@@ -3,6 +3,7 @@
 #include "core/sheets/words.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -58,7 +59,8 @@ public:
 
     Pattern mould(const Mould& mould, std::size_t number) {
         start("mould-" + std::string(number < 10 ? "0" : "") + std::to_string(number),
-              "Mould " + mould.name + ", " + mould.governingFace() + " face");
+              mould.forward ? say("Mould {}, after face", mould.name)
+                            : say("Mould {}, forward face", mould.name));
         m_mirrors = m_project.moulds.shape == MouldChoices::Shape::Whole && mould.stemCut == 0.0;
         if (m_mirrors) {
             wholeOutline(mould);
@@ -66,45 +68,46 @@ public:
             line(Layer::Cut, mould.outline, true, LineKind::Visible);
         }
         line(Layer::Mark, {{0, mould.keel}, {0, mould.foot}}, false, LineKind::Centre);
-        level(mould, mould.sheer, "sheer");
+        level(mould, mould.sheer, say("sheer"));
         for (const double z : waterlinesOf(m_project))
             if (z > mould.keel + 5 && z < mould.sheer - 5)
-                level(mould, z, "waterline " + formatLength(z, m_units, 16, 0));
+                level(mould, z, say("waterline {}", formatLength(z, m_units, 16, 0)));
         bevels(mould.edge);
         if (m_project.moulds.holes)
             holes(mould.edge, *m_project.moulds.holes);
-        std::vector<std::string> notes{std::string("saw to the line; plane the bevel toward the ") +
-                                       (mould.forward ? "forward" : "after") + " face"};
+        std::vector<std::string> notes{mould.forward
+                                           ? say("saw to the line; plane the bevel toward the forward face")
+                                           : say("saw to the line; plane the bevel toward the after face")};
         if (mould.stemCut > 0)
-            notes.emplace_back("two of it, one a side of the stem form");
+            notes.push_back(say("two of it, one a side of the stem form"));
         else if (!m_mirrors)
-            notes.emplace_back("half: turn over at the centreline");
-        notes.emplace_back("up: foot, on the strongback");
+            notes.push_back(say("half: turn over at the centreline"));
+        notes.push_back(say("up: foot, on the strongback"));
         write(noteRoom(mould), notes);
         return std::move(m_pattern);
     }
 
     Pattern stem(const StemForm& form) {
-        start(std::string("stem-form-") + toText(form.end),
-              std::string("Stem form, ") + toText(form.end) + ", against mould " + form.mould);
+        start(form.end == End::Bow ? "stem-form-bow" : "stem-form-stern",
+              say("Stem form, {}, against mould {}", toText(form.end), form.mould));
         m_mirrors = false;
         line(Layer::Cut, form.outline, true, LineKind::Visible);
         if (form.bevelLine.size() > 1)
             line(Layer::Mark, form.bevelLine, false, LineKind::Hidden);
-        stemLevel(form, form.edge.front().at.y(), "head, at the sheer");
+        stemLevel(form, form.edge.front().at.y(), say("head, at the sheer"));
         for (const double z : waterlinesOf(m_project))
             if (z < form.edge.front().at.y() - 5)
-                stemLevel(form, z, "waterline " + formatLength(z, m_units, 16, 0));
+                stemLevel(form, z, say("waterline {}", formatLength(z, m_units, 16, 0)));
         bevels(form.edge);
         const double z = form.foot - 25;
         const double centre = 0.5 * (form.edge.front().at.x() + form.endsAt);
         text({centre, z}, m_pattern.title, 5.0);
-        text({centre, z - 7}, "saw to the line; bevel both faces back to the dashed line", 3.0);
+        text({centre, z - 7}, say("saw to the line; bevel both faces back to the dashed line"), 3.0);
         return std::move(m_pattern);
     }
 
     Pattern transom(const TransomForm& form) {
-        start(std::string("transom-") + toText(form.end), std::string("Transom, ") + toText(form.end));
+        start(form.end == End::Bow ? "transom-bow" : "transom-stern", say("Transom, {}", toText(form.end)));
         m_mirrors = true;
         std::vector<Vector2d> outer;
         for (const EdgePoint& e : form.edge)
@@ -126,18 +129,18 @@ public:
         bevels(edge);
         const double k = std::min(1.0, outer.front().x() / 150.0);
         double z = top - 0.3 * (top - bottom);
-        const auto say = [&](const std::string& words, double size) {
+        const auto tell = [&](const std::string& words, double size) {
             text({0.45 * outer.front().x(), z}, words, size * k);
             z -= 1.6 * size;
         };
-        say(m_pattern.title + ", seen from outside the boat", 5.0);
-        say(wide ? "saw to the full line, the inner face; bevel to the dashed line, the outer face"
-                 : "saw to the full line, the outer face; bevel to the dashed line, the inner face",
-            3.0);
-        say("for a board " + formatLength(form.thickness, m_units, 16) +
-                " thick; the top as you like it, above the sheer",
-            3.0);
-        say("rake " + degreesText(std::abs(form.rake())) + " from plumb", 3.0);
+        tell(say("{}, seen from outside the boat", m_pattern.title), 5.0);
+        tell(wide ? say("saw to the full line, the inner face; bevel to the dashed line, the outer face")
+                  : say("saw to the full line, the outer face; bevel to the dashed line, the inner face"),
+             3.0);
+        tell(say("for a board {} thick; the top as you like it, above the sheer",
+                 formatLength(form.thickness, m_units, 16)),
+             3.0);
+        tell(say("rake {} from plumb", degreesText(std::abs(form.rake()))), 3.0);
         return std::move(m_pattern);
     }
 
@@ -297,6 +300,7 @@ private:
 } // namespace
 
 std::vector<Pattern> mouldPatterns(const Project& project, const MouldSet& set, Units units) {
+    const Speaking speaking(project.language);
     Drawer drawer(project, units);
     std::vector<Pattern> patterns;
     for (const Mould& mould : set.moulds)

@@ -4,6 +4,7 @@
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/words.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -118,7 +119,7 @@ Text nameIn(const NamePlace& place, const std::string& name, double scale, doubl
 }
 
 std::string sheetName(std::size_t index) {
-    return "sheet " + std::to_string(index + 1);
+    return say("sheet {}|of board", index + 1);
 }
 
 std::string capital(std::string words) {
@@ -128,7 +129,7 @@ std::string capital(std::string words) {
 }
 
 std::string byText(double length, double width, Units units) {
-    return formatLength(length, units, 16) + " by " + formatLength(width, units, 16);
+    return say("{} by {}", formatLength(length, units, 16), formatLength(width, units, 16));
 }
 
 double longestSheet(const NestedBoards& boards) {
@@ -151,7 +152,7 @@ std::vector<Item> drawn(const NestedBoards& boards, std::size_t index, double wi
         }
         items.emplace_back(std::move(path));
         const SawnPart& sawn = boards.parts[part.part];
-        names.emplace_back(nameIn(namePlaceOf(part, sawn.outline), sawn.name, scale, high, k));
+        names.emplace_back(nameIn(namePlaceOf(part, sawn.outline), say(sawn.name), scale, high, k));
     }
     items.insert(items.end(), names.begin(), names.end());
     return items;
@@ -170,7 +171,7 @@ std::vector<SawnPart> sawnParts(const MouldSet& set) {
         }
     }
     for (const StemForm& form : set.stemForms)
-        parts.push_back({std::string(toText(form.end)) + " stem", form.outline});
+        parts.push_back({form.end == End::Bow ? sayable("bow stem") : sayable("stern stem"), form.outline});
     return parts;
 }
 
@@ -217,7 +218,7 @@ std::vector<Pattern> nestedPatterns(const NestedBoards& boards) {
     for (std::size_t i = 0; i < boards.nesting.sheets.size(); ++i) {
         Pattern pattern;
         pattern.file = "moulds-on-sheet-" + std::string(i + 1 < 10 ? "0" : "") + std::to_string(i + 1);
-        pattern.title = "Moulds on " + sheetName(i);
+        pattern.title = say("Moulds on {}", sheetName(i));
         const SheetSize& size = boards.sizeOf(i);
         pattern.lines.push_back({Layer::Mark,
                                  {{0, 0}, {size.length, 0}, {size.length, size.width}, {0, size.width}},
@@ -229,8 +230,9 @@ std::vector<Pattern> nestedPatterns(const NestedBoards& boards) {
             for (const Vector2d& p : boards.parts[part.part].outline)
                 outline.push_back(part.onSheet(p));
             pattern.lines.push_back({Layer::Cut, std::move(outline), true, LineKind::Visible, {}});
-            pattern.texts.push_back(
-                {namePlaceOf(part, boards.parts[part.part].outline).at, boards.parts[part.part].name, 12.0});
+            pattern.texts.push_back({namePlaceOf(part, boards.parts[part.part].outline).at,
+                                     say(boards.parts[part.part].name),
+                                     12.0});
         }
         patterns.push_back(std::move(pattern));
     }
@@ -239,7 +241,8 @@ std::vector<Pattern> nestedPatterns(const NestedBoards& boards) {
 
 std::vector<Sheet>
 nestedPages(const Project& project, const NestedBoards& boards, Units units, PageSize size) {
-    ListPages pages(pageOf(size), project.name + ", moulds on sheets");
+    const Speaking speaking(project.language);
+    ListPages pages(pageOf(size), say("{}, moulds on sheets", project.name));
     const Nesting& nesting = boards.nesting;
     const std::size_t laid = boards.parts.size() - nesting.tooLarge.size() - nesting.left.size();
     std::string sizes;
@@ -248,17 +251,21 @@ nestedPages(const Project& project, const NestedBoards& boards, Units units, Pag
         if (count == 0)
             continue;
         const SheetSize& each = boards.goods.sizes[s];
-        sizes += (sizes.empty() ? "" : " and ") +
-                 countText(static_cast<std::size_t>(count), "sheet", "sheets") + " of " +
-                 byText(each.length, each.width, units);
+        const std::string some = say("{} of {}|sheets",
+                                     countText(static_cast<std::size_t>(count), say("sheet"), say("sheets")),
+                                     byText(each.length, each.width, units));
+        sizes = sizes.empty() ? some : say("{} and {}", sizes, some);
     }
     if (laid > 0)
-        pages.text(sizes + ", " + formatLength(project.moulds.thickness, units, 16) + " thick, hold " +
-                   countText(laid, "part", "parts") + " with " + formatLength(boards.goods.gap, units, 16) +
-                   " between them for the saw; by their area alone " +
-                   countText(static_cast<std::size_t>(nesting.leastByArea), "sheet", "sheets") +
-                   " would be needed at least. The board is taken to have no grain. S and P are the halves "
-                   "that stand on either side of a stem form.");
+        pages.text(
+            say("{}, {} thick, hold {} with {} between them for the saw; by their area alone {} would be "
+                "needed at least. The board is taken to have no grain. S and P are the halves that stand "
+                "on either side of a stem form.",
+                sizes,
+                formatLength(project.moulds.thickness, units, 16),
+                countText(laid, say("part"), say("parts")),
+                formatLength(boards.goods.gap, units, 16),
+                countText(static_cast<std::size_t>(nesting.leastByArea), say("sheet"), say("sheets"))));
     for (const Finding& finding : nestingFindings(boards, units))
         pages.text(finding.text);
     for (std::size_t i = 0; i < nesting.sheets.size(); ++i) {

@@ -2,6 +2,7 @@
 
 #include "core/sheets/drawing.hpp"
 #include "core/sheets/type.hpp"
+#include "core/words/language.hpp"
 
 #include <Eigen/Core>
 
@@ -35,6 +36,7 @@ struct Pattern {
     std::string title; ///< for people
     std::vector<PatternLine> lines;
     std::vector<PatternText> texts;
+    Language language = languageSpoken(); ///< that its words are in
 };
 
 /// Box around a pattern's lines, mm; `top` is the larger second coordinate.

@@ -3,7 +3,9 @@
 #include "core/sheets/sheet_svg.hpp"
 #include "core/units/number_text.hpp"
 
+#include <algorithm>
 #include <array>
+#include <string_view>
 #include <utility>
 
 namespace sheerlay::core {
@@ -21,13 +23,30 @@ std::string number(double value) {
     return numberText(value == 0.0 ? 0.0 : value, decimals);
 }
 
-/// R12 knows no letters beyond ASCII; the degree sign has its own writing there.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 7> twoLetters{{{"\u00E4", "ae"},
+                                                                                   {"\u00F6", "oe"},
+                                                                                   {"\u00FC", "ue"},
+                                                                                   {"\u00C4", "Ae"},
+                                                                                   {"\u00D6", "Oe"},
+                                                                                   {"\u00DC", "Ue"},
+                                                                                   {"\u00DF", "ss"}}};
+
+/// R12 knows no letters beyond ASCII; the degree sign has its own writing there, German letters two.
 std::string dxfText(const std::string& text) {
     std::string plain;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const auto c = static_cast<unsigned char>(text[i]);
         if (c == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) == 0xB0) {
             plain += "%%d";
+            ++i;
+        } else if (const auto letter =
+                       i + 1 < text.size()
+                           ? std::ranges::find(twoLetters,
+                                               text.substr(i, 2),
+                                               &std::pair<std::string_view, std::string_view>::first)
+                           : twoLetters.end();
+                   letter != twoLetters.end()) {
+            plain += letter->second;
             ++i;
         } else if (c < 0x80) {
             plain += c < 0x20 ? ' ' : text[i];

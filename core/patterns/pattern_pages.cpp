@@ -2,6 +2,7 @@
 
 #include "core/sheets/compose.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -272,21 +273,19 @@ private:
                                               shortened(line, width, size, weight),
                                               {.size = size, .weight = weight}));
         };
-        put(5,
-            m_pattern.title + ", page " + std::to_string(number) + " of " + std::to_string(count),
-            4.0,
-            Weight::SemiBold);
+        put(5, say("{}, page {} of {}", m_pattern.title, number, count), 4.0, Weight::SemiBold);
         put(9.5,
-            m_boat + ". Print at 100 %, never fitted to the page; measure the bars both ways before you saw.",
+            say("{}. Print at 100 %, never fitted to the page; measure the bars both ways before you saw.",
+                m_boat),
             2.8,
             Weight::Regular);
         put(13.5,
-            "Lay crosses over crosses where the letters are alike. Line width: the middle of the line "
-            "counts.",
+            say("Lay crosses over crosses where the letters are alike. Line width: the middle of the line "
+                "counts."),
             2.8,
             Weight::Regular);
         put(17.5,
-            "Saws: guard on, hands clear, eyes and ears covered. Draw the dust off and wear a mask.",
+            say("Saws: guard on, hands clear, eyes and ears covered. Draw the dust off and wear a mask."),
             2.8,
             Weight::Regular);
     }
@@ -317,6 +316,7 @@ private:
 } // namespace
 
 std::vector<PatternPage> pagesOf(const Pattern& pattern, const Page& page, const std::string& boat) {
+    const Speaking speaking(pattern.language);
     return Tiler(pattern, page, boat).make();
 }
 

@@ -31,6 +31,7 @@ Expected<PatternSet, std::string> patternSet(const Project& project,
     auto frame = mouldsOf(project, hull);
     if (!frame)
         return unexpected(frame.error());
+    const Speaking speaking(project.language);
     PatternSet set;
     set.frame = std::move(frame).value();
     set.moulds = mouldPatterns(project, set.frame, units);
@@ -38,6 +39,7 @@ Expected<PatternSet, std::string> patternSet(const Project& project,
     if (fitout)
         set.parts = fitoutPatterns(*fitout, units);
     set.boards = nestMoulds(set.frame, project.moulds);
+    const Speaking english(Language::English); // findings are kept in it
     set.findings = nestingFindings(set.boards, units);
     return set;
 }

@@ -5,6 +5,7 @@
 #include "core/sheets/pieces.hpp"
 #include "core/sheets/words.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -29,7 +30,7 @@ struct Shown {
     const Piece* piece = nullptr;
     double from = 0.0, to = 0.0; ///< mm along the middle from its bow end
     bool fromStern = false;      ///< marks count from the stern end
-    std::string part;            ///< "", ", bow end"
+    std::string part;            ///< "", "bow end"
 };
 
 /// Runs of the closed outline between two places along the strip; a single closed one where all of it is.
@@ -94,9 +95,9 @@ public:
                 continue;
             }
             if (bow > pointedFrom)
-                all.push_back({&piece, first, first + bow + past, false, ", bow end"});
+                all.push_back({&piece, first, first + bow + past, false, say("bow end")});
             if (stern > pointedFrom)
-                all.push_back({&piece, last - stern - past, last, true, ", stern end"});
+                all.push_back({&piece, last - stern - past, last, true, say("stern end")});
         }
         return all;
     }
@@ -104,14 +105,15 @@ public:
     Pattern draw(const std::vector<Shown>& shown, std::size_t number, std::size_t count) {
         m_pattern = {};
         m_pattern.file = "pointed-strips-" + std::string(number < 10 ? "0" : "") + std::to_string(number);
-        m_pattern.title = "Pointed strips " + std::to_string(number) + " of " + std::to_string(count);
+        m_pattern.title = say("Pointed strips {} of {}", number, count);
         const double top = 17.0;
         mark({{0.0, top}, {160.0, top}});
         write({0.0, top - 5.0},
-              "Outside up, keel side up, bow to the left; turn over for port. As marked on a straight strip,",
+              say("Outside up, keel side up, bow to the left; turn over for port. As marked on a straight "
+                  "strip,"),
               small);
         write({0.0, top - 9.0},
-              "before it is sprung. No laps: to the line on the boat. Measure the gap before you cut.",
+              say("before it is sprung. No laps: to the line on the boat. Measure the gap before you cut."),
               small);
         double y = -pitch * 0.55;
         for (const Shown& one : shown) {
@@ -161,10 +163,13 @@ private:
                 continue;
             const double x = station.along - shown.from;
             mark({{x, y - half - 3.0}, {x, y + station.width / 2}}, LineKind::Hidden);
-            middleText({x, y - half - 6.5}, "station " + m_names[station.station], small);
+            middleText({x, y - half - 6.5}, say("station {}", m_names[station.station]), small);
         }
-        const std::string where = shown.fromStern ? "marks from the stern end" : "marks from the bow end";
-        write({0.0, y + half + 10.5}, shown.piece->name() + shown.part + ", " + where, large);
+        const std::string where =
+            shown.fromStern ? say("marks from the stern end") : say("marks from the bow end");
+        write({0.0, y + half + 10.5},
+              shown.piece->name() + (shown.part.empty() ? "" : ", " + shown.part) + ", " + where,
+              large);
     }
 
     const LoftedHull& m_hull;
@@ -177,6 +182,7 @@ private:
 
 std::vector<Pattern>
 stripPatterns(const Project& project, const LoftedHull& hull, const Plan& plan, Units units) {
+    const Speaking speaking(project.language);
     const std::vector<Piece> pieces = piecesOf(plan);
     const std::vector<Shown> all = StripDrawer::chosen(pieces);
     const std::size_t count = (all.size() + perPattern - 1) / perPattern;

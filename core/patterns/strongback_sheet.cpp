@@ -4,6 +4,8 @@
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/words.hpp"
 #include "core/units/length.hpp"
+#include "core/words/heard.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <map>
@@ -68,11 +70,12 @@ public:
                                           LineKind::Hidden));
         const double type = typeSize::small * m_k;
         m_items.emplace_back(makeText({0.0, m_across + wide + 4.6 * m_k},
-                                      "from above; dashed: the two diagonals to compare",
+                                      say("from above; dashed: the two diagonals to compare"),
                                       {.size = type, .colour = colours::pencil}));
-        m_items.emplace_back(makeText({0.0, m_beam + tall + 4.6 * m_k},
-                                      "from starboard, keel up, bow to the left; cross strokes: the sheer",
-                                      {.size = type, .colour = colours::pencil}));
+        m_items.emplace_back(
+            makeText({0.0, m_beam + tall + 4.6 * m_k},
+                     say("from starboard, keel up, bow to the left; cross strokes: the sheer"),
+                     {.size = type, .colour = colours::pencil}));
         return std::move(m_items);
     }
 
@@ -86,37 +89,40 @@ private:
 
 std::vector<std::string> steps(const StrongbackPlan& plan, Units units) {
     return {
-        "Build the strongback straight and out of twist: " + told(plan.length, units) + " long, " +
-            told(plan.width, units) + " wide, " + told(plan.height, units) +
-            " high. Its two diagonals from corner to corner are " + told(plan.diagonal, units) + " each.",
-        "Level it both ways and fasten it to the floor, or weigh it down, so that it can't move.",
-        "Stretch a string over the middle of its top from end to end: the centreline. Snap or draw it.",
-        "Mark the station lines square across it at the places listed, all measured from the forward end "
-        "with "
-        "one tape, never one from the other. From the first line to the last is " +
-            told(plan.checkLength, units) +
-            "; the diagonals between these two lines, from side to side, are " +
-            told(plan.checkDiagonal, units) + " each.",
-        "Fasten a cleat along each line, on the side listed, its middle on the centreline, so that the "
-        "mould's "
-        "governing face comes to stand on the line.",
-        "Set the moulds plumb, centreline on the string, foot on the strongback. Check each height above the "
-        "strongback's top against the list, and sight along the sheer marks and a batten over the keel.",
-        "Clamp or screw the moulds to their cleats; stem forms stand plumb on the centreline against the "
-        "mould "
-        "named."};
+        say("Build the strongback straight and out of twist: {} long, {} wide, {} high. Its two diagonals "
+            "from "
+            "corner to corner are {} each.",
+            told(plan.length, units),
+            told(plan.width, units),
+            told(plan.height, units),
+            told(plan.diagonal, units)),
+        say("Level it both ways and fasten it to the floor, or weigh it down, so that it can't move."),
+        say("Stretch a string over the middle of its top from end to end: the centreline. Snap or draw it."),
+        say("Mark the station lines square across it at the places listed, all measured from the forward end "
+            "with one tape, never one from the other. From the first line to the last is {}; the diagonals "
+            "between these two lines, from side to side, are {} each.",
+            told(plan.checkLength, units),
+            told(plan.checkDiagonal, units)),
+        say("Fasten a cleat along each line, on the side listed, its middle on the centreline, so that the "
+            "mould's governing face comes to stand on the line."),
+        say("Set the moulds plumb, centreline on the string, foot on the strongback. Check each height above "
+            "the strongback's top against the list, and sight along the sheer marks and a batten over the "
+            "keel."),
+        say("Clamp or screw the moulds to their cleats; stem forms stand plumb on the centreline against the "
+            "mould named.")};
 }
 
 std::vector<ListRow> partsOf(const Project& project, const MouldSet& set, Units units) {
     const StrongbackPlan& plan = set.strongback;
-    const std::string board = told(project.moulds.thickness, units) + " board";
-    std::vector<ListRow> rows{
-        {{"2", "sides of the strongback", told(plan.length, units) + " by " + told(plan.height, units)},
-         true},
-        {{"1",
-          "top, or rungs every " + std::string(units == Units::Inches ? "2 ft" : "600 mm"),
-          told(plan.length, units) + " by " + told(plan.width, units)},
-         true}};
+    const std::string board = say("{} board|that is sawn", told(project.moulds.thickness, units));
+    std::vector<ListRow> rows{{{"2",
+                                say("sides of the strongback"),
+                                say("{} by {}", told(plan.length, units), told(plan.height, units))},
+                               true},
+                              {{"1",
+                                say("top, or rungs every {}", units == Units::Inches ? "2 ft" : "600 mm"),
+                                say("{} by {}", told(plan.length, units), told(plan.width, units))},
+                               true}};
     std::map<long, std::pair<int, double>> cleats; // by sixteenth of an inch, or millimetre
     for (const StrongbackPlan::Place& place : plan.places) {
         const double step = units == Units::Inches ? mmPerInch / 16 : 1.0;
@@ -126,10 +132,12 @@ std::vector<ListRow> partsOf(const Project& project, const MouldSet& set, Units 
     }
     for (const auto& [key, cleat] : cleats)
         rows.push_back(
-            {{std::to_string(cleat.first), "cleats, straight and square", told(cleat.second, units)}, true});
-    rows.push_back({{std::to_string(set.moulds.size()), "moulds by their patterns", board}, true});
+            {{std::to_string(cleat.first), say("cleats, straight and square"), told(cleat.second, units)},
+             true});
+    rows.push_back({{std::to_string(set.moulds.size()), say("moulds by their patterns"), board}, true});
     if (!set.stemForms.empty())
-        rows.push_back({{std::to_string(set.stemForms.size()), "stem forms by their patterns", board}, true});
+        rows.push_back(
+            {{std::to_string(set.stemForms.size()), say("stem forms by their patterns"), board}, true});
     return rows;
 }
 
@@ -139,45 +147,50 @@ std::vector<Sheet> strongbackSheets(const Project& project, const MouldSet& set,
     const StrongbackPlan& plan = set.strongback;
     if (plan.places.empty())
         return {};
-    ListPages pages(pageOf(size), project.name + ", strongback and moulds");
+    const Speaking speaking(project.language);
+    ListPages pages(pageOf(size), say("{}, strongback and moulds", project.name));
     View view(set, pages.width(), pages.size(1.0));
     const double height = view.height();
     pages.drawing(view.items(), height);
     pages.steps(steps(plan, units));
 
-    pages.heading("Where the moulds stand");
+    pages.heading(say("Where the moulds stand"));
     std::vector<ListRow> rows;
     for (const StrongbackPlan::Place& place : plan.places)
         rows.push_back({{place.mould,
                          told(place.along, units),
-                         place.forward ? "after face; cleat abaft" : "forward face; cleat forward",
+                         place.forward ? say("after face; cleat abaft") : say("forward face; cleat forward"),
                          told(place.cleat, units),
                          told(place.sheer, units),
                          told(place.keel, units)},
                         true});
-    pages.list({{"Mould", 1.6, Anchor::Left, Weight::SemiBold},
-                {"From the forward end", 1.5, Anchor::Right},
-                {"Face on the line", 3.2},
-                {"Cleat", 1.1, Anchor::Right},
-                {"Sheer above the top", 1.3, Anchor::Right},
-                {"Keel above the top", 1.3, Anchor::Right}},
+    pages.list({{say("Mould"), 1.6, Anchor::Left, Weight::SemiBold},
+                {say("From the forward end"), 1.5, Anchor::Right},
+                {say("Face on the line"), 3.2},
+                {say("Cleat"), 1.1, Anchor::Right},
+                {say("Sheer above the top"), 1.3, Anchor::Right},
+                {say("Keel above the top"), 1.3, Anchor::Right}},
                rows);
     for (const StemForm& form : set.stemForms)
-        pages.text(std::string("The stem form at the ") + toText(form.end) + " stands against mould " +
-                   form.mould + "; its head reaches " +
-                   told(std::abs(form.edge.front().at.x() - form.endsAt), units) +
-                   " beyond that mould's face.");
+        pages.text(say("The stem form at the {} stands against mould {}; its head reaches {} beyond that "
+                       "mould's face.",
+                       toText(form.end),
+                       form.mould,
+                       told(std::abs(form.edge.front().at.x() - form.endsAt), units)));
     for (const TransomForm& form : set.transoms)
-        pages.text(std::string("The transom at the ") + toText(form.end) + " stands with its outer face " +
-                   told(form.xAtSheer - plan.from, units) +
-                   " from the forward end at the sheer, the sheer there " +
-                   told(plan.top - form.sheerHeight, units) + " above the strongback's top, raked " +
-                   angleText(std::abs(form.rake())) + " from plumb.");
+        pages.text(
+            say("The transom at the {} stands with its outer face {} from the forward end at the sheer, "
+                "the sheer there {} above the strongback's top, raked {} from plumb.",
+                toText(form.end),
+                told(form.xAtSheer - plan.from, units),
+                told(plan.top - form.sheerHeight, units),
+                angleText(std::abs(form.rake()))));
     for (const std::string& sentence : set.leftOut)
-        pages.text(sentence);
-    pages.heading("Parts");
-    pages.list({{"How many", 1.0, Anchor::Left, Weight::SemiBold}, {"What", 3.6}, {"Size", 3.0}},
-               partsOf(project, set, units));
+        pages.text(heard(sentence));
+    pages.heading(say("Parts"));
+    pages.list(
+        {{say("How many"), 1.0, Anchor::Left, Weight::SemiBold}, {say("What"), 3.6}, {say("Size"), 3.0}},
+        partsOf(project, set, units));
     std::vector<Sheet> sheets = pages.take();
     addFeet(sheets, project, units, pageOf(size));
     return sheets;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/planking/plan.hpp"
+#include "core/words/say.hpp"
 
 #include <cmath>
 
@@ -51,35 +52,38 @@ inline constexpr double sagBaseMillimetres = 2000.0; ///< mm, the same in millim
 [[nodiscard]] inline const char* toText(Difficulty difficulty) noexcept {
     switch (difficulty) {
     case Difficulty::Free:
-        return "free";
+        return sayable("free");
     case Difficulty::Clamp:
-        return "clamp";
+        return sayable("clamp");
     case Difficulty::Hard:
-        return "hard";
+        return sayable("hard");
     case Difficulty::Taper:
         break;
     }
-    return "taper or pre-bend";
+    return sayable("taper or pre-bend");
 }
 
 /// What to do with a strip of this class, in whole sentences.
 [[nodiscard]] inline const char* holdingAdvice(Difficulty difficulty) noexcept {
     switch (difficulty) {
     case Difficulty::Free:
-        return "It goes down by hand. One staple or one light clamp at each mould keeps it there.";
+        return sayable("It goes down by hand. One staple or one light clamp at each mould keeps it there.");
     case Difficulty::Clamp:
-        return "Clamp it at every mould, from the middle toward the ends, and set each clamp before you pull "
-               "on to the next.";
+        return sayable(
+            "Clamp it at every mould, from the middle toward the ends, and set each clamp before you pull "
+            "on to the next.");
     case Difficulty::Hard:
-        return "This takes two people, one to pull and one to clamp. Press it flat to every mould while you "
-               "pull, since a strip "
-               "pulled edgewise wants to roll, and leave the clamps until the glue is hard.";
+        return sayable(
+            "This takes two people, one to pull and one to clamp. Press it flat to every mould while you "
+            "pull, since a strip "
+            "pulled edgewise wants to roll, and leave the clamps until the glue is hard.");
     case Difficulty::Taper:
         break;
     }
-    return "Don't force it. Taper this strip or the ones before it so that the bend comes out, or bend it "
-           "wet over a form "
-           "beforehand.";
+    return sayable(
+        "Don't force it. Taper this strip or the ones before it so that the bend comes out, or bend it "
+        "wet over a form "
+        "beforehand.");
 }
 
 /// How far the uncut edge lies off the middle of a straight edge: kappa L^2 / 8.

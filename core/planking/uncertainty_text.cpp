@@ -3,6 +3,7 @@
 #include "core/planking/difficulty.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <array>
 #include <cmath>
@@ -31,19 +32,22 @@ std::string edgeBendPlusMinus(double deviation, Units units) {
     const double bend = std::max(0.01, roundedUp(printedDeviations * deviation * 1000.0, 0.01)); // 1/m
     const bool inches = units == Units::Inches;
     const double sag = sagOver(bend / 1000.0, inches ? sagBaseInches : sagBaseMillimetres);
-    return "+/- " + numberText(bend, 2) + " per metre (" + coarseText(sag, units) +
-           (inches ? " over 8 ft)" : " over 2 m)");
+    const std::string number = numberText(bend, 2), told = coarseText(sag, units);
+    return inches ? say("+/- {} per metre ({} over 8 ft)", number, told)
+                  : say("+/- {} per metre ({} over 2 m)", number, told);
 }
 
 std::string twistPlusMinus(double deviation, Units units) {
     const double degrees = printedDeviations * deviation * 180 / std::numbers::pi;
     if (units == Units::Inches) {
         const double halves = std::max(0.5, roundedUp(degrees * mmPerFoot, 0.5));
-        return "+/- " + numberText(halves, halves == std::round(halves) ? 0 : 1) +
-               (halves == 1.0 ? " degree in a foot" : " degrees in a foot");
+        const std::string number = numberText(halves, halves == std::round(halves) ? 0 : 1);
+        return halves == 1.0 ? say("+/- {} degree in a foot", number)
+                             : say("+/- {} degrees in a foot", number);
     }
     const double whole = std::max(1.0, roundedUp(degrees * 1000.0, 1.0));
-    return "+/- " + numberText(whole, 0) + (whole == 1.0 ? " degree in a metre" : " degrees in a metre");
+    return whole == 1.0 ? say("+/- {} degree in a metre", numberText(whole, 0))
+                        : say("+/- {} degrees in a metre", numberText(whole, 0));
 }
 
 std::string lengthPlusMinus(double deviation, Units units) {
@@ -53,16 +57,24 @@ std::string lengthPlusMinus(double deviation, Units units) {
 std::string toText(const PlanUncertainty& u, Units units) {
     const std::string usual = lengthPlusMinus(u.lengthTypical, units);
     const std::string worst = lengthPlusMinus(u.length, units);
-    std::string text = "Rounding of the table moves edge bend by " + edgeBendPlusMinus(u.edgeBend, units) +
-                       ", twist by " + twistPlusMinus(u.twist, units) + ", strip lengths by " + usual;
-    if (worst != usual)
-        text += " (the most pointed by " + worst + ")";
-    if (u.shutterWidth)
-        text += ", half girth by " + lengthPlusMinus(u.halfGirth, units) + " and the shutter's width by " +
-                lengthPlusMinus(*u.shutterWidth, units);
-    else
-        text += " and half girth by " + lengthPlusMinus(u.halfGirth, units);
-    return text + ". Away from the stations it may be more, bend and twist most.";
+    const std::string bend = edgeBendPlusMinus(u.edgeBend, units), twist = twistPlusMinus(u.twist, units),
+                      girth = lengthPlusMinus(u.halfGirth, units),
+                      lengths = worst != usual ? say("{} (the most pointed by {})", usual, worst) : usual;
+    const std::string moved =
+        u.shutterWidth ? say("Rounding of the table moves edge bend by {}, twist by {}, strip lengths by {}, "
+                             "half girth by {} and the shutter's width by {}.",
+                             bend,
+                             twist,
+                             lengths,
+                             girth,
+                             lengthPlusMinus(*u.shutterWidth, units))
+                       : say("Rounding of the table moves edge bend by {}, twist by {}, strip lengths by {} "
+                             "and half girth by {}.",
+                             bend,
+                             twist,
+                             lengths,
+                             girth);
+    return moved + " " + say("Away from the stations it may be more, bend and twist most.");
 }
 
 std::string lengthText(double millimetres, double finest, double plusMinus, Units units) {

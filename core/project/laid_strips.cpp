@@ -25,6 +25,7 @@ bool plansAlike(const Project& a, const Project& b) {
     Project other = b;
     other.journal.laid = a.journal.laid;
     other.putAside = a.putAside;
+    other.language = a.language;
     return a == other;
 }
 

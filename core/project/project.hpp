@@ -7,6 +7,7 @@
 #include "core/project/mould_choices.hpp"
 #include "core/project/put_aside.hpp"
 #include "core/project/stock.hpp"
+#include "core/words/language.hpp"
 
 #include <array>
 #include <optional>
@@ -168,6 +169,7 @@ struct Planking {
 struct Project {
     std::string name;
     Units units = Units::Millimetres;
+    Language language = Language::English; ///< of the paper; never changes a plan
     HullTable hull;
     StripStock strips;
     Planking planking;

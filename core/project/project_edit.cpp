@@ -90,6 +90,7 @@ Project carryOver(const Project& base, const Project& mine, const Project& their
         if (!(mine.*part == base.*part))
             both.*part = mine.*part;
     };
+    takePart(&Project::language);
     takePart(&Project::hull);
     takePart(&Project::strips);
     takePart(&Project::moulds);

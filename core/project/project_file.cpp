@@ -87,6 +87,20 @@ void readHeading(TableView& file, Reading& reading, Project& project) {
     reading.unitsKnown = units.has_value();
 }
 
+/// What is said of the project itself, beside its heading.
+Language readLanguage(TableView& file) {
+    auto view = file.table("project", Need::Optional, "a table [project]");
+    if (!view)
+        return Language::English;
+    std::vector<TableView::Choice<Language>> codes;
+    for (const LanguageName& name : allLanguages())
+        codes.emplace_back(name.code, name.language);
+    const auto language = view->choice<Language>(
+        "language", Need::Optional, std::span<const TableView::Choice<Language>>(codes));
+    view->reportUnknown();
+    return language.value_or(Language::English);
+}
+
 Expected<ReadProject, std::vector<FileMessage>>
 readTables(const toml::table& root, const SourceText& source, const std::string& fileName) {
     Messages messages(fileName);
@@ -95,6 +109,7 @@ readTables(const toml::table& root, const SourceText& source, const std::string&
     ReadProject read;
     read.project.name = std::filesystem::path(fileName).stem().string();
     readHeading(file, reading, read.project);
+    read.project.language = readLanguage(file);
     read.project.hull = readHull(file, reading);
     read.project.strips = readStrips(file, reading);
     read.project.planking = readPlanking(file, read.project.strips, reading);

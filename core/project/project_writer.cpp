@@ -297,6 +297,10 @@ std::string writeProject(const Project& project) {
     out.line("format", "1");
     out.line("name", inQuotes(project.name));
     out.line("units", project.units == Units::Inches ? "\"in\"" : "\"mm\"");
+    if (project.language != Language::English) {
+        out.heading("[project]");
+        out.line("language", inQuotes(std::string(nameOf(project.language).code)));
+    }
     out.heading("[hull]");
     out.line("drawn-to", project.hull.drawnTo == DrawnTo::Outside ? "\"outside\"" : "\"moulds\"");
     out.line("rounded-to", out.length(project.hull.roundedTo));

@@ -81,6 +81,10 @@ public:
     template <class E>
     [[nodiscard]] std::optional<E>
     choice(std::string_view key, Need need, std::initializer_list<Choice<E>> words) {
+        return choice<E>(key, need, std::span<const Choice<E>>(words.begin(), words.size()));
+    }
+    template <class E>
+    [[nodiscard]] std::optional<E> choice(std::string_view key, Need need, std::span<const Choice<E>> words) {
         std::string would;
         std::size_t left = words.size();
         for (const auto& word : words)

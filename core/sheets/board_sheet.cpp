@@ -3,6 +3,7 @@
 #include "core/sheets/words.hpp"
 #include "core/stock/stock_words.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -24,7 +25,7 @@ std::vector<ListRow> woodRows(const StockPlan& stock, Units units) {
                          std::to_string(use.pieces),
                          std::to_string(use.joints),
                          runOfStrip(use.needed, units),
-                         numberText(std::max(0.0, 100.0 * use.gap()), 1) + " percent"}});
+                         say("{} percent", numberText(std::max(0.0, 100.0 * use.gap()), 1))}});
     return rows;
 }
 
@@ -36,22 +37,23 @@ std::vector<std::string> advice(const Project& project, const StockPlan& stock, 
             longest = std::max(longest, piece.toCut);
     std::vector<std::string> texts;
     texts.push_back(
-        "Choose clear boards, straight in the grain and flat sawn or quartered alike, free of "
-        "knots, shakes and pith over " +
-        pieceText(longest, units) + " at least, the longest piece; " + pieceText(asked.endTrim, units) +
-        " at each end may be checked. Bring the actual sizes home: a board thinner or narrower than "
-        "listed gives fewer strips.");
-    texts.push_back("Spare strips are " + numberText(100.0 * asked.spare, 0) +
-                    " percent of those needed, filled up to whole boards.");
+        say("Choose clear boards, straight in the grain and flat sawn or quartered alike, free of knots, "
+            "shakes and pith over {} at least, the longest piece; {} at each end may be checked. Bring the "
+            "actual sizes home: a board thinner or narrower than listed gives fewer strips.",
+            pieceText(longest, units),
+            pieceText(asked.endTrim, units)));
+    texts.push_back(say("Spare strips are {} percent of those needed, filled up to whole boards.",
+                        numberText(100.0 * asked.spare, 0)));
     return texts;
 }
 
 } // namespace
 
 Sheet boardSheet(const Project& project, const StockPlan& stock, Units units, PageSize size) {
+    const Speaking speaking(project.language);
     // smaller only where there are so many lots that one page wouldn't hold them
     for (double zoom = 1.0;; zoom *= 0.9) {
-        ListPages pages(pageOf(size), project.name + ", boards to buy", zoom);
+        ListPages pages(pageOf(size), say("{}, boards to buy", project.name), zoom);
         std::vector<ListRow> rows;
         int boards = 0;
         double feet = 0.0, cost = 0.0;
@@ -75,39 +77,44 @@ Sheet boardSheet(const Project& project, const StockPlan& stock, Units units, Pa
         }
         if (several)
             rows.push_back({{std::to_string(boards),
-                             "all",
+                             say("all|boards"),
                              "",
                              "",
                              numberText(feet, 0),
                              "",
                              priced ? money(cost) : ""}});
-        pages.list({{"Boards", 1.0, Anchor::Left, Weight::Bold},
-                    {"Lot", 0.8, Anchor::Left, Weight::SemiBold},
-                    {"Thick, wide, long, actual", 5.6},
-                    {"Strips each", 1.0, Anchor::Right},
-                    {"Board feet", 1.0, Anchor::Right},
-                    {"Price", 1.2, Anchor::Right},
-                    {"Cost", 1.2, Anchor::Right}},
+        pages.list({{say("Boards"), 1.0, Anchor::Left, Weight::Bold},
+                    {say("Lot"), 0.8, Anchor::Left, Weight::SemiBold},
+                    {say("Thick, wide, long, actual"), 5.6},
+                    {say("Strips each"), 1.0, Anchor::Right},
+                    {say("Board feet"), 1.0, Anchor::Right},
+                    {say("Price"), 1.2, Anchor::Right},
+                    {say("Cost"), 1.2, Anchor::Right}},
                    rows);
         for (const LotUse& use : stock.lots)
             if (use.missing > 0)
-                pages.text("Lot " + use.lot.name + " holds " + std::to_string(use.missing) +
-                           (use.missing == 1 ? " board" : " boards") + " fewer than are needed.");
+                pages.text(
+                    use.missing == 1
+                        ? say("Lot {} holds {} board fewer than are needed.", use.lot.name, use.missing)
+                        : say("Lot {} holds {} boards fewer than are needed.", use.lot.name, use.missing));
         for (const std::string& text : advice(project, stock, units))
             pages.text(text);
-        pages.heading("What the boat takes");
-        pages.list({{"Wood", 2.6, Anchor::Left, Weight::SemiBold},
-                    {"Strips", 1.0, Anchor::Right},
-                    {"Pieces", 1.0, Anchor::Right},
-                    {"Scarfs", 1.0, Anchor::Right},
-                    {"Strip, scarfs included", 1.8, Anchor::Right},
-                    {"Over the least", 1.6, Anchor::Right}},
+        pages.heading(say("What the boat takes"));
+        pages.list({{say("Wood"), 2.6, Anchor::Left, Weight::SemiBold},
+                    {say("Strips"), 1.0, Anchor::Right},
+                    {say("Pieces"), 1.0, Anchor::Right},
+                    {say("Scarfs"), 1.0, Anchor::Right},
+                    {say("Strip, scarfs included"), 1.8, Anchor::Right},
+                    {say("Over the least"), 1.6, Anchor::Right}},
                    woodRows(stock, units));
-        pages.text("Bare planking weighs about " + weightText(stock.weight, units) +
-                   " at 12 percent moisture, planed and sanded no further than milled.");
-        pages.text("Board feet are tallied as a yard does: nominal thickness of at least an inch, actual "
-                   "width, length in whole feet. Over the least: how much more this cutting costs than the "
-                   "best there can be, at most.");
+        pages.text(
+            say("Bare planking weighs about {} at 12 percent moisture, planed and sanded no further than "
+                "milled.",
+                weightText(stock.weight, units)));
+        pages.text(
+            say("Board feet are tallied as a yard does: nominal thickness of at least an inch, actual "
+                "width, length in whole feet. Over the least: how much more this cutting costs than the "
+                "best there can be, at most."));
         std::vector<Sheet> sheets = pages.take();
         constexpr double smallest = 0.3;
         if (sheets.size() == 1 || zoom < smallest)

@@ -8,6 +8,7 @@
 #include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -32,19 +33,25 @@ std::vector<Fact> factsOf(const Project& project, const LoftedHull& hull, const 
     for (int row = plan.firstRow; row <= plan.lastRow; ++row)
         rows += row != 0 ? 1 : 0;
     std::vector<Fact> facts{
-        {"Length, beam", placeText(hull.laid.length, units) + " by " + placeText(hull.laid.beam, units)},
-        {"Strip",
-         stockText(project.strips.width, units) + " by " + stockText(project.strips.thickness, units) +
-             ", covers " + stockText(plan.coverWidth, units)},
-        {"Rows, pieces",
-         countText(static_cast<std::size_t>(rows), "row", "rows") + " a side, " +
-             countText(plan.strips.size(), "piece", "pieces")},
-        {"Strip to cut", runText(total, units) + " in all, without spares"}};
+        {say("Length, beam"),
+         say("{} by {}", placeText(hull.laid.length, units), placeText(hull.laid.beam, units))},
+        {say("Strip"),
+         say("{} by {}, covers {}",
+             stockText(project.strips.width, units),
+             stockText(project.strips.thickness, units),
+             stockText(plan.coverWidth, units))},
+        {say("Rows, pieces"),
+         say("{} a side, {}",
+             countText(static_cast<std::size_t>(rows), say("row"), say("rows")),
+             countText(plan.strips.size(), say("piece"), say("pieces")))},
+        {say("Strip to cut"), say("{} in all, without spares", runText(total, units))}};
     if (worst != nullptr) {
         const Places places(project, hull);
-        facts.push_back({"Worst edge bend",
-                         std::string(toText(difficultyOf(*worst))) + ": " + worst->id + ", about " +
-                             sagText(worst->edgeBend.maxAbs, units)});
+        facts.push_back({say("Worst edge bend"),
+                         say("{}: {}, about {}",
+                             say(toText(difficultyOf(*worst))),
+                             worst->id,
+                             sagText(worst->edgeBend.maxAbs, units))});
         facts.push_back({"", places.at(worst->edgeBend.atX)});
     }
     return facts;
@@ -53,20 +60,19 @@ std::vector<Fact> factsOf(const Project& project, const LoftedHull& hull, const 
 std::vector<std::string> landmarksOf(const Plan& plan, Units units) {
     std::vector<std::string> texts;
     const auto rows = [](const RowRange& range) {
-        return range.first == range.last
-                   ? "row " + std::to_string(range.first)
-                   : "rows " + std::to_string(range.first) + " to " + std::to_string(range.last);
+        return range.first == range.last ? say("row {}|of the ends", range.first)
+                                         : say("rows {} to {}|of the ends", range.first, range.last);
     };
     if (plan.marks.weaveBow)
-        texts.push_back("At the bow the ends of " + rows(*plan.marks.weaveBow) + " are woven.");
+        texts.push_back(say("At the bow the ends of {} are woven.", rows(*plan.marks.weaveBow)));
     if (plan.marks.weaveStern)
-        texts.push_back("At the stern the ends of " + rows(*plan.marks.weaveStern) + " are woven.");
+        texts.push_back(say("At the stern the ends of {} are woven.", rows(*plan.marks.weaveStern)));
     if (plan.marks.closingBow)
-        texts.push_back("From row " + std::to_string(*plan.marks.closingBow) +
-                        " on, bow ends land on the bottom's centreline.");
+        texts.push_back(
+            say("From row {} on, bow ends land on the bottom's centreline.", *plan.marks.closingBow));
     if (plan.marks.closingStern)
-        texts.push_back("From row " + std::to_string(*plan.marks.closingStern) +
-                        " on, stern ends land on the bottom's centreline.");
+        texts.push_back(
+            say("From row {} on, stern ends land on the bottom's centreline.", *plan.marks.closingStern));
     for (const Strip& strip : plan.strips) {
         if (strip.kind != StripKind::Shutter || strip.widths.empty())
             continue;
@@ -78,11 +84,12 @@ std::vector<std::string> landmarksOf(const Plan& plan, Units units) {
         const double widePlusMinus =
             plan.uncertainty ? printedDeviations * plan.uncertainty->shutterWidth.value_or(0.0) : 0.0;
         const bool inches = units == Units::Inches;
-        texts.push_back("The closing plank " + strip.id + " is about " +
-                        lengthText(strip.length, inches ? mmPerInch / 4 : 5.0, longPlusMinus, units) +
-                        " long and " +
-                        lengthText(widest, inches ? mmPerInch / 16 : 1.0, widePlusMinus, units) +
-                        " wide at its widest. Measure the gap before you cut it.");
+        texts.push_back(
+            say("The closing plank {} is about {} long and {} wide at its widest. Measure the gap before you "
+                "cut it.",
+                strip.id,
+                lengthText(strip.length, inches ? mmPerInch / 4 : 5.0, longPlusMinus, units),
+                lengthText(widest, inches ? mmPerInch / 16 : 1.0, widePlusMinus, units)));
     }
     if (plan.uncertainty)
         texts.push_back(toText(*plan.uncertainty, units));
@@ -107,17 +114,17 @@ public:
         : m_page(page), m_units(units), m_room(roomOf(page)), m_k(page.scale) {}
 
     std::vector<Sheet> make(const Project& project, const LoftedHull& hull, const Plan& plan) {
-        m_sheets.push_back(blankSheet(m_page, project.name + ", cover"));
+        m_sheets.push_back(blankSheet(m_page, say("{}, cover", project.name)));
         double y = title(project);
         y = table(factsOf(project, hull, plan, m_units), y + size(4.0));
         Flow flow(m_sheets, {{m_room.left, y + size(3.0), m_room.right, m_room.bottom}}, [&] {
-            return std::vector<Box>{newPage(project.name + ", findings continued")};
+            return std::vector<Box>{newPage(say("{}, findings continued", project.name))};
         });
-        list(flow, "Landmarks", landmarksOf(plan, m_units));
+        list(flow, say("Landmarks"), landmarksOf(plan, m_units));
         std::vector<std::string> findings = findingsOf(project, hull, plan);
         if (findings.empty())
-            findings.emplace_back("Nothing that asks for care was found.");
-        list(flow, "Findings, heaviest first", findings);
+            findings.push_back(say("Nothing that asks for care was found."));
+        list(flow, say("Findings, heaviest first"), findings);
         order(plan);
         return std::move(m_sheets);
     }
@@ -135,7 +142,7 @@ private:
         items.emplace_back(makeText({m_room.left, y}, name, {.size = type, .weight = Weight::Bold}));
         y += size(9.0);
         items.emplace_back(makeText({m_room.left, y},
-                                    "Cut sheets, strip by strip, in the order of laying",
+                                    say("Cut sheets, strip by strip, in the order of laying"),
                                     {.size = size(typeSize::table)}));
         y += size(4.0);
         items.emplace_back(makeLine({m_room.left, y}, {m_room.right, y}, LineKind::Visible));
@@ -202,8 +209,9 @@ private:
             strips.push_back(&strip);
         std::stable_sort(
             strips.begin(), strips.end(), [](const Strip* a, const Strip* b) { return a->order < b->order; });
-        std::vector<Box> columns = orderColumns("Laying order and lengths to cut");
-        Flow flow(m_sheets, std::move(columns), [this] { return orderColumns("Laying order, continued"); });
+        std::vector<Box> columns = orderColumns(say("Laying order and lengths to cut"));
+        Flow flow(
+            m_sheets, std::move(columns), [this] { return orderColumns(say("Laying order, continued")); });
         const double type = size(typeSize::note), pitch = size(6.2), base = pitch / 2 + type * capHeight / 2;
         const double box = size(3.4);
         for (const Strip* strip : strips) {
@@ -219,7 +227,7 @@ private:
             const Difficulty difficulty = difficultyOf(*strip);
             slice.items.emplace_back(makeBox(
                 {size(64.0), base - box, size(64.0) + box, base}, LineKind::Thin, colourOf(difficulty)));
-            const std::string word = difficulty == Difficulty::Taper ? "taper" : toText(difficulty);
+            const std::string word = difficulty == Difficulty::Taper ? say("taper") : say(toText(difficulty));
             slice.items.emplace_back(makeText({size(69.0), base}, word, {.size = type}));
             flow.add({slice});
         }
@@ -236,6 +244,7 @@ private:
 
 std::vector<Sheet>
 coverSheets(const Project& project, const LoftedHull& hull, const Plan& plan, Units units, PageSize size) {
+    const Speaking speaking(project.language);
     return Cover(pageOf(size), units).make(project, hull, plan);
 }
 

@@ -9,6 +9,7 @@
 #include "core/sheets/strip_drawing.hpp"
 #include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cctype>
@@ -80,7 +81,7 @@ private:
     double header() {
         std::vector<Item>& items = sheet().items;
         const double width = m_room.right - m_room.left;
-        const std::string row = "Row " + std::to_string(m_piece.row());
+        const std::string row = say("Row {}", m_piece.row());
         const std::string kind = kindWords(m_piece);
         const std::string order = orderWords(m_piece);
         const double noteSize = size(typeSize::note);
@@ -116,7 +117,7 @@ private:
             makeText({m_room.left, lengthBase}, length, {.size = lengthSize, .weight = Weight::Bold}));
         const double after = m_room.left + textWidth(length, lengthSize, Weight::Bold) + size(5.0);
         const std::string between = placeText(strip().length, m_units);
-        std::string words = "to cut; about " + between + " of it stays on the boat. ";
+        std::string words = say("to cut; about {} of it stays on the boat.", between) + " ";
         words += tight ? row + ", " + kind + ", " + order + ". " : "";
         words += neighbourSentence(m_piece, m_plan);
         double type = noteSize;
@@ -151,9 +152,9 @@ private:
             sheet().items.push_back(moved(item, {m_room.left, top}));
         std::string caption = drawing.caption;
         if (m_piece.mirror != nullptr)
-            caption += " " + m_piece.mirror->id + " is the mirror image.";
+            caption += " " + say("{} is the mirror image.", m_piece.mirror->id);
         else if (strip().side == Side::Port)
-            caption += " Shown as its starboard mirror image.";
+            caption += " " + say("Shown as its starboard mirror image.");
         const double baseline = top + height + 1.3 * small;
         sheet().items.emplace_back(
             makeText({m_room.left, baseline},
@@ -190,7 +191,7 @@ private:
         for (const std::string& id : ids) {
             sheet().items.emplace_back(makeText({x, base}, id, {.size = type, .weight = Weight::SemiBold}));
             x += textWidth(id, type, Weight::SemiBold) + size(2.5);
-            for (const char* word : {"milled", "dry fitted", "laid"}) {
+            for (const std::string& word : {say("milled"), say("dry fitted"), say("laid")}) {
                 sheet().items.emplace_back(makeBox({x, base - box, x + box, base}, LineKind::Thin));
                 x += box + size(1.6);
                 sheet().items.emplace_back(makeText({x, base}, word, {.size = type}));
@@ -205,8 +206,9 @@ private:
         m_sheets.push_back(blankSheet(m_page, m_piece.name()));
         const double type = size(8.0);
         const double base = m_room.top + type * capHeight;
-        sheet().items.emplace_back(makeText(
-            {m_room.left, base}, m_piece.name() + ", continued", {.size = type, .weight = Weight::Bold}));
+        sheet().items.emplace_back(makeText({m_room.left, base},
+                                            say("{}, continued", m_piece.name()),
+                                            {.size = type, .weight = Weight::Bold}));
         const double top = base + size(6.0), middle = (m_room.left + m_room.right) / 2, half = size(3.0);
         return {{m_room.left, top, middle - half, m_room.bottom},
                 {middle + half, top, m_room.right, m_room.bottom}};
@@ -219,10 +221,10 @@ private:
         const auto lineAt = [&](const std::string& name, double along, double width) {
             return Line{name, bare(placeText(along, m_units)), bare(widthText(width, m_units))};
         };
-        std::vector<Line> lines{lineAt("bow end", 0.0, widthAt(strip(), 0.0))};
+        std::vector<Line> lines{lineAt(say("bow end"), 0.0, widthAt(strip(), 0.0))};
         for (const StationMark& mark : m_marks)
             lines.push_back(lineAt(m_names[mark.station], mark.along, mark.width));
-        lines.push_back(lineAt("stern end", strip().length, widthAt(strip(), strip().length)));
+        lines.push_back(lineAt(say("stern end"), strip().length, widthAt(strip(), strip().length)));
 
         const double type = size(typeSize::table), heading = size(typeSize::note), pitch = m_tablePitch;
         const double width = flow.width(), alongAt = width - size(25.0);
@@ -230,13 +232,13 @@ private:
         const auto headings = [&] {
             Slice slice{size(7.0), {}, true};
             const double base = size(4.4);
-            const auto put = [&](double x, const char* word, Anchor anchor) {
+            const auto put = [&](double x, const std::string& word, Anchor anchor) {
                 slice.items.emplace_back(makeText(
                     {x, base}, word, {.size = heading, .weight = Weight::SemiBold, .anchor = anchor}));
             };
-            put(0.0, "Station", Anchor::Left);
-            put(alongAt, metric ? "from bow, mm" : "from bow", Anchor::Right);
-            put(width, metric ? "width, mm" : "width", Anchor::Right);
+            put(0.0, say("Station"), Anchor::Left);
+            put(alongAt, metric ? say("from bow, mm") : say("from bow"), Anchor::Right);
+            put(width, metric ? say("width, mm") : say("width"), Anchor::Right);
             slice.items.emplace_back(makeLine({0.0, size(6.2)}, {width, size(6.2)}, LineKind::Thin));
             return slice;
         };
@@ -273,15 +275,15 @@ private:
 
     [[nodiscard]] std::string tableRemark() const {
         const double bead = m_project.strips.width - m_project.strips.coverWidth;
-        std::string text = "Along the strip's middle, from where it meets the line it ends on. ";
-        text += bead > 0.05 ? "Widths are cover; the bead stands " + stockText(bead, m_units) + " beyond."
-                            : "Widths stand square to the middle.";
-        if (strip().planed != PlanedEdge::None) {
-            const bool lower = strip().planed == PlanedEdge::Lower;
-            text += std::string(" Plane the ") + (lower ? "lower" : "upper") +
-                    " edge down to these widths; the " + (lower ? "upper" : "lower") +
-                    " edge stays as it was milled, and its bend is the one told here.";
-        }
+        std::string text = say("Along the strip's middle, from where it meets the line it ends on.") + " ";
+        text += bead > 0.05 ? say("Widths are cover; the bead stands {} beyond.", stockText(bead, m_units))
+                            : say("Widths stand square to the middle.");
+        if (strip().planed == PlanedEdge::Lower)
+            text += " " + say("Plane the lower edge down to these widths; the upper edge stays as it was "
+                              "milled, and its bend is the one told here.");
+        if (strip().planed == PlanedEdge::Upper)
+            text += " " + say("Plane the upper edge down to these widths; the lower edge stays as it was "
+                              "milled, and its bend is the one told here.");
         return text;
     }
 
@@ -318,10 +320,9 @@ private:
 
     void writeEnd(Flow& flow, const StripEnd& end) {
         const Drawing drawing = drawEnd(m_flat, end, m_project.strips.thickness, flow.width(), m_k);
-        std::string name = toText(end.end);
-        name.front() = end.end == End::Bow ? 'B' : 'S';
-        std::vector<Slice> slices{headingSlice(
-            name + " end" + (drawing.caption.empty() ? "" : ", " + drawing.caption), std::nullopt)};
+        const std::string name = end.end == End::Bow ? say("Bow end") : say("Stern end");
+        std::vector<Slice> slices{
+            headingSlice(name + (drawing.caption.empty() ? "" : ", " + drawing.caption), std::nullopt)};
         if (!drawing.items.empty())
             slices.push_back({drawing.height, drawing.items, true});
         std::string words = endText(end, m_units, m_piece.mirror != nullptr);
@@ -358,6 +359,7 @@ std::vector<Sheet> cutSheets(const Project& project,
                              Units units,
                              PageSize size,
                              const StockPlan* stock) {
+    const Speaking speaking(project.language);
     const Page page = pageOf(size);
     std::vector<Sheet> sheets = coverSheets(project, hull, plan, units, size);
     for (const Piece& piece : piecesOf(plan))

@@ -1,7 +1,9 @@
 #include "core/sheets/compose.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/stock_sheets.hpp"
+#include "core/sheets/words.hpp"
 #include "core/stock/stock_words.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <map>
@@ -29,8 +31,8 @@ std::vector<Item> draw(const Label& label, const Box& box, double k) {
         {left + 3.0 * k, arrowAt - 2.0 * k}, {left, arrowAt}, {left + 3.0 * k, arrowAt + 2.0 * k}};
     items.emplace_back(arrow);
     items.emplace_back(makeLine({left, arrowAt}, {left + arrowWidth - 2.0 * k, arrowAt}, LineKind::Visible));
-    items.emplace_back(
-        makeText({left, arrowAt + 2.6 * k + small}, "bow", {.size = small, .colour = colours::pencil}));
+    items.emplace_back(makeText(
+        {left, arrowAt + 2.6 * k + small}, toText(End::Bow), {.size = small, .colour = colours::pencil}));
     items.emplace_back(
         makeText({left + arrowWidth, nameBase}, label.strip, {.size = nameSize, .weight = Weight::Bold}));
     items.emplace_back(makeText({right, nameBase}, label.piece, {.size = note, .anchor = Anchor::Right}));
@@ -49,6 +51,7 @@ std::vector<Item> draw(const Label& label, const Box& box, double k) {
 } // namespace
 
 std::vector<Sheet> labelSheets(const Project& project, const StockPlan& stock, Units units, PageSize size) {
+    const Speaking speaking(project.language);
     std::map<std::string, const StockStrip*> stripOf;
     for (const StockStrip& strip : stock.strips)
         stripOf[strip.strip] = &strip;
@@ -57,11 +60,10 @@ std::vector<Sheet> labelSheets(const Project& project, const StockPlan& stock, U
         for (const Stick::Part& part : stick.parts) {
             const StockStrip& strip = *stripOf.at(part.strip);
             labels.push_back({part.strip,
-                              strip.pieces.size() == 1 ? "whole"
-                                                       : std::to_string(part.number) + " of " +
-                                                             std::to_string(strip.pieces.size()),
+                              strip.pieces.size() == 1 ? say("whole|of a strip")
+                                                       : say("{} of {}", part.number, strip.pieces.size()),
                               pieceText(part.toCut, units),
-                              "from " + stick.name + ", " + spoken(strip.wood)});
+                              say("from {}, {}", stick.name, spoken(strip.wood))});
         }
     const Page page = pageOf(size);
     const Box room = roomOf(page);
@@ -72,10 +74,10 @@ std::vector<Sheet> labelSheets(const Project& project, const StockPlan& stock, U
     for (std::size_t i = 0; i < labels.size(); ++i) {
         const std::size_t place = i % (across * down);
         if (place == 0) {
-            sheets.push_back(blankSheet(page, project.name + ", labels"));
-            const std::string words =
-                "Labels for the pieces, in the order of cutting. Cut apart and tape to the face "
-                "that will lie on the moulds.";
+            sheets.push_back(blankSheet(page, say("{}, labels", project.name)));
+            const std::string words = say(
+                "Labels for the pieces, in the order of cutting. Cut apart and tape to the face that will "
+                "lie on the moulds.");
             sheets.back().items.emplace_back(
                 makeText({room.left, room.top + 4.0 * k},
                          words,

@@ -1,6 +1,7 @@
 #include "core/sheets/list_pages.hpp"
 
 #include "core/sheets/page_frame.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <stdexcept>
@@ -26,7 +27,7 @@ ListPages::ListPages(const Page& page, std::string title, double zoom)
 }
 
 void ListPages::newPage() {
-    const std::string words = m_sheets.empty() ? m_title : m_title + ", continued";
+    const std::string words = m_sheets.empty() ? m_title : say("{}, continued", m_title);
     m_sheets.push_back(blankSheet(m_page, m_title));
     const double wanted = titleSize * m_page.scale, base = m_room.top + wanted * capHeight;
     const double type = sizeToFit(words, width(), wanted, Weight::Bold);

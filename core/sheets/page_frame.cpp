@@ -2,6 +2,7 @@
 
 #include "core/sheets/strip_notes.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 
@@ -36,7 +37,7 @@ std::vector<Item> scaleBar(const Eigen::Vector2d& at, Units units, double small)
         const double tall = i % (parts / 2) == 0 ? 2.5 : 1.3;
         items.emplace_back(makeLine({x, at.y()}, {x, at.y() - tall}, LineKind::Thin));
     }
-    const std::string label = metric ? "100 mm at full size" : "4 in at full size";
+    const std::string label = metric ? say("100 mm at full size") : say("4 in at full size");
     items.emplace_back(makeText({at.x() + length + 2.0, at.y()}, label, {.size = small}));
     return items;
 }
@@ -60,7 +61,7 @@ void addFeet(std::vector<Sheet>& sheets, const Project& project, Units units, co
         const std::vector<Item> bar = scaleBar(barAt, units, small);
         const double barEnd = inkBox(std::get<Text>(bar.back())).right;
         items.insert(items.end(), bar.begin(), bar.end());
-        const std::string number = "page " + std::to_string(i + 1) + " of " + std::to_string(sheets.size());
+        const std::string number = say("page {} of {}", i + 1, sheets.size());
         const double numberWidth = textWidth(number, small, Weight::SemiBold);
         items.emplace_back(makeText({right, bottom - 0.3},
                                     number,

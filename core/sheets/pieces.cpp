@@ -1,5 +1,7 @@
 #include "core/sheets/pieces.hpp"
 
+#include "core/words/say.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -82,40 +84,40 @@ std::vector<Piece> piecesOf(const Plan& plan) {
 
 std::string kindWords(const Piece& piece) {
     const Strip& strip = *piece.strip;
-    std::string sides = "port";
+    std::string sides = say("port");
     if (piece.mirror != nullptr)
-        sides = "one for each side";
+        sides = say("one for each side");
     else if (strip.side == Side::Starboard)
-        sides = "starboard";
+        sides = say("starboard");
     else if (strip.side == Side::Centre)
-        sides = "one over both sides";
+        sides = say("one over both sides");
     switch (strip.kind) {
     case StripKind::Full:
-        return "full width, " + sides;
+        return say("full width, {}", sides);
     case StripKind::Tapered:
         if (strip.planedBack)
-            return "laid whole, planed back to the centreline, " + sides;
+            return say("laid whole, planed back to the centreline, {}", sides);
         if (strip.planed != PlanedEdge::None)
-            return std::string(strip.planed == PlanedEdge::Lower ? "lower" : "upper") + " edge planed, " +
-                   sides;
-        return "tapered, " + sides;
+            return strip.planed == PlanedEdge::Lower ? say("lower edge planed, {}", sides)
+                                                     : say("upper edge planed, {}", sides);
+        return say("tapered, {}", sides);
     case StripKind::Stealer:
-        return "stealer, " + sides;
+        return say("stealer, {}", sides);
     case StripKind::Filler:
-        return "filler, " + sides;
+        return say("filler, {}", sides);
     case StripKind::Shutter:
         break;
     }
-    return "shutter, " + sides;
+    return say("shutter, {}", sides);
 }
 
 std::string orderWords(const Piece& piece) {
     const std::string first = std::to_string(piece.order());
     if (piece.mirror == nullptr)
-        return "laid as number " + first;
+        return say("laid as number {}", first);
     const int second = std::max(piece.strip->order, piece.mirror->order);
-    return "laid as " + first + " and " + std::to_string(second) +
-           (piece.portFirst() ? ", port first" : ", starboard first");
+    return piece.portFirst() ? say("laid as {} and {}, port first", first, second)
+                             : say("laid as {} and {}, starboard first", first, second);
 }
 
 std::string namesInRow(const Plan& plan, int row, const Piece& beside) {
@@ -129,7 +131,9 @@ std::string namesInRow(const Plan& plan, int row, const Piece& beside) {
     }
     std::string text;
     for (std::size_t i = 0; i < names.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+        text = i == 0                  ? names[i]
+               : i + 1 == names.size() ? say("{} and {}", text, names[i])
+                                       : text + ", " + names[i];
     return text;
 }
 

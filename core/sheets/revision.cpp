@@ -2,6 +2,7 @@
 
 #include "core/sheets/compose.hpp"
 #include "core/sheets/page_frame.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -45,8 +46,7 @@ private:
 };
 
 bool isPageNumber(const Text& text) {
-    return text.runs.size() == 1 && text.runs.front().text.starts_with("page ") &&
-           text.runs.front().text.find(" of ") != std::string::npos;
+    return text.runs.size() == 1 && isSaid(text.runs.front().text, "page {} of {}");
 }
 
 std::string printOf(const Sheet& sheet) {
@@ -108,7 +108,7 @@ std::vector<Sheet> withRevisions(std::vector<Sheet> sheets, const SheetRecord& r
         if (record.entries[i].since > 1)
             sheets[i].items.emplace_back(
                 makeText({room.right, room.bottom + 5.4 * page.scale},
-                         "revision " + std::to_string(record.entries[i].since),
+                         say("revision {}", record.entries[i].since),
                          {.size = type, .weight = Weight::Bold, .anchor = Anchor::Right}));
     return sheets;
 }

@@ -2,6 +2,7 @@
 
 #include "core/stock/joint_places.hpp"
 #include "core/stock/stock_words.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 
@@ -17,20 +18,21 @@ const StockStrip* find(const StockPlan* stock, const std::string& strip) {
 }
 
 std::string pieces(const StockStrip& strip, Units units) {
-    std::string text = strip.strip + " from ";
+    std::string text;
     for (std::size_t i = 0; i < strip.pieces.size(); ++i) {
         const StockPiece& piece = strip.pieces[i];
         text += (i == 0 ? "" : ", ") + piece.stick + " (" + pieceText(piece.toCut, units) + ")";
     }
-    return text + ".";
+    return say("{} from {}.", strip.strip, text);
 }
 
 std::string joints(const StockStrip& made, const Strip& strip, const Places& places, Units units) {
-    std::string text = made.joints.size() == 1 ? "Scarf" : "Scarfs";
+    std::string text;
     for (std::size_t i = 0; i < made.joints.size(); ++i)
-        text += (i == 0 ? " " : "; ") + placeText(made.joints[i].along + bowAllowance(strip), units) +
-                " from the bow cut, " + places.at(made.joints[i].x);
-    return text + ".";
+        text += (i == 0 ? "" : "; ") + say("{} from the bow cut, {}",
+                                           placeText(made.joints[i].along + bowAllowance(strip), units),
+                                           places.at(made.joints[i].x));
+    return made.joints.size() == 1 ? say("Scarf {}.", text) : say("Scarfs {}.", text);
 }
 
 } // namespace
@@ -49,7 +51,7 @@ std::optional<Note> scarfNote(const Piece& piece, const StockPlan* stock, const 
         return std::nullopt;
     const StockStrip* image = piece.mirror != nullptr ? find(stock, piece.mirror->id) : nullptr;
     Note note;
-    note.heading = made->joints.empty() ? "In one piece" : "Pieces, bow first";
+    note.heading = made->joints.empty() ? say("In one piece") : say("Pieces, bow first");
     note.paragraphs.push_back(pieces(*made, units));
     if (image != nullptr)
         note.paragraphs.push_back(pieces(*image, units));
@@ -62,8 +64,8 @@ std::optional<Note> scarfNote(const Piece& piece, const StockPlan* stock, const 
     if (!made->joints.empty())
         note.paragraphs.push_back(joints(*made, *piece.strip, places, units));
     if (image != nullptr && !image->joints.empty() && bays(*image) != bays(*made))
-        note.paragraphs.push_back("On " + piece.mirror->id + ": " +
-                                  joints(*image, *piece.mirror, places, units));
+        note.paragraphs.push_back(
+            say("On {}: {}", piece.mirror->id, joints(*image, *piece.mirror, places, units)));
     return note;
 }
 

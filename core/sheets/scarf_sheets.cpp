@@ -6,6 +6,7 @@
 #include "core/stock/stock_words.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <map>
@@ -29,19 +30,11 @@ std::vector<Item> scarfDrawing(double width, double k) {
         items.emplace_back(makeLine({x, below}, {x, below + 4.0 * k}, LineKind::Thin));
     items.emplace_back(makeLine({from, below + 3.0 * k}, {from + run, below + 3.0 * k}, LineKind::Thin));
     items.emplace_back(makeText({from + run / 2, below + 3.0 * k + type + 0.6 * k},
-                                "length of the scarf",
+                                say("length of the scarf"),
                                 {.size = type, .anchor = Anchor::Middle}));
     items.emplace_back(makeText(
-        {2.0 * k, top + high / 2 + type * capHeight / 2}, "outside of the strip up", {.size = type}));
+        {2.0 * k, top + high / 2 + type * capHeight / 2}, say("outside of the strip up"), {.size = type}));
     return items;
-}
-
-/// "between 4-0-0 and 5-0-0": the list's heading says of what.
-std::string byStations(std::string place) {
-    for (const std::string word : {"stations ", "station "})
-        if (const std::size_t at = place.find(word); at != std::string::npos)
-            return place.erase(at, word.size());
-    return place;
 }
 
 std::string piecesText(const StockStrip& strip, Units units) {
@@ -59,17 +52,18 @@ std::vector<Sheet> scarfSheets(const Project& project,
                                const StockPlan& stock,
                                Units units,
                                PageSize size) {
-    ListPages pages(pageOf(size), project.name + ", scarfs");
+    const Speaking speaking(project.language);
+    ListPages pages(pageOf(size), say("{}, scarfs", project.name));
     const double slope = project.stock->scarfSlope;
     pages.text(
-        "Scarfs are " + numberText(slope, slope == std::floor(slope) ? 0 : 1) + " to 1, " +
-        lapText(stock.scarf, units) +
-        " long on a strip this thick. Cut both slopes at once, one piece on the other turned end for end, "
-        "and let the outer feather point toward the stern. Pieces are listed from the bow; their lengths "
-        "include the scarfs. Lay the pieces along a straight edge, glue, and sand the faces flush when "
-        "the glue is hard.");
-    pages.text(
-        "Keep epoxy off your skin: wear gloves, and let small pots stand on something that may get hot.");
+        say("Scarfs are {} to 1, {} long on a strip this thick. Cut both slopes at once, one piece on the "
+            "other turned end for end, and let the outer feather point toward the stern. Pieces are listed "
+            "from the bow; their lengths include the scarfs. Lay the pieces along a straight edge, glue, and "
+            "sand the faces flush when the glue is hard.",
+            numberText(slope, slope == std::floor(slope) ? 0 : 1),
+            lapText(stock.scarf, units)));
+    pages.text(say(
+        "Keep epoxy off your skin: wear gloves, and let small pots stand on something that may get hot."));
     pages.drawing(scarfDrawing(pages.width(), pages.size(1.0)), pages.size(20.0));
 
     std::map<std::string, const StockStrip*> madeOf;
@@ -88,16 +82,17 @@ std::vector<Sheet> scarfSheets(const Project& project,
         std::string middles, where;
         for (const StripJoint& joint : made.joints) {
             middles += (middles.empty() ? "" : ",  ") + placeText(joint.along + bowAllowance(*strip), units);
-            where += (where.empty() ? "" : "; ") + byStations(places.at(joint.x));
+            where += (where.empty() ? "" : "; ") + places.byName(joint.x);
         }
         rows.push_back(
-            {{strip->id, piecesText(made, units), middles.empty() ? "none" : middles, where}, true});
+            {{strip->id, piecesText(made, units), middles.empty() ? say("none|of scarfs") : middles, where},
+             true});
     }
-    pages.heading("Strip by strip, in the order of laying");
-    pages.list({{"Strip", 1.3, Anchor::Left, Weight::SemiBold},
-                {"Milled strip and length of each piece", 4.2},
-                {"Scarf's middle, from the bow cut", 2.5},
-                {"By stations it lies", 3.8}},
+    pages.heading(say("Strip by strip, in the order of laying"));
+    pages.list({{say("Strip"), 1.3, Anchor::Left, Weight::SemiBold},
+                {say("Milled strip and length of each piece"), 4.2},
+                {say("Scarf's middle, from the bow cut"), 2.5},
+                {say("By stations it lies"), 3.8}},
                rows);
     return pages.take();
 }
@@ -110,6 +105,7 @@ std::vector<Sheet> stockSheets(const Project& project,
                                PageSize size) {
     if (stock.sticks.empty())
         return {};
+    const Speaking speaking(project.language);
     std::vector<Sheet> sheets{boardSheet(project, stock, units, size)};
     for (std::vector<Sheet> more : {millingSheets(project, stock, units, size),
                                     scarfSheets(project, hull, plan, stock, units, size),

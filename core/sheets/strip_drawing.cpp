@@ -1,6 +1,8 @@
 #include "core/sheets/strip_drawing.hpp"
 
 #include "core/sheets/page.hpp"
+#include "core/sheets/words.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,7 +19,7 @@ std::string ratio(double value) {
     std::string text = buffer;
     if (text.ends_with(".0"))
         text.resize(text.size() - 2);
-    return text;
+    return withDecimalMark(text);
 }
 
 // Scales are whole numbers, halves below ten, so that what is printed beside a drawing is how it is drawn.
@@ -81,7 +83,8 @@ Drawing drawStrip(const FlatStrip& flat,
         last = std::max(last, flat.curved[i].x());
         across = std::max(across, std::abs(flat.straight[i].y()));
     }
-    const double endWords = textWidth("stern", small) + 2.0 * scale;
+    const double endWords =
+        std::max(textWidth(toText(End::Bow), small), textWidth(toText(End::Stern), small)) + 2.0 * scale;
     const double fitting = std::max(1.0, (last - first) / (width - 2 * endWords));
     const double reduced = std::ceil(fitting / stepOf(fitting)) * stepOf(fitting), along = 1.0 / reduced;
     const double spare = (width - 2 * endWords - (last - first) * along) / 2;
@@ -140,16 +143,20 @@ Drawing drawStrip(const FlatStrip& flat,
     }
     const double bowHeight = heightOfMiddle(0.0) + small * capHeight / 2;
     const double sternHeight = heightOfMiddle(flat.middle.back().z()) + small * capHeight / 2;
-    drawing.items.emplace_back(makeText({spare, bowHeight}, "bow", {.size = small}));
+    drawing.items.emplace_back(makeText({spare, bowHeight}, toText(End::Bow), {.size = small}));
     drawing.items.emplace_back(
-        makeText({width - spare, sternHeight}, "stern", {.size = small, .anchor = Anchor::Right}));
+        makeText({width - spare, sternHeight}, toText(End::Stern), {.size = small, .anchor = Anchor::Right}));
 
-    drawing.caption = "Unsprung, seen from outside as the boat lies on the moulds: keel side up, bow to the "
-                      "left. Drawn 1:" +
-                      ratio(reduced) + ", the width " + ratio(widened) + " times wider" +
-                      (sagScale < 0.995 * along ? ", the curve flatter." : ".");
+    drawing.caption =
+        say("Unsprung, seen from outside as the boat lies on the moulds: keel side up, bow to "
+            "the left.") +
+        " " +
+        (sagScale < 0.995 * along
+             ? say("Drawn 1:{}, the width {} times wider, the curve flatter.", ratio(reduced), ratio(widened))
+             : say("Drawn 1:{}, the width {} times wider.", ratio(reduced), ratio(widened)));
     if (!scarfs.empty())
-        drawing.caption += scarfs.size() == 1 ? " A slanted stroke: the scarf." : " Slanted strokes: scarfs.";
+        drawing.caption += " " + (scarfs.size() == 1 ? say("A slanted stroke: the scarf.")
+                                                     : say("Slanted strokes: scarfs."));
     return drawing;
 }
 
@@ -242,12 +249,12 @@ Drawing drawEnd(const FlatStrip& flat, const StripEnd& end, double thickness, do
     const Anchor anchor = bow ? Anchor::Right : Anchor::Left;
     const double wordsAt = edgePoint(sideRoom, 0.0).x();
     drawing.items.emplace_back(
-        makeText({wordsAt, 1.0 * small}, "outside", {.size = small, .anchor = anchor}));
+        makeText({wordsAt, 1.0 * small}, say("outside"), {.size = small, .anchor = anchor}));
     drawing.items.emplace_back(
-        makeText({wordsAt, top + t + 1.2 * small + 0.6}, "inside", {.size = small, .anchor = anchor}));
+        makeText({wordsAt, top + t + 1.2 * small + 0.6}, say("inside"), {.size = small, .anchor = anchor}));
 
     drawing.height = std::max(2 * middle, top + t + 1.6 * small + 0.6) + 1.0;
-    drawing.caption = reduction == 1.0 ? "full size" : "drawn 1:" + ratio(reduction);
+    drawing.caption = reduction == 1.0 ? say("full size") : say("drawn 1:{}", ratio(reduction));
     return drawing;
 }
 

@@ -1,5 +1,8 @@
 #include "core/sheets/strip_notes.hpp"
 
+#include "core/words/heard.hpp"
+#include "core/words/say.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -13,39 +16,43 @@ constexpr double leastEdgeBend = 0.01e-3; // 1/mm: what the plan can tell from s
 Note edgeBendNote(const Strip& strip, const Places& places, Units units) {
     Note note;
     note.difficulty = difficultyOf(strip);
-    note.heading = std::string("Edge bend: ") + toText(*note.difficulty);
+    note.heading = say("Edge bend: {}", say(toText(*note.difficulty)));
     const EdgeBend& bend = strip.edgeBend;
     if (bend.maxAbs < leastEdgeBend) {
-        note.paragraphs.emplace_back("Straight, as far as the plan can tell.");
+        note.paragraphs.emplace_back(say("Straight, as far as the plan can tell."));
     } else {
         const bool towardKeel = bend.signedMax >= -bend.signedMin;
-        std::string text = "At its hardest about " + sagText(bend.maxAbs, units) + ", toward the " +
-                           (towardKeel ? "keel" : "sheer") + ", " + places.at(bend.atX) + " (radius about " +
-                           radiusText(1.0 / bend.maxAbs, units) + ").";
+        const std::string sag = sagText(bend.maxAbs, units), place = places.at(bend.atX),
+                          radius = radiusText(1.0 / bend.maxAbs, units);
+        std::string text =
+            towardKeel
+                ? say("At its hardest about {}, toward the keel, {} (radius about {}).", sag, place, radius)
+                : say("At its hardest about {}, toward the sheer, {} (radius about {}).", sag, place, radius);
         const double other = towardKeel ? -bend.signedMin : bend.signedMax;
         if (other > bendLimits(strip.milledWidth).free / 2)
-            text += " Elsewhere it bends the other way, about " + sagText(other, units) + ".";
+            text += " " + say("Elsewhere it bends the other way, about {}.", sagText(other, units));
         if (bend.force >= 1.0)
-            text += " It takes about " + forceText(bend.force, units) + " a mould bay to hold.";
+            text += " " + say("It takes about {} a mould bay to hold.", forceText(bend.force, units));
         note.paragraphs.push_back(text);
     }
-    note.paragraphs.emplace_back(holdingAdvice(*note.difficulty));
+    note.paragraphs.push_back(say(holdingAdvice(*note.difficulty)));
     return note;
 }
 
 Note shapeNote(const Strip& strip, const Places& places, Units units) {
     Note note;
-    note.heading = "Twist, and bend over the moulds";
+    note.heading = say("Twist, and bend over the moulds");
     constexpr double leastTwist = std::numbers::pi / 180.0 / 304.8; // rad/mm, a degree in a foot
-    std::string text = "Hardly twists.";
+    std::string text = say("Hardly twists.");
     if (strip.twistMax >= leastTwist)
-        text = "Twists at most " + twistText(strip.twistMax, units) + ", " + places.at(strip.twistAtX) + ".";
+        text = say("Twists at most {}, {}.", twistText(strip.twistMax, units), places.at(strip.twistAtX));
     constexpr double nearlyFlat = 30000.0; // mm
     if (strip.bendMinRadius && *strip.bendMinRadius < nearlyFlat)
-        text += " Bends to a radius of about " + radiusText(*strip.bendMinRadius, units) + ", " +
-                places.at(strip.bendAtX) + ".";
+        text += " " + say("Bends to a radius of about {}, {}.",
+                          radiusText(*strip.bendMinRadius, units),
+                          places.at(strip.bendAtX));
     else
-        text += " Lies nearly flat over the moulds.";
+        text += " " + say("Lies nearly flat over the moulds.");
     note.paragraphs.push_back(text);
     return note;
 }
@@ -57,11 +64,13 @@ std::optional<Note> woodNote(const Strip& strip, const Places& places) {
     if (percent < worthAWord)
         return std::nullopt;
     Note note;
-    note.heading = "Wood";
-    note.paragraphs.push_back("Bend and twist take about " + std::to_string(percent) +
-                              " percent of what the wood allows, " + places.at(strip.strainAtX) + ". " +
-                              (percent > all ? "Bend it hot there, and choose straight grain."
-                                             : "Choose straight grain without knots."));
+    note.heading = say("Wood");
+    note.paragraphs.push_back(say("Bend and twist take about {} percent of what the wood allows, {}.",
+                                  percent,
+                                  places.at(strip.strainAtX)) +
+                              " " +
+                              (percent > all ? say("Bend it hot there, and choose straight grain.")
+                                             : say("Choose straight grain without knots.")));
     return note;
 }
 
@@ -73,11 +82,18 @@ double alongTo(const Strip& strip, double x) {
     return strip.length;
 }
 
+std::string joinedByAnd(const std::vector<std::string>& names) {
+    std::string list = names.front();
+    for (std::size_t i = 1; i < names.size(); ++i)
+        list = say("{} and {}", list, names[i]);
+    return list;
+}
+
 /// The joint of a stealer and the strip it is let in to, on the sheet of either.
 std::optional<Note> stealerNote(const Piece& piece, const Plan& plan, Units units) {
     const Strip& strip = *piece.strip;
     Note note;
-    std::string places;
+    std::vector<std::string> places;
     double depth = 0;
     int notches = 0;
     std::vector<std::string> names;
@@ -91,10 +107,10 @@ std::optional<Note> stealerNote(const Piece& piece, const Plan& plan, Units unit
             continue;
         names.push_back(piece.mirror == nullptr
                             ? s.id
-                            : s.id + " (on port " + (piece.mirror->id.substr(0, 1) + s.id.substr(1)) + ")");
+                            : say("{} (on port {})", s.id, piece.mirror->id.substr(0, 1) + s.id.substr(1)));
         for (const StripEnd& end : stealer.ends)
             if (end.on == EndsOn::Nib) {
-                places += (places.empty() ? "" : " and ") + placeText(alongTo(strip, end.x), units);
+                places.push_back(placeText(alongTo(strip, end.x), units));
                 depth = (end.end == End::Bow ? stealer.samples.front() : stealer.samples.back()).width;
                 ++notches;
             }
@@ -102,56 +118,72 @@ std::optional<Note> stealerNote(const Piece& piece, const Plan& plan, Units unit
     if (names.empty())
         return std::nullopt;
     if (strip.kind == StripKind::Stealer) {
-        note.heading = "Stealer";
-        note.paragraphs.push_back("Let in to strip " + names.front() + ", which is laid after it. Its " +
-                                  (notches == 1 ? "nib is" : "nibs are") + " cut square, about " +
-                                  widthText(depth, units) +
-                                  " wide; its edge away from that strip is left as milled.");
+        note.heading = say("Stealer");
+        const std::string wide = widthText(depth, units);
+        note.paragraphs.push_back(
+            notches == 1
+                ? say("Let in to strip {}, which is laid after it. Its nib is cut square, about {} wide; its "
+                      "edge away from that strip is left as milled.",
+                      names.front(),
+                      wide)
+                : say("Let in to strip {}, which is laid after it. Its nibs are cut square, about {} wide; "
+                      "its edge away from that strip is left as milled.",
+                      names.front(),
+                      wide));
         return note;
     }
     if (notches == 0)
         return std::nullopt;
-    note.heading = notches == 1 ? "Notch" : "Notches";
-    std::string list = names.front();
-    for (std::size_t i = 1; i < names.size(); ++i)
-        list += " and " + names[i];
+    note.heading = notches == 1 ? say("Notch") : say("Notches");
+    const std::string list = joinedByAnd(names), deep = widthText(depth, units);
     note.paragraphs.push_back(
-        "Stealer " + list + " is let in to this strip: " + (notches == 1 ? "a notch" : "notches") +
-        " about " + widthText(depth, units) + " deep in the edge against it, " + places +
-        " along its middle from the bow end. Cut " + (notches == 1 ? "it" : "them") +
-        " after a dry fit, to the stealer's real " + (notches == 1 ? "end." : "ends."));
+        notches == 1
+            ? say("Stealer {} is let in to this strip: a notch about {} deep in the edge against it, {} "
+                  "along "
+                  "its middle from the bow end. Cut it after a dry fit, to the stealer's real end.",
+                  list,
+                  deep,
+                  places.front())
+            : say("Stealer {} is let in to this strip: notches about {} deep in the edge against it, {} "
+                  "along "
+                  "its middle from the bow end. Cut them after a dry fit, to the stealer's real ends.",
+                  list,
+                  deep,
+                  joinedByAnd(places)));
     return note;
 }
 
-const char* levelWord(Level level) noexcept {
-    switch (level) {
+std::string withLevel(const Finding& finding) {
+    const std::string text = heard(finding.text);
+    switch (finding.level) {
     case Level::Stop:
-        return "Stop";
+        return say("Stop: {}", text);
     case Level::Caution:
-        return "Caution";
+        return say("Caution: {}", text);
     case Level::Note:
         break;
     }
-    return "Note";
+    return say("Note: {}", text);
 }
 
 } // namespace
 
 std::string toSentence(const Finding& finding) {
-    const std::string text = std::string(levelWord(finding.level)) + ": " + finding.text;
-    return finding.aside ? text + " Put aside: " + finding.aside->reason + "." : text;
+    const std::string text = withLevel(finding);
+    return finding.aside ? text + " " + say("Put aside: {}.", finding.aside->reason) : text;
 }
 
 std::string neighbourSentence(const Piece& piece, const Plan& plan) {
-    const auto beside = [&](int step, const char* edge) {
+    const auto beside = [&](int step, const std::string& edge) {
         const std::string names = namesInRow(plan, nextRow(piece.row(), step), piece);
-        return names.empty() ? std::string(edge) : names;
+        return names.empty() ? edge : names;
     };
     if (piece.strip->side == Side::Centre)
-        return "Between " + beside(-1, "the sheer") + ".";
+        return say("Between {}.", beside(-1, say("the sheer|between it")));
     // "above" would be the keel side while the boat lies on the moulds
-    return "Next to it: toward the sheer " + beside(-1, "its edge") + ", toward the keel " +
-           beside(1, "the centreline") + ".";
+    return say("Next to it: toward the sheer {}, toward the keel {}.",
+               beside(-1, say("its edge")),
+               beside(1, say("the centreline|beside it")));
 }
 
 std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units) {
@@ -159,14 +191,16 @@ std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& pl
     std::vector<Note> notes{edgeBendNote(strip, places, units)};
 
     Note watch;
-    watch.heading = "Watch";
+    watch.heading = say("Watch");
     for (const Finding& finding : plan.findings) {
         const bool ofStrip = finding.strip && *finding.strip == strip.id;
         const bool ofMirror = finding.strip && piece.mirror != nullptr && *finding.strip == piece.mirror->id;
+        if (!ofStrip && !ofMirror)
+            continue;
         const std::string sentence = toSentence(finding);
         const bool told =
             std::find(watch.paragraphs.begin(), watch.paragraphs.end(), sentence) != watch.paragraphs.end();
-        if ((ofStrip || ofMirror) && !told)
+        if (!told)
             watch.paragraphs.push_back(sentence);
     }
     if (!watch.paragraphs.empty())
@@ -180,14 +214,14 @@ std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& pl
 }
 
 std::vector<std::string> cautionsFor(const Project& project) {
-    std::vector<std::string> cautions{"Ripping and routing thin strips: splitter and feather-boards in "
-                                      "place, push blocks, feed against the cutter."};
+    std::vector<std::string> cautions{say("Ripping and routing thin strips: splitter and feather-boards in "
+                                          "place, push blocks, feed against the cutter.")};
     if (project.strips.wood.find("redcedar") != std::string::npos)
-        cautions.emplace_back("Redcedar dust can bring on asthma for good: draw it off at the tool and wear "
-                              "a fitted dust mask.");
+        cautions.push_back(say("Redcedar dust can bring on asthma for good: draw it off at the tool and wear "
+                               "a fitted dust mask."));
     else
-        cautions.emplace_back(
-            "Wood dust harms the lungs: draw it off at the tool and wear a fitted dust mask.");
+        cautions.push_back(
+            say("Wood dust harms the lungs: draw it off at the tool and wear a fitted dust mask."));
     return cautions;
 }
 

@@ -9,6 +9,7 @@
 #include "core/sheets/scarf_notes.hpp"
 #include "core/sheets/unrolled.hpp"
 #include "core/sheets/words.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -38,7 +39,7 @@ struct Bounds {
 std::string oneDecimal(double value) {
     char buffer[32];
     std::snprintf(buffer, sizeof buffer, "%.1f", value);
-    return buffer;
+    return withDecimalMark(buffer);
 }
 
 class Map {
@@ -106,7 +107,7 @@ private:
             if (m_across * m_width >= readableBand)
                 break;
         }
-        m_sheet.title = m_project.name + ", wall map";
+        m_sheet.title = say("{}, wall map", m_project.name);
         m_top = pageMargin + headHeight + stationLane;
         m_axisAt = m_top + (m_port.empty() ? 0.0 : (m_portAxis - m_portTop) * m_across);
     }
@@ -124,10 +125,11 @@ private:
         const double type = sizeForCapitals(typeSize::length);
         const std::string name = shortened(m_project.name, right - left, type, Weight::Bold);
         put(makeText({left, pageMargin + typeSize::length}, name, {.size = type, .weight = Weight::Bold}));
-        const std::string how =
+        const std::string how = say(
             "The planking unrolled, seen from outside as the boat lies on the moulds: port above, "
-            "starboard below, bow to the left. Lengths along the strips 1:" +
-            oneDecimal(1.0 / m_along) + ", widths drawn " + oneDecimal(m_across / m_along) + " times wider.";
+            "starboard below, bow to the left. Lengths along the strips 1:{}, widths drawn {} times wider.",
+            oneDecimal(1.0 / m_along),
+            oneDecimal(m_across / m_along));
         put(makeText({left, pageMargin + typeSize::length + 9.0},
                      how,
                      {.size = sizeToFit(how, right - left, typeSize::table)}));
@@ -198,9 +200,9 @@ private:
                      right = m_sheet.width - pageMargin - laneWidth + 4.0;
         put(makeLine({left, m_axisAt}, {right, m_axisAt}, LineKind::Centre));
         put(makeText({m_sheet.width - pageMargin, m_axisAt + 1.6},
-                     "stern",
+                     toText(End::Stern),
                      {.size = typeSize::note, .anchor = Anchor::Right}));
-        put(makeText({pageMargin, m_axisAt + 1.6}, "bow", {.size = typeSize::note}));
+        put(makeText({pageMargin, m_axisAt + 1.6}, toText(End::Bow), {.size = typeSize::note}));
     }
 
     /// Where along the strip words find room beside the scarfs' strokes, as near to `wanted` as can be; mm.
@@ -221,8 +223,8 @@ private:
         const Strip& strip = *laid.strip;
         const Difficulty difficulty = difficultyOf(strip);
         const bool dark = difficulty == Difficulty::Hard || difficulty == Difficulty::Taper;
-        const std::string word = strip.kind == StripKind::Shutter ? "shutter" : toText(difficulty);
-        const std::string inFull = strip.id + "  laid " + std::to_string(strip.order) + "  " + word;
+        const std::string word = strip.kind == StripKind::Shutter ? say("shutter") : say(toText(difficulty));
+        const std::string inFull = say("{}  laid {}  {}", strip.id, strip.order, word);
         const std::vector<double> joints = scarfsOf(m_stock, strip.id);
         const auto write = [&](double wanted, const std::string& words) {
             const double s = clearOf(joints, wanted * strip.length, words, strip.length),
@@ -278,8 +280,7 @@ private:
             Path bracket;
             bracket.points = {{x + tick, top}, {x, top}, {x, bottom}, {x + tick, bottom}};
             put(bracket);
-            const std::string words = "woven ends, rows " + std::to_string(range->first) + " to " +
-                                      std::to_string(range->last) + ", both sides";
+            const std::string words = say("woven ends, rows {} to {}, both sides", range->first, range->last);
             const double type = sizeToFit(words, std::max(12.0, bottom - top), typeSize::note);
             put(makeText({bow ? x - 2.0 : x + 2.0 + type * capHeight, (top + bottom) / 2},
                          words,
@@ -294,8 +295,8 @@ private:
             const double x = bow ? pageMargin + 13.0 : m_sheet.width - pageMargin - 13.0;
             put(makeLine({x, y}, {end.x(), y}, LineKind::Hidden));
             const Anchor anchor = bow ? Anchor::Left : Anchor::Right;
-            put(makeText({x, y - 5.8}, "closing", {.size = 4.0, .anchor = anchor}));
-            put(makeText({x, y - 1.4}, "from row " + std::to_string(*row), {.size = 4.0, .anchor = anchor}));
+            put(makeText({x, y - 5.8}, say("closing"), {.size = 4.0, .anchor = anchor}));
+            put(makeText({x, y - 1.4}, say("from row {}", *row), {.size = 4.0, .anchor = anchor}));
         };
         weave(m_plan.marks.weaveBow, true);
         weave(m_plan.marks.weaveStern, false);
@@ -310,21 +311,22 @@ private:
             put(makeText({x, base}, text, {.size = type}));
             x += textWidth(text, type) + 6.0;
         };
-        words("Edge bend, " +
-              std::string(m_units == Units::Millimetres ? "over a straight 2 m:" : "over a straight 8 ft:"));
+        words(m_units == Units::Millimetres ? say("Edge bend, over a straight 2 m:")
+                                            : say("Edge bend, over a straight 8 ft:"));
         const BendLimits limits = bendLimits(m_project.strips.width);
+        const auto upTo = [&](double edgeBend) { return say("up to {}", bareSagText(edgeBend, m_units)); };
         const std::array<std::string, 4> spans{
-            "up to " + sag(limits.free), "up to " + sag(limits.clamp), "up to " + sag(limits.hard), "above"};
+            upTo(limits.free), upTo(limits.clamp), upTo(limits.hard), say("above|of bends")};
         std::size_t i = 0;
         for (const Difficulty difficulty :
              {Difficulty::Free, Difficulty::Clamp, Difficulty::Hard, Difficulty::Taper}) {
             put(makeBox(
                 {x, base - patch + 1.0, x + 2 * patch, base + 1.0}, LineKind::Thin, colourOf(difficulty)));
             x += 2 * patch + 2.0;
-            words(std::string(toText(difficulty)) + ", " + spans[i++]);
+            words(say(toText(difficulty)) + ", " + spans[i++]);
         }
         if (!m_unnamed.empty()) {
-            std::string text = "Too small to carry their name here:";
+            std::string text = say("Too small to carry their name here:");
             for (const std::string& id : m_unnamed)
                 text += " " + id;
             text = shortened(text, m_sheet.width - 2 * pageMargin, typeSize::small);
@@ -334,16 +336,11 @@ private:
              scaleBar({pageMargin + 0.2, m_sheet.height - pageMargin - 0.3}, m_units, typeSize::small))
             put(std::move(item));
         const std::string note =
-            std::string(m_stock != nullptr ? "A slanted stroke across a strip is a scarf. " : "") +
-            "Numbers after the names are the order of laying. Lengths to cut stand on the cut sheets.";
+            (m_stock != nullptr ? say("A slanted stroke across a strip is a scarf.") + " " : std::string()) +
+            say("Numbers after the names are the order of laying. Lengths to cut stand on the cut sheets.");
         put(makeText({m_sheet.width - pageMargin, m_sheet.height - pageMargin - 0.3},
                      note,
                      {.size = typeSize::small, .anchor = Anchor::Right}));
-    }
-
-    [[nodiscard]] std::string sag(double edgeBend) const {
-        const std::string text = sagText(edgeBend, m_units);
-        return text.substr(0, text.find(" over"));
     }
 
     const Project& m_project;
@@ -363,6 +360,7 @@ private:
 
 Sheet wallMap(
     const Project& project, const LoftedHull& hull, const Plan& plan, Units units, const StockPlan* stock) {
+    const Speaking speaking(project.language);
     return Map(project, hull, plan, units, stock).make();
 }
 

@@ -5,6 +5,7 @@
 #include "core/planking/strength.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -34,36 +35,44 @@ double printedEdgeBend(double edgeBend) {
 
 /// Which side runs past the other at a woven end, and what the other does.
 std::string weaveText(const StripEnd& end, Units units, bool pair) {
-    const std::string past = "about " + lapText(end.lap, units) + " past the centreplane, then cut it back";
-    if (pair) {
-        const bool starboard = end.weave == Weave::Passes;
-        return std::string(" Let ") + (starboard ? "starboard" : "port") + " run " + past + "; fit " +
-               (starboard ? "port" : "starboard") + " against its inner face.";
-    }
+    const std::string lap = lapText(end.lap, units);
+    if (pair && end.weave == Weave::Passes)
+        return say("Let starboard run about {} past the centreplane, then cut it back; fit port against its "
+                   "inner face.",
+                   lap);
+    if (pair)
+        return say("Let port run about {} past the centreplane, then cut it back; fit starboard against its "
+                   "inner face.",
+                   lap);
     return end.weave == Weave::Fitted
-               ? " Fit it against the inner face of the other side's strip, which passes."
-               : " Let it run " + past + ".";
+               ? say("Fit it against the inner face of the other side's strip, which passes.")
+               : say("Let it run about {} past the centreplane, then cut it back.", lap);
 }
 
 /// What becomes of an end at the keel line where one side runs past it.
 std::string crossingText(const KeelCrossing& crossing, Units units, bool pair) {
-    const std::string run = " about " + lapText(std::abs(crossing.past), units),
-                      where = crossing.past < 0 ? " short of the centreline" : " past the centreline";
+    const std::string run = lapText(std::abs(crossing.past), units),
+                      where = crossing.past < 0 ? say("short of the centreline") : say("past the centreline");
     if (!crossing.fixed) {
-        const std::string back = ", square, and plane it back to a snapped line when port is complete.";
         if (pair)
-            return " Let port run" + run + where + back + " Fit starboard's point against it.";
-        return crossing.first ? " Let it run" + run + where + back
-                              : " Fit its point against port's planed edge.";
+            return say("Let port run about {} {}, square, and plane it back to a snapped line when port is "
+                       "complete. Fit starboard's point against it.",
+                       run,
+                       where);
+        return crossing.first ? say("Let it run about {} {}, square, and plane it back to a snapped line "
+                                    "when port is complete.",
+                                    run,
+                                    where)
+                              : say("Fit its point against port's planed edge.");
     }
-    const std::string first = run + where +
-                              (pair ? "; cut it along the other side's last edge"
-                                    : " and cut it along the other "
-                                      "side's last edge");
     if (pair)
-        return " Let the side laid first run" + first + ", and the other side along its edge.";
-    return crossing.first ? " Let it run" + first + "."
-                          : " Cut it along the other side's edge," + run + " short of the centreline.";
+        return say("Let the side laid first run about {} {}; cut it along the other side's last edge, and "
+                   "the other side along its edge.",
+                   run,
+                   where);
+    return crossing.first
+               ? say("Let it run about {} {} and cut it along the other side's last edge.", run, where)
+               : say("Cut it along the other side's edge, about {} short of the centreline.", run);
 }
 
 } // namespace
@@ -79,7 +88,7 @@ std::string stockText(double millimetres, Units units) {
     std::string text = numberText(millimetres, 2);
     while (text.back() == '0')
         text.pop_back();
-    if (text.back() == '.')
+    if (text.back() == '.' || text.back() == ',')
         text.pop_back();
     return text + " mm";
 }
@@ -98,19 +107,22 @@ std::string radiusText(double millimetres, Units units) {
                                        : twoFigures(millimetres / mmPerFoot) + " ft";
 }
 
+std::string bareSagText(double edgeBend, Units units) {
+    const double base = units == Units::Millimetres ? sagBaseMillimetres : sagBaseInches;
+    return placeText(sagOver(printedEdgeBend(edgeBend), base), units);
+}
+
 std::string sagText(double edgeBend, Units units) {
-    const double bend = printedEdgeBend(edgeBend);
-    if (units == Units::Millimetres)
-        return placeText(sagOver(bend, sagBaseMillimetres), units) + " over 2 m";
-    return placeText(sagOver(bend, sagBaseInches), units) + " over 8 ft";
+    const std::string sag = bareSagText(edgeBend, units);
+    return units == Units::Millimetres ? say("{} over 2 m", sag) : say("{} over 8 ft", sag);
 }
 
 std::string twistText(double twist, Units units) {
     const double degrees = std::abs(twist) * 180.0 / std::numbers::pi;
     if (units == Units::Millimetres)
-        return numberText(rounded(degrees * 1000.0, 2.0), 0) + " degrees in a metre";
+        return say("{} degrees in a metre", numberText(rounded(degrees * 1000.0, 2.0), 0));
     const double inFoot = rounded(degrees * mmPerFoot, 0.5);
-    return numberText(inFoot, inFoot == std::floor(inFoot) ? 0 : 1) + " degrees in a foot";
+    return say("{} degrees in a foot", numberText(inFoot, inFoot == std::floor(inFoot) ? 0 : 1));
 }
 
 std::string forceText(double newtons, Units units) {
@@ -129,22 +141,57 @@ std::string angleText(double radians) {
 Places::Places(const Project& project, const LoftedHull& hull)
     : m_names(stationNames(project, hull)), m_x(hull.stationX) {}
 
-std::string Places::at(double x) const {
+Places::Beside Places::beside(double x) const {
+    using Where = Beside::Where;
     if (m_x.empty())
-        return "amidships";
+        return {};
     const auto after = std::lower_bound(m_x.begin(), m_x.end(), x);
     const auto name = [&](std::ptrdiff_t i) { return m_names[static_cast<std::size_t>(i)]; };
     const std::ptrdiff_t i = after - m_x.begin();
     constexpr double nearby = 40.0; // mm; the place of a maximum isn't known better
     if (after != m_x.end() && *after - x <= nearby)
-        return "at station " + name(i);
+        return {Where::At, name(i)};
     if (i > 0 && x - m_x[static_cast<std::size_t>(i - 1)] <= nearby)
-        return "at station " + name(i - 1);
+        return {Where::At, name(i - 1)};
     if (i == 0)
-        return "forward of station " + name(0);
+        return {Where::Forward, name(0)};
     if (after == m_x.end())
-        return "aft of station " + name(i - 1);
-    return "between stations " + name(i - 1) + " and " + name(i);
+        return {Where::Aft, name(i - 1)};
+    return {Where::Between, name(i - 1), name(i)};
+}
+
+std::string Places::at(double x) const {
+    const Beside place = beside(x);
+    switch (place.where) {
+    case Beside::Where::At:
+        return say("at station {}", place.one);
+    case Beside::Where::Forward:
+        return say("forward of station {}", place.one);
+    case Beside::Where::Aft:
+        return say("aft of station {}", place.one);
+    case Beside::Where::Between:
+        return say("between stations {} and {}", place.one, place.other);
+    case Beside::Where::Nowhere:
+        break;
+    }
+    return say("amidships");
+}
+
+std::string Places::byName(double x) const {
+    const Beside place = beside(x);
+    switch (place.where) {
+    case Beside::Where::At:
+        return say("at {}", place.one);
+    case Beside::Where::Forward:
+        return say("forward of {}", place.one);
+    case Beside::Where::Aft:
+        return say("aft of {}", place.one);
+    case Beside::Where::Between:
+        return say("between {} and {}", place.one, place.other);
+    case Beside::Where::Nowhere:
+        break;
+    }
+    return say("amidships");
 }
 
 std::string endText(const StripEnd& end, Units units, bool pair) {
@@ -152,41 +199,44 @@ std::string endText(const StripEnd& end, Units units, bool pair) {
     std::string text;
     switch (end.on) {
     case EndsOn::Stem:
-        text = end.lap > 0.5 ? "woven at the stem, " + cut + " to its line." +
-                                   weaveText(end, units, pair && end.weave != Weave::None)
-                             : "lands on the stem, " + cut + " to its line" +
-                                   (end.landing > 0.0
-                                        ? ", with about " + lapText(end.landing, units) + " of wood on wood."
-                                        : ".");
+        if (end.lap > 0.5)
+            text = say("woven at the stem, {} to its line.", cut) + " " +
+                   weaveText(end, units, pair && end.weave != Weave::None);
+        else if (end.landing > 0.0)
+            text = say("lands on the stem, {} to its line, with about {} of wood on wood.",
+                       cut,
+                       lapText(end.landing, units));
+        else
+            text = say("lands on the stem, {} to its line.", cut);
         break;
     case EndsOn::Keel:
-        text = "lands on the bottom's centreline at " + cut + ".";
+        text = say("lands on the bottom's centreline at {}.", cut);
         if (end.crossing)
-            text += crossingText(*end.crossing, units, pair);
+            text += " " + crossingText(*end.crossing, units, pair);
         break;
     case EndsOn::Transom:
-        text = "ends on the transom at " + cut + ". Leave it a little long and saw it flush.";
+        text = say("ends on the transom at {}. Leave it a little long and saw it flush.", cut);
         break;
     case EndsOn::Sheer:
-        text = "runs out at the sheer at " + cut + ". Leave it long and trim it with the sheer.";
+        text = say("runs out at the sheer at {}. Leave it long and trim it with the sheer.", cut);
         break;
     case EndsOn::Strip:
-        text = end.crossing ? "crosses the bottom's centreline at " + cut + "." +
+        text = end.crossing ? say("crosses the bottom's centreline at {}.", cut) + " " +
                                   crossingText(*end.crossing, units, pair)
-                            : "runs to a point against its neighbour at " + cut + ".";
+                            : say("runs to a point against its neighbour at {}.", cut);
         break;
     case EndsOn::Nib:
-        text = "cut blunt and let into a notch in its neighbour, at " + cut + ".";
+        text = say("cut blunt and let into a notch in its neighbour, at {}.", cut);
         break;
     }
     constexpr double halfADegree = 0.5 * std::numbers::pi / 180.0;
     if (std::abs(end.bevel) > halfADegree)
-        text += " Bevel the end face by " + angleText(end.bevel) + ".";
+        text += " " + say("Bevel the end face by {}.", angleText(end.bevel));
     return text;
 }
 
-const char* toText(End end) noexcept {
-    return end == End::Bow ? "bow" : "stern";
+std::string toText(End end) {
+    return end == End::Bow ? say("bow") : say("stern");
 }
 
 std::string countText(std::size_t count, const std::string& one, const std::string& many) {

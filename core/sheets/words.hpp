@@ -10,6 +10,8 @@
 
 namespace sheerlay::core {
 
+// In the language in force (core/words).
+//
 // Figures as a builder reads them, rounded to what the plan can promise: lengths 5 mm or 1/4 in
 // (core/units/rounded_text), edge bend 0.01 /m, twist half a degree in a foot. Every function takes mm, 1/mm,
 // rad or N as its name says.
@@ -27,6 +29,8 @@ namespace sheerlay::core {
 /// Sag of the uncut edge: "95 mm over 2 m", "4 1/2\" over 8 ft"; of the edge bend as it is printed, to 0.01
 /// /m.
 [[nodiscard]] std::string sagText(double edgeBend, Units units);
+/// The sag alone, where the length it is told over stands beside it.
+[[nodiscard]] std::string bareSagText(double edgeBend, Units units);
 /// "14 degrees in a foot" to the half degree, "46 degrees in a metre" to 2 degrees.
 [[nodiscard]] std::string twistText(double twist, Units units);
 /// "30 N (7 lb)" or "7 lb (30 N)", two figures at most.
@@ -40,8 +44,17 @@ class Places {
 public:
     Places(const Project& project, const LoftedHull& hull);
     [[nodiscard]] std::string at(double x) const;
+    /// The same where a heading says that it is of stations: "at 48 in", "between 24 in and 36 in".
+    [[nodiscard]] std::string byName(double x) const;
 
 private:
+    struct Beside {
+        enum class Where { Nowhere, At, Forward, Aft, Between };
+        Where where = Where::Nowhere;
+        std::string one = {}, other = {}; ///< names of stations
+    };
+    [[nodiscard]] Beside beside(double x) const;
+
     std::vector<std::string> m_names;
     std::vector<double> m_x;
 };
@@ -51,7 +64,7 @@ private:
 [[nodiscard]] std::string endText(const StripEnd& end, Units units, bool pair = false);
 
 /// "bow", "stern".
-[[nodiscard]] const char* toText(End end) noexcept;
+[[nodiscard]] std::string toText(End end);
 
 /// "3 strips", "1 strip".
 [[nodiscard]] std::string countText(std::size_t count, const std::string& one, const std::string& many);

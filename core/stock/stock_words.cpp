@@ -3,13 +3,31 @@
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
 #include "core/units/weight.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <string_view>
 
 namespace sheerlay::core {
 
 namespace {
+
+/// What the woods are called on paper, beside which their ids have hyphens only.
+constexpr std::array woodsSaid{sayable("western redcedar"),
+                               sayable("northern white cedar"),
+                               sayable("atlantic white cedar"),
+                               sayable("alaska yellow cedar"),
+                               sayable("port orford cedar"),
+                               sayable("redwood old growth"),
+                               sayable("redwood young growth"),
+                               sayable("eastern white pine"),
+                               sayable("sitka spruce"),
+                               sayable("yellow poplar"),
+                               sayable("white ash"),
+                               sayable("black cherry"),
+                               sayable("black walnut")};
 
 std::string twoFigures(double value) {
     return numberText(value, value < 9.95 ? 1 : 0);
@@ -19,17 +37,23 @@ std::string twoFigures(double value) {
 
 std::string spoken(std::string wood) {
     std::ranges::replace(wood, '-', ' ');
-    return wood;
+    const bool known = std::ranges::find(woodsSaid, std::string_view(wood)) != woodsSaid.end();
+    return known ? say(wood) : wood;
 }
 
 std::string sizeText(const BoardLot& lot, Units units) {
     if (units == Units::Inches) {
         const bool wholeFeet = std::abs(lot.length - std::round(lot.length / mmPerFoot) * mmPerFoot) < 0.5;
-        return formatLength(lot.thickness, units, 16) + " by " + formatLength(lot.width, units, 16) + " by " +
-               (wholeFeet ? numberText(lot.length / mmPerFoot, 0) + "'" : formatLength(lot.length, units, 8));
+        return say("{} by {} by {}",
+                   formatLength(lot.thickness, units, 16),
+                   formatLength(lot.width, units, 16),
+                   wholeFeet ? numberText(lot.length / mmPerFoot, 0) + "'"
+                             : formatLength(lot.length, units, 8));
     }
-    return numberText(lot.thickness, 0) + " by " + numberText(lot.width, 0) + " by " +
-           formatLength(lot.length, units);
+    return say("{} by {} by {}",
+               numberText(lot.thickness, 0),
+               numberText(lot.width, 0),
+               formatLength(lot.length, units));
 }
 
 std::string runOfStrip(double millimetres, Units units) {

@@ -1,6 +1,7 @@
 #include "core/units/both_units.hpp"
 
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <cstdio>
 
@@ -14,13 +15,13 @@ std::string bothUnits(double millimetres) {
 std::string bothUnitsLong(double millimetres) {
     char text[64];
     std::snprintf(text, sizeof text, "%.1f m (%.1f ft)", millimetres / 1000, millimetres / mmPerFoot);
-    return text;
+    return withDecimalMark(text);
 }
 
 std::string bothUnitsFine(double millimetres) {
     char text[64];
     std::snprintf(text, sizeof text, "%.2f mm (%.3f\")", millimetres, millimetres / mmPerInch);
-    return text;
+    return withDecimalMark(text);
 }
 
 } // namespace sheerlay::core

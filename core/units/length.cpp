@@ -1,6 +1,7 @@
 #include "core/units/length.hpp"
 
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -384,7 +385,7 @@ std::string formatLength(double millimetres, Units units, int denominator, int d
         std::string text(buffer.data());
         if (text.starts_with('-') && text.find_first_not_of("-0.") == std::string::npos)
             text.erase(0, 1); // no "-0 mm"
-        return text + " mm";
+        return withDecimalMark(std::move(text)) + " mm";
     }
     const std::int64_t parts = std::clamp(denominator, 1, 1024);
     const std::int64_t signedCount = nearestParts(millimetres, parts);

@@ -11,6 +11,7 @@
 #include "core/sheets/revision.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
+#include "core/words/language.hpp"
 #include "ui/paper/pdf_writer.hpp"
 
 #include <QFile>
@@ -70,7 +71,10 @@ WrittenFiles writeSheetSet(const core::Project& project,
     std::vector<core::Sheet> cut = core::cutSheets(project, hull, shop.plan, units, page, stock);
     const core::SheetRecord record =
         core::recordOf(cut, core::recordFrom(recordIn(recordDir.empty() ? outDir : recordDir)));
-    cut = core::withRevisions(std::move(cut), record, page);
+    {
+        const core::Speaking speaking(project.language);
+        cut = core::withRevisions(std::move(cut), record, page);
+    }
     std::vector<core::Sheet> changed;
     for (const std::size_t i : core::changedIn(record))
         changed.push_back(cut[i]);

@@ -20,6 +20,8 @@ TEST_CASE("what is laid changes no plan, a reading does") {
     Project b = a;
     b.journal = markLaid(b.journal, "S01", "");
     CHECK(plansAlike(a, b));
+    b.language = Language::German;
+    CHECK(plansAlike(a, b));
     b.journal.readings.push_back({5, ReadSide::Both, {}, 0.5, "", 0});
     CHECK(!plansAlike(a, b));
     Project c = a;

@@ -1,5 +1,7 @@
 #include "core/project/finding.hpp"
+#include "core/project/project_edit.hpp"
 #include "core/project/project_file.hpp"
+#include "core/project/project_text.hpp"
 #include "core/project/project_writer.hpp"
 #include "core/project/wood.hpp"
 #include "tests/support/catch.hpp"
@@ -327,6 +329,43 @@ TEST_CASE("a length without quotes is named as such, wherever it stands in its l
         CHECK(read.error().front().line == 19);
         CHECK(read.error().front().found.find("without quotes") != std::string::npos);
     }
+}
+
+TEST_CASE("a project names the language of its paper; another is refused with those there are") {
+    const std::string plain = smallProject();
+    CHECK(parseProject(plain, "trial.sheerlay")->project.language == Language::English);
+    const auto german = parseProject(plain + "[project]\nlanguage = \"de\"\n", "trial.sheerlay");
+    REQUIRE(german.has_value());
+    CHECK(german->warnings.empty());
+    CHECK(german->project.language == Language::German);
+    CHECK(parseProject(writeProject(german->project), "again.sheerlay")->project.language ==
+          Language::German);
+    CHECK(writeProject(parseProject(plain, "trial.sheerlay")->project).find("[project]") ==
+          std::string::npos);
+
+    const auto refused = parseProject(plain + "[project]\nlanguage = \"deutsch\"\n", "trial.sheerlay");
+    REQUIRE_FALSE(refused.has_value());
+    REQUIRE(refused.error().size() == 1);
+    CHECK(refused.error().front().key == "project.language");
+    CHECK(refused.error().front().found == "the text \"deutsch\"");
+    CHECK(refused.error().front().would == "\"en\" or \"de\"");
+    const auto odd = parseProject(plain + "[project]\ntongue = \"de\"\n", "trial.sheerlay");
+    REQUIRE(odd.has_value());
+    REQUIRE(odd->warnings.size() == 1);
+    CHECK(odd->warnings.front().key == "project.tongue");
+}
+
+TEST_CASE(
+    "the language is put into a project's own text and taken out again, and goes over to a changed file") {
+    const std::string plain = smallProject();
+    const Project before = parseProject(plain, "trial.sheerlay")->project;
+    Project after = before;
+    after.language = Language::German;
+    const std::string german = updateProjectText(plain, after);
+    CHECK(german == plain + "\n[project]\nlanguage = \"de\"\n");
+    CHECK(parseProject(updateProjectText(german, before), "trial.sheerlay")->project.language ==
+          Language::English);
+    CHECK(carryOver(before, after, before).language == Language::German);
 }
 
 TEST_CASE("missing units do not bring a second message about every plain number") {
