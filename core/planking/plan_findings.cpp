@@ -5,6 +5,7 @@
 #include "core/planking/taper_findings.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -15,8 +16,7 @@ namespace sheerlay::core {
 namespace {
 
 std::string rowsText(int first, int last) {
-    return first == last ? "Row " + std::to_string(first)
-                         : "Rows " + std::to_string(first) + " to " + std::to_string(last);
+    return first == last ? say("Row {}", first) : say("Rows {} to {}", first, last);
 }
 
 /// Neighbouring rows whose edge bend is over the limit make one finding, told at the worst of them.
@@ -40,15 +40,17 @@ void edgeBends(Plan& plan) {
             if (it->second->edgeBend.maxAbs > worst->edgeBend.maxAbs)
                 worst = it->second;
         }
-        plan.findings.push_back(
-            {Level::Caution,
-             "edge-bend-over-limit",
-             worst->id,
-             worst->edgeBend.atX,
-             rowsText(first, last) + " must be bent edgewise to a radius of " +
-                 bothUnitsLong(1 / worst->edgeBend.maxAbs) + " at worst (strip " + worst->id +
-                 "), tighter than the " + bothUnitsLong(1 / plan.edgeBendLimit) +
-                 " that is allowed; start lower, taper, or expect to clamp hard and lose strips."});
+        plan.findings.push_back({Level::Caution,
+                                 "edge-bend-over-limit",
+                                 worst->id,
+                                 worst->edgeBend.atX,
+                                 say("{} must be bent edgewise to a radius of {} at worst (strip {}), "
+                                     "tighter than the {} that is "
+                                     "allowed; start lower, taper, or expect to clamp hard and lose strips.",
+                                     rowsText(first, last),
+                                     bothUnitsLong(1 / worst->edgeBend.maxAbs),
+                                     worst->id,
+                                     bothUnitsLong(1 / plan.edgeBendLimit))});
     }
 }
 
@@ -61,18 +63,28 @@ void strains(Plan& plan) {
             if (!worst || s.strainMax > worst->strainMax)
                 worst = &s;
         }
-    if (worst)
-        plan.findings.push_back({Level::Caution,
-                                 "strain-over-allowance",
-                                 worst->id,
-                                 worst->strainAtX,
-                                 std::to_string(count) +
-                                     (count == 1 ? " strip a side uses" : " strips a side use") +
-                                     " more than half of the wood's strength, bent edgewise, bent over the "
-                                     "moulds and twisted together, " +
-                                     worst->id + " the most (" + numberText(100 * worst->strainMax, 0) +
-                                     " percent of the allowance); " +
-                                     Strength::advice(Strength::woodUse(worst->strainMax)) + "."});
+    if (!worst)
+        return;
+    const std::string percent = numberText(100 * worst->strainMax, 0),
+                      advice = Strength::advice(Strength::woodUse(worst->strainMax));
+    plan.findings.push_back(
+        {Level::Caution,
+         "strain-over-allowance",
+         worst->id,
+         worst->strainAtX,
+         count == 1
+             ? say("{} strip a side uses more than half of the wood's strength, bent edgewise, bent over the "
+                   "moulds and twisted together, {} the most ({} percent of the allowance); {}.",
+                   count,
+                   worst->id,
+                   percent,
+                   advice)
+             : say("{} strips a side use more than half of the wood's strength, bent edgewise, bent over the "
+                   "moulds and twisted together, {} the most ({} percent of the allowance); {}.",
+                   count,
+                   worst->id,
+                   percent,
+                   advice)});
 }
 
 /// Strips that would roll out of the surface between two moulds.
@@ -98,20 +110,24 @@ void rolling(const Project& project, Plan& plan) {
          "strip-rolls-out",
          worst->id,
          worst->edgeBend.atX,
-         std::to_string(count) + (count == 1 ? " strip a side rolls" : " strips a side roll") +
-             " out of the surface between moulds " + bothUnits(plan.mouldBay) + " apart, " + worst->id +
-             " the most: it is bent edgewise to a radius of " + bothUnitsLong(1 / worst->edgeBend.maxAbs) +
-             ", and a strip of this section rolls when bent tighter than " +
-             bothUnitsLong(1 / strength.rollingEdgeBend(plan.mouldBay)) +
-             "; press it flat between the moulds as well, at least every " + bothUnits(free) +
-             ", before you pull it edgewise."});
+         say("{} out of the surface between moulds {} apart, {} the most: it is bent edgewise to a radius of "
+             "{}, and a strip of this section rolls when bent tighter than {}; press it flat between the "
+             "moulds as well, at least every {}, before you pull it edgewise.",
+             count == 1 ? say("{} strip a side rolls", count) : say("{} strips a side roll", count),
+             bothUnits(plan.mouldBay),
+             worst->id,
+             bothUnitsLong(1 / worst->edgeBend.maxAbs),
+             bothUnitsLong(1 / strength.rollingEdgeBend(plan.mouldBay)),
+             bothUnits(free))});
 }
 
 /// @param move  mm toward the keel that would do away with thin pieces
 void smallPieces(Plan& plan, const std::optional<double>& move) {
-    const std::string remedy = !move ? "lower the sheer by as much there, or try another start."
-                                     : "with the start line " + bothUnits(std::abs(*move)) + " nearer the " +
-                                           (*move > 0 ? "keel" : "sheer") + " no piece would be so thin.";
+    const std::string remedy =
+        !move ? say("lower the sheer by as much there, or try another start")
+        : *move > 0
+            ? say("with the start line {} nearer the keel no piece would be so thin", bothUnits(*move))
+            : say("with the start line {} nearer the sheer no piece would be so thin", bothUnits(-*move));
     for (const Strip& s : plan.strips) {
         if (s.side == Side::Port)
             continue;
@@ -122,14 +138,15 @@ void smallPieces(Plan& plan, const std::optional<double>& move) {
                  "thin-filler",
                  s.id,
                  s.ends[0].x,
-                 "This piece at the sheer is only " + bothUnits(wide) + " wide at its widest; " + remedy});
+                 say("This piece at the sheer is only {} wide at its widest; {}.", bothUnits(wide), remedy)});
         else if (s.kind == StripKind::Filler && s.length < shortFiller)
             plan.findings.push_back({Level::Note,
                                      "short-filler",
                                      s.id,
                                      s.ends[0].x,
-                                     "This piece at the sheer is only about " + bothUnits(s.length) +
-                                         " long; join it with its neighbour in one wider block."});
+                                     say("This piece at the sheer is only about {} long; join it with its "
+                                         "neighbour in one wider block.",
+                                         bothUnits(s.length))});
     }
 }
 
@@ -141,24 +158,32 @@ void shutter(Plan& plan) {
         if (s.kind != StripKind::Shutter || s.side == Side::Port)
             continue;
         const double wide = widest(s);
-        const std::string name = s.side == Side::Centre ? "one plank over both sides"
-                                 : portRunsOver ? "on starboard alone; port's last strip is laid whole "
-                                                  "and planed back to the centreline"
-                                                : "one on each side";
+        const std::string name = s.side == Side::Centre ? say("one plank over both sides")
+                                 : portRunsOver ? say("on starboard alone; port's last strip is laid whole "
+                                                      "and planed back to the centreline")
+                                                : say("one on each side");
         const bool thin = wide < 0.3 * w;
         const double sum = 0.1 * plan.lastRow; // mm
-        const std::string tenths =
-            sum < 1 ? "" : " (a tenth of a millimetre on every strip is " + bothUnits(sum) + " here)";
+        const std::string real =
+            sum < 1 ? say("what the real strips cover more or less than planned")
+                    : say("what the real strips cover more or less than planned (a tenth of a millimetre on "
+                          "every strip is {} here)",
+                          bothUnits(sum));
         plan.findings.push_back(
             {thin ? Level::Caution : Level::Note,
              thin ? "shutter-sliver" : "shutter",
              s.id,
              s.samples[s.samples.size() / 2].x,
-             "The shutter (" + name + ") comes out about " + bothUnits(wide) + " wide, give or take " +
-                 "what the real strips cover more or less than planned" + tenths +
-                 (thin ? "; so thin a plank can't be fitted well: shift the start line or the cover width a "
-                         "little."
-                       : "; measure before cutting it.")});
+             thin ? say("The shutter ({}) comes out about {} wide, give or take {}; so thin a plank can't be "
+                        "fitted well: shift the start line or the cover width a little.",
+                        name,
+                        bothUnits(wide),
+                        real)
+                  : say("The shutter ({}) comes out about {} wide, give or take {}; measure before cutting "
+                        "it.",
+                        name,
+                        bothUnits(wide),
+                        real)});
     }
 }
 
@@ -174,9 +199,10 @@ void coverageFinding(Plan& plan) {
              "uncovered",
              std::nullopt,
              std::nullopt,
-             "The rows cover " + numberText(100 * plan.coverage.stripsArea / plan.coverage.hullArea, 1) +
-                 " percent of the hull: parts of it can't be reached by rows parallel to this start "
-                 "line. Choose another start."});
+             say("The rows cover {} percent of the hull: parts of it can't be reached by rows parallel to "
+                 "this "
+                 "start line. Choose another start.",
+                 numberText(100 * plan.coverage.stripsArea / plan.coverage.hullArea, 1))});
 }
 
 void closing(Plan& plan) {
@@ -190,9 +216,10 @@ void closing(Plan& plan) {
                                          std::string("closing-begins-") + end,
                                          s.id,
                                          e.x,
-                                         "From row " + std::to_string(*row) +
-                                             " on the strips land on the keel line at the " + end +
-                                             " instead of the stem: closing of the bottom begins."});
+                                         say("From row {} on the strips land on the keel line at the {} "
+                                             "instead of the stem: closing of the bottom begins.",
+                                             *row,
+                                             end)});
                 return;
             }
     };
@@ -212,9 +239,10 @@ void stemPieces(const Project& project, Plan& plan) {
                      "stem-without-siding",
                      s.id,
                      s.ends[end].x,
-                     std::string("The strips at the ") + name +
-                         " are to land on a stem piece, but no half-siding is given for it; they are planned "
-                         "to the centreplane, so give the half-siding with the hull or choose mitred ends."});
+                     say("The strips at the {} are to land on a stem piece, but no half-siding is given for "
+                         "it; they are planned to the centreplane, so give the half-siding with the hull or "
+                         "choose mitred ends.",
+                         name)});
                 return;
             }
     };
@@ -227,56 +255,73 @@ void stemPieces(const Project& project, Plan& plan) {
 void tellStart(const std::vector<StartCandidate>& candidates, Plan& plan) {
     const double hardest = worstEdgeBend(plan);
     const StartCandidate& sheer = candidates.front();
-    const std::string worst = "the worst edge bend of any strip is then " + numberText(hardest * 1e3, 2) +
-                              " per metre" +
-                              (hardest > 0 ? " (radius " + numberText(1e-3 / hardest, 1) + " m)" : "");
+    const std::string bend = numberText(hardest * 1e3, 2);
+    const std::string worst = hardest > 0
+                                  ? say("the worst edge bend of any strip is then {} per metre (radius {} m)",
+                                        bend,
+                                        numberText(1e-3 / hardest, 1))
+                                  : say("the worst edge bend of any strip is then {} per metre", bend);
     std::string text;
     if (plan.start.kind == StartLine::Kind::Sheer)
         text = sheer.rowsOverFree == 0
-                   ? "The plain sheer will do, since hands bend all its rows: " + worst + "."
-                   : "The plain sheer is about as good a start as any: " + worst + ".";
-    else
-        text =
-            "Start the planking " + bothUnits(plan.start.girth) +
-            " below the sheer, measured around the widest section, " +
-            (plan.start.kind == StartLine::Kind::Geodesic ? "with a strip that lies without edge bend"
-                                                          : "along a line bent a little in its own plane") +
-            "; " + worst +
-            (sheer.line.kind == StartLine::Kind::Sheer
-                 ? ", against " + numberText(sheer.worst * 1e3, 2) + " from the sheer without tapers."
-                 : ".");
+                   ? say("The plain sheer will do, since hands bend all its rows: {}.", worst)
+                   : say("The plain sheer is about as good a start as any: {}.", worst);
+    else {
+        const std::string girth = bothUnits(plan.start.girth);
+        const std::string line = plan.start.kind == StartLine::Kind::Geodesic
+                                     ? say("with a strip that lies without edge bend")
+                                     : say("along a line bent a little in its own plane");
+        text = sheer.line.kind == StartLine::Kind::Sheer
+                   ? say("Start the planking {} below the sheer, measured around the widest section, {}; {}, "
+                         "against {} from the sheer without tapers.",
+                         girth,
+                         line,
+                         worst,
+                         numberText(sheer.worst * 1e3, 2))
+                   : say("Start the planking {} below the sheer, measured around the widest section, {}; {}.",
+                         girth,
+                         line,
+                         worst);
+    }
     plan.findings.push_back({Level::Note, "start-found", std::nullopt, std::nullopt, text});
 }
 
 void tellLanding(const LandingChange& change, double before, double after, Plan& plan) {
     std::string text;
     if (change.shift != 0) {
-        text = "The start was moved " + bothUnits(std::abs(change.shift)) +
-               (change.shift > 0 ? " toward the keel" : " toward the sheer");
-        if (plan.start.kind == StartLine::Kind::Sheer)
-            text += ", which leaves a piece of that width to lay at the sheer,";
+        const std::string by = bothUnits(std::abs(change.shift)),
+                          where = change.shift > 0 ? say("toward the keel") : say("toward the sheer");
+        text = plan.start.kind == StartLine::Kind::Sheer
+                   ? say("The start was moved {} {}, which leaves a piece of that width to lay at the sheer,",
+                         by,
+                         where)
+                   : say("The start was moved {} {}", by, where);
     }
-    if (change.planed > 0)
-        text += (text.empty() ? "Every strip is to be planed " : " and every strip is to be planed ") +
-                numberText(change.planed, 1) + " mm narrower";
+    if (change.planed > 0) {
+        const std::string planed = numberText(change.planed, 1);
+        text = text.empty() ? say("Every strip is to be planed {} mm narrower", planed)
+                            : say("{} and every strip is to be planed {} mm narrower", text, planed);
+    }
     plan.findings.push_back({Level::Note,
                              "moved-for-shutter",
                              std::nullopt,
                              std::nullopt,
-                             text + " so that " + bothUnits(after) +
-                                 " is left on each side for the shutter instead of " + bothUnits(before) +
-                                 "."});
+                             say("{} so that {} is left on each side for the shutter instead of {}.",
+                                 text,
+                                 bothUnits(after),
+                                 bothUnits(before))});
 }
 
 void tellTop(double shift, Plan& plan) {
-    plan.findings.push_back({Level::Note,
-                             "moved-for-sheer",
-                             std::nullopt,
-                             std::nullopt,
-                             "The start was moved " + bothUnits(std::abs(shift)) +
-                                 (shift > 0 ? " toward the keel" : " toward the sheer") +
-                                 " of where strips bend least, so that no sliver and fewer short pieces are "
-                                 "left at the sheer."});
+    plan.findings.push_back(
+        {Level::Note,
+         "moved-for-sheer",
+         std::nullopt,
+         std::nullopt,
+         say("The start was moved {} {} of where strips bend least, so that no sliver and "
+             "fewer short pieces are left at the sheer.",
+             bothUnits(std::abs(shift)),
+             shift > 0 ? say("toward the keel") : say("toward the sheer"))});
 }
 
 void tellNoTapers(const std::string& where, const std::string& why, Plan& plan) {
@@ -284,31 +329,33 @@ void tellNoTapers(const std::string& where, const std::string& why, Plan& plan) 
                              "taper-not-found",
                              std::nullopt,
                              std::nullopt,
-                             "No tapers were found for the rows " + where + " the start: " + why +
-                                 ". They are laid at full width; start lower, or allow a tighter bend."});
+                             say("No tapers were found for the rows {} the start: {}. They are laid at full "
+                                 "width; start lower, or allow a tighter bend.",
+                                 where,
+                                 why)});
 }
 
 void tellSplit(const std::optional<SplitChoice>& split, Plan& plan) {
     if (split)
-        plan.findings.push_back({Level::Note,
-                                 "bottom-split",
-                                 std::nullopt,
-                                 std::nullopt,
-                                 "From row " + std::to_string(split->row) +
-                                     " on the bottom is planked by itself, along the centreline, and pointed "
-                                     "against the row above; "
-                                     "its strips bend " +
-                                     numberText(split->bottom * 1e3, 2) +
-                                     " per metre at worst, the rows above " +
-                                     numberText(split->topsides * 1e3, 2) + "."});
+        plan.findings.push_back(
+            {Level::Note,
+             "bottom-split",
+             std::nullopt,
+             std::nullopt,
+             say("From row {} on the bottom is planked by itself, along the centreline, and "
+                 "pointed against the row above; its strips bend {} per metre at worst, the "
+                 "rows above {}.",
+                 split->row,
+                 numberText(split->bottom * 1e3, 2),
+                 numberText(split->topsides * 1e3, 2))});
     else
         plan.findings.push_back(
             {Level::Caution,
              "bottom-not-split",
              std::nullopt,
              std::nullopt,
-             "No row lands on the keel in a way that a bottom could be split off below it; the "
-             "rows are laid down to the centreline instead."});
+             say("No row lands on the keel in a way that a bottom could be split off below it; the rows are "
+                 "laid down to the centreline instead.")});
 }
 
 void findInPlan(const Project& project, Plan& plan, const std::optional<double>& moveForTop) {

@@ -2,6 +2,7 @@
 
 #include "core/planking/stealer_bands.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -22,8 +23,9 @@ const Strip* besideStealer(const Strip& stealer, const Plan& plan) {
 }
 
 std::string place(const StripEnd& end) {
-    return end.on == EndsOn::Nib ? bothUnits(end.x) + " from the bow"
-                                 : std::string("the ") + (end.end == End::Bow ? "bow" : "stern");
+    return end.on == EndsOn::Nib ? say("{} from the bow", bothUnits(end.x))
+           : end.end == End::Bow ? say("the bow")
+                                 : say("the stern");
 }
 
 } // namespace
@@ -34,23 +36,25 @@ std::optional<std::string> stealerFault(const Plan& plan) {
             continue;
         const Strip* beside = besideStealer(s, plan);
         if (!beside)
-            return "the strip beside the one in row " + std::to_string(s.row) + " is not whole";
+            return say("the strip beside the one in row {} is not whole", s.row);
         for (const Strip* strip : {&s, beside})
             for (const StripSample& sample : strip->samples)
                 if (sample.width > plan.coverWidth + wider)
-                    return "strip " + strip->id + " would have to be " + bothUnits(sample.width) + " wide";
+                    return say("strip {} would have to be {} wide", strip->id, bothUnits(sample.width));
     }
     return std::nullopt;
 }
 
 void tellNoStealers(const std::string& why, Plan& plan) {
-    plan.findings.push_back({Level::Caution,
-                             "stealers-not-laid",
-                             std::nullopt,
-                             std::nullopt,
-                             "Stealers would bring more rows within the edge-bend limit, but no sound place "
-                             "was found for them: " +
-                                 why + ". The plan does without; start lower, or allow narrower strips."});
+    plan.findings.push_back(
+        {Level::Caution,
+         "stealers-not-laid",
+         std::nullopt,
+         std::nullopt,
+         say("Stealers would bring more rows within the edge-bend limit, but no sound place "
+             "was found for them: {}. The plan does without; start lower, or allow narrower "
+             "strips.",
+             why)});
 }
 
 void tellStealers(const LoftedHull& hull, Plan& plan) {
@@ -67,13 +71,18 @@ void tellStealers(const LoftedHull& hull, Plan& plan) {
              "stealer",
              s.id,
              s.ends[s.ends[0].on == EndsOn::Nib ? 0 : 1].x,
-             "Row " + std::to_string(s.row) + " holds a stealer, " + s.id + ", " + bothUnitsLong(s.length) +
-                 " long, from " + place(s.ends[0]) + " to " + place(s.ends[1]) +
-                 ": tapers alone can't keep the edge-bend limit with no strip planed below " +
-                 bothUnits(narrowest) + ". Lay it before " + beside->id + ", which has " +
-                 (both ? "a notch" : "one notch") + " about " + bothUnits(nibWidth) + " deep for " +
-                 (both ? "each of its ends" : "its end") + "; cut " + (both ? "the notches" : "the notch") +
-                 " after a dry fit."});
+             say("Row {} holds a stealer, {}, {} long, from {} to {}: tapers alone can't keep the edge-bend "
+                 "limit with no strip planed below {}. Lay it before {}, which has {} after a dry fit.",
+                 s.row,
+                 s.id,
+                 bothUnitsLong(s.length),
+                 place(s.ends[0]),
+                 place(s.ends[1]),
+                 bothUnits(narrowest),
+                 beside->id,
+                 both
+                     ? say("a notch about {} deep for each of its ends; cut the notches", bothUnits(nibWidth))
+                     : say("one notch about {} deep for its end; cut the notch", bothUnits(nibWidth)))});
         for (const StripEnd& end : s.ends) {
             if (end.on != EndsOn::Nib)
                 continue;
@@ -81,15 +90,18 @@ void tellStealers(const LoftedHull& hull, Plan& plan) {
             for (const double x : hull.stationX)
                 nearest = std::min(nearest, std::abs(end.x - x));
             if (nearest < nibClear)
-                plan.findings.push_back(
-                    {Level::Caution,
-                     "stealer-ends-at-mould",
-                     s.id,
-                     end.x,
-                     "The end of stealer " + s.id + " " + bothUnits(end.x) + " from the bow comes only " +
-                         bothUnits(nearest) +
-                         " from a mould, and its width leaves no room to move it; fit "
-                         "the joint first and fasten to that mould after the glue has set."});
+                plan.findings.push_back({Level::Caution,
+                                         "stealer-ends-at-mould",
+                                         s.id,
+                                         end.x,
+                                         say("The end of stealer {} {} from the bow comes only {} from a "
+                                             "mould, and its width leaves "
+                                             "no room to move it; fit the joint first and fasten to that "
+                                             "mould after the glue has "
+                                             "set.",
+                                             s.id,
+                                             bothUnits(end.x),
+                                             bothUnits(nearest))});
         }
     }
 }

@@ -1,5 +1,7 @@
 #include "core/planking/strength.hpp"
 
+#include "core/words/say.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -47,14 +49,15 @@ WoodUse Strength::woodUse(double strain) noexcept {
 const char* Strength::advice(WoodUse use) noexcept {
     switch (use) {
     case WoodUse::ByHand:
-        return "it bends dry, by hand";
+        return sayable("it bends dry, by hand");
     case WoodUse::PickStraight:
-        return "pick straight-grained stock and expect some of it to break";
+        return sayable("pick straight-grained stock and expect some of it to break");
     case WoodUse::SteamIt:
         break;
     }
-    return "past 65 percent of its strength clear wood won't do this dry: steam it, laminate it, or mill it "
-           "thinner or narrower";
+    return sayable(
+        "past 65 percent of its strength clear wood won't do this dry: steam it, laminate it, or mill "
+        "it thinner or narrower");
 }
 
 double Strength::holdingForce(double edgeBend, double bay) const noexcept {

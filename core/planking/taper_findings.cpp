@@ -2,6 +2,7 @@
 
 #include "core/planking/tapered_boat.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cstdlib>
@@ -18,8 +19,8 @@ std::string listText(const std::set<int>& rows) {
         int last = first;
         while (++it != rows.end() && *it == last + 1)
             last = *it;
-        list += (list.empty() ? "" : ", ") + std::to_string(first) +
-                (last > first ? " to " + std::to_string(last) : "");
+        list += (list.empty() ? "" : ", ") +
+                (last > first ? say("{} to {}", first, last) : std::to_string(first));
     }
     return list;
 }
@@ -42,17 +43,22 @@ void tellOver(int side, const char* where, int met, Plan& plan) {
         return;
     if (over.contains(side)) {
         note("taper-met-later",
-             std::string("The start line itself is bent harder than the limit and can't be tapered: ") +
-                 where + " it the limit is met from row " + std::to_string(met) + " on.",
+             say("The start line itself is bent harder than the limit and can't be tapered: {} it the limit "
+                 "is "
+                 "met from row {} on.",
+                 where,
+                 met),
              plan);
         return;
     }
     note("taper-not-met",
-         std::string(over.size() == 1 ? "Row " : "Rows ") + listText(over) + " " + where +
-             " the start can't be brought within the limit by tapers: " + worst->id +
-             " still bends to a radius of " + bothUnitsLong(1 / worst->edgeBend.maxAbs) + " where " +
-             bothUnitsLong(1 / plan.edgeBendLimit) +
-             " is wanted. A narrower \"narrowest\", another start line or a softer limit would do.",
+         say("{} {} the start can't be brought within the limit by tapers: {} still bends to a radius of {} "
+             "where {} is wanted. A narrower \"narrowest\", another start line or a softer limit would do.",
+             over.size() == 1 ? say("Row {}", listText(over)) : say("Rows {}", listText(over)),
+             where,
+             worst->id,
+             bothUnitsLong(1 / worst->edgeBend.maxAbs),
+             bothUnitsLong(1 / plan.edgeBendLimit)),
          plan);
 }
 
@@ -97,22 +103,33 @@ void tellTapers(Plan& plan) {
     const bool kept =
         std::ranges::none_of(plan.strips, [&](const Strip& s) { return overLimit(s, plan.edgeBendLimit); });
     const std::set<int> rows = taperedRows(plan);
+    const std::string planed =
+                          rows.size() == 1 ? say("{} row is", rows.size()) : say("{} rows are", rows.size()),
+                      plain = bothUnitsLong(1 / plan.tapers->plainWorst);
     if (rows.empty() && plan.tapers->touched == 0 && kept)
         note("no-taper-needed",
-             "No strip needs a taper: none longer than " + bothUnits(shortScrap) +
-                 " is bent edgewise tighter than a radius of " + radius + ".",
+             say("No strip needs a taper: none longer than {} is bent edgewise tighter than a radius of {}.",
+                 bothUnits(shortScrap),
+                 radius),
              plan);
     else if (!rows.empty())
-        note("tapered",
-             std::to_string(rows.size()) + (rows.size() == 1 ? " row is" : " rows are") +
-                 " planed narrower on each side (" + listText(rows) + ")" +
-                 (kept ? " so that no strip longer than " + bothUnits(shortScrap) +
-                             " is bent edgewise tighter than a radius of " + radius
-                       : "") +
-                 "; without tapers the worst would be " + bothUnitsLong(1 / plan.tapers->plainWorst) + ".",
-             plan);
-    tellOver(+1, "below", plan.tapers->metFromBelow, plan);
-    tellOver(-1, "above", plan.tapers->metFromAbove, plan);
+        note(
+            "tapered",
+            kept
+                ? say("{} planed narrower on each side ({}) so that no strip longer than {} is bent edgewise "
+                      "tighter than a radius of {}; without tapers the worst would be {}.",
+                      planed,
+                      listText(rows),
+                      bothUnits(shortScrap),
+                      radius,
+                      plain)
+                : say("{} planed narrower on each side ({}); without tapers the worst would be {}.",
+                      planed,
+                      listText(rows),
+                      plain),
+            plan);
+    tellOver(+1, sayable("below"), plan.tapers->metFromBelow, plan);
+    tellOver(-1, sayable("above"), plan.tapers->metFromAbove, plan);
 }
 
 } // namespace sheerlay::core

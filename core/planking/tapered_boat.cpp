@@ -6,6 +6,7 @@
 #include "core/planking/split_bottom.hpp"
 #include "core/planking/start_line.hpp"
 #include "core/planking/taper_findings.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -63,7 +64,7 @@ Expected<Widths, PlanError> solveTapers(
             taperField(context.hull->laid, *master, wish, context.stop, last && *last ? &**last : nullptr);
         if (!field) { // a boat without tapers is still a boat
             allFound = false;
-            tellNoTapers(below ? "below" : "above", field.error(), plan);
+            tellNoTapers(below ? sayable("below") : sayable("above"), field.error(), plan);
             continue;
         }
         tapers.touched += field->touched;

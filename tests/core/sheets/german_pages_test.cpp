@@ -9,6 +9,7 @@
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/shop_plan.hpp"
 #include "core/sheets/stock_sheets.hpp"
+#include "core/sheets/strip_notes.hpp"
 #include "core/sheets/wall_map.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/sheet_reading.hpp"
@@ -145,4 +146,24 @@ TEST_CASE("numbers on German sheets have a decimal comma, and English is back af
     CHECK(before.find("15.9") != std::string::npos);
     CHECK(words(boat.project) == german);
     CHECK(words(english) == before);
+}
+
+TEST_CASE("what is found of the planking and its boards is told in German, and kept in English") {
+    auto read = readProject(SHEERLAY_EXAMPLES "/brindlewick/brindlewick.sheerlay");
+    REQUIRE(read);
+    read->project.language = Language::German;
+    const auto hull = loft(read->project);
+    REQUIRE(hull);
+    const auto plan = plank(read->project, *hull);
+    REQUIRE(plan);
+    REQUIRE_FALSE(plan->findings.empty());
+    std::vector<Finding> findings = plan->findings;
+    if (const auto stock = planStock(read->project, *hull, *plan))
+        findings.insert(findings.end(), stock->findings.begin(), stock->findings.end());
+    for (const Finding& finding : findings) {
+        INFO(finding.text);
+        CHECK(englishIn(finding.text) != "");
+        const Speaking german(Language::German);
+        CHECK(englishIn(toSentence(finding)) == "");
+    }
 }
