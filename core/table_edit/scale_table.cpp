@@ -15,20 +15,30 @@ namespace {
 class Scaler {
 public:
     Scaler(const Project& project, const TableScale& scale)
-        : m_table(project.hull), m_units(project.units), m_scale(scale) {}
+        : m_table(project.hull), m_units(project.units), m_scale(scale),
+          m_first(project.hull.stations.front().x), m_last(project.hull.stations.back().x) {}
+
+    /// mm along the boat, spaced and scaled.
+    [[nodiscard]] double along(double x) const {
+        const double inside = std::clamp(x, m_first, m_last);
+        return m_scale.length * (x + (m_scale.spacing - 1) * (inside - m_first));
+    }
 
     /// A number that is a cell or a place: the value follows what is printed.
     void number(double& value, std::string& printed, double by) const {
-        if (by == 1.0 || (value == 0.0 && printed.empty()))
-            return;
-        printed = textLike(by * value, printed, m_table, m_units);
-        const auto read = parseLength(printed, m_units);
-        value = read ? read->millimetres : by * value;
+        if (by != 1.0 && (value != 0.0 || !printed.empty()))
+            put(value, printed, by * value);
     }
     /// A number that prints nothing.
     void plain(double& value, double by) const {
-        std::string printed = m_table.stations.front().sheer.printedHeight;
+        std::string printed = printedLikeSheer();
         number(value, printed, by);
+    }
+    /// A place along the boat that prints nothing.
+    void place(double& x) const {
+        std::string printed = printedLikeSheer();
+        if (along(x) != x)
+            put(x, printed, along(x));
     }
 
     void point(TablePoint& p) const {
@@ -63,11 +73,12 @@ public:
 
     void table(HullTable& hull) const {
         for (ProfilePoint& p : hull.profile) {
-            plain(p.x, m_scale.length);
+            place(p.x);
             plain(p.height, m_scale.depth);
         }
         for (Station& s : hull.stations) {
-            number(s.x, s.printedX, m_scale.length);
+            if (along(s.x) != s.x)
+                put(s.x, s.printedX, along(s.x));
             point(s.sheer);
             if (s.keel)
                 keel(*s.keel);
@@ -75,12 +86,25 @@ public:
                 point(p);
         }
         for (Transom& t : hull.transoms) {
-            plain(t.xAtSheer, m_scale.length);
-            plain(t.xAtKeel, m_scale.length);
+            const double rake = m_scale.length * (t.xAtKeel - t.xAtSheer); // kept when spaced
+            place(t.xAtSheer);
+            if (m_scale.spacing == 1.0)
+                place(t.xAtKeel);
+            else
+                t.xAtKeel = t.xAtSheer + rake;
         }
     }
 
 private:
+    void put(double& value, std::string& printed, double wanted) const {
+        printed = textLike(wanted, printed, m_table, m_units);
+        const auto read = parseLength(printed, m_units);
+        value = read ? read->millimetres : wanted;
+    }
+    [[nodiscard]] std::string printedLikeSheer() const {
+        return m_table.stations.front().sheer.printedHeight;
+    }
+
     /// A keel's half-breadth is the siding of its timber.
     void keel(TablePoint& p) const {
         forgetPrinted(p);
@@ -100,6 +124,7 @@ private:
     const HullTable& m_table;
     Units m_units;
     TableScale m_scale;
+    double m_first, m_last; // mm, x of the outermost stations
 };
 
 } // namespace
@@ -154,7 +179,7 @@ std::string measuresText(const TableMeasures& measures, Units units) {
 }
 
 Expected<Project, LengthError> scaleTable(const Project& project, const TableScale& scale) {
-    for (const double by : {scale.length, scale.beam, scale.depth})
+    for (const double by : {scale.length, scale.beam, scale.depth, scale.length * scale.spacing})
         if (!(by >= leastScale) || !(by <= mostScale))
             return unexpected(LengthError{"a boat more than twice or less than half as large",
                                           "measures between half and twice what they are"});
@@ -165,7 +190,7 @@ Expected<Project, LengthError> scaleTable(const Project& project, const TableSca
     const Scaler scaler(project, scale);
     scaler.table(next.hull);
     for (double& x : next.moulds.stations)
-        scaler.plain(x, scale.length);
+        scaler.place(x);
     if (const auto judged = checked(next); !judged)
         return unexpected(LengthError{judged.error().front().found, judged.error().front().would});
     return next;

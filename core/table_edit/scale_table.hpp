@@ -13,6 +13,9 @@ struct TableScale {
     double length = 1.0; ///< everything along the boat: stations, profile, transoms
     double beam = 1.0;   ///< half-breadths; half sidings are timber and stay
     double depth = 1.0;  ///< heights above the base line
+    /// Beside the length: stations and what lies between them move apart from the foremost one on; stems
+    /// beyond the outermost stations, and transoms, keep their form and move along.
+    double spacing = 1.0;
     friend bool operator==(const TableScale&, const TableScale&) = default;
 };
 

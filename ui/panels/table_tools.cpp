@@ -105,7 +105,10 @@ QWidget* TableTools::makeScale() {
         fields->addWidget(field);
     };
     add(tr("Length"), m_length, tr("Everything along the boat: stations, stems, transoms"));
-    add(tr("Station spacing"), m_spacing, tr("Goes with the length: the one gives the other"));
+    add(tr("Station spacing"),
+        m_spacing,
+        tr("Moves the stations apart or together; stems beyond them, and transoms, keep their form. Length "
+           "instead stretches everything."));
     add(tr("Beam"), m_beam, tr("All half-breadths; half sidings stay"));
     add(tr("Depth"), m_depth, tr("All heights above the base line"));
     fields->addStretch(1);
@@ -117,10 +120,16 @@ QWidget* TableTools::makeScale() {
     m_scaleForm->hide();
     const auto measures = [this] { return core::measuresOf(m_project.hull); };
     connect(m_length, &QLineEdit::textEdited, this, [this, measures] {
-        typed(m_length, measures().length, [this](double by) { m_wanted.length = by; });
+        typed(m_length, measures().length, [this](double by) {
+            m_wanted.length = by;
+            m_wanted.spacing = 1.0;
+        });
     });
     connect(m_spacing, &QLineEdit::textEdited, this, [this, measures] {
-        typed(m_spacing, measures().spacing, [this](double by) { m_wanted.length = by; });
+        typed(m_spacing, measures().spacing, [this](double by) {
+            m_wanted.length = 1.0;
+            m_wanted.spacing = by;
+        });
     });
     connect(m_beam, &QLineEdit::textEdited, this, [this, measures] {
         typed(m_beam, measures().beam, [this](double by) { m_wanted.beam = by; });
@@ -237,13 +246,15 @@ void TableTools::typed(QLineEdit* field, double now, const std::function<void(do
         return;
     }
     take(read->millimetres / now);
-    // length and spacing are one
-    const core::TableMeasures measures = core::measuresOf(m_project.hull);
-    if (field == m_length)
-        m_spacing->setText(toQString(core::formatLength(m_wanted.length * measures.spacing, m_units)));
-    if (field == m_spacing)
-        m_length->setText(toQString(core::formatLength(m_wanted.length * measures.length, m_units)));
     tryScale();
+    if (!m_scaled) // as she is, or as she can't be
+        return;
+    // two ways to make her longer: the one that is not in hand shows what it comes to
+    const core::TableMeasures measures = core::measuresOf(m_scaled->hull);
+    if (field == m_length)
+        m_spacing->setText(toQString(core::formatLength(measures.spacing, m_units)));
+    if (field == m_spacing)
+        m_length->setText(toQString(core::formatLength(measures.length, m_units)));
 }
 
 void TableTools::tryScale() {

@@ -121,3 +121,38 @@ TEST_CASE("another boat, or one half planked, is not scaled") {
     begun.journal.laid.push_back({"S01", "", "", 0});
     CHECK(says(refusal(scaleTable(begun, {1.1, 1.0, 1.0})), "before the first strip"));
 }
+
+TEST_CASE("spacing moves the stations apart and leaves stems and transoms their form") {
+    Project project = canoe();
+    HullTable& table = project.hull;
+    const double first = table.stations.front().x, last = table.stations.back().x;
+    table.transoms.push_back({End::Stern, last - 20, last - 120, 0});
+    TableScale scale;
+    scale.spacing = 1.1;
+    const auto spaced = scaleTable(project, scale);
+    REQUIRE(spaced.has_value());
+    const double half = 0.5 * table.roundedTo + same, apart = 0.1 * (last - first);
+    CHECK_THAT(spaced->hull.stations.front().x, WithinAbs(first, same));
+    for (std::size_t i = 0; i < table.stations.size(); ++i) {
+        CHECK_THAT(spaced->hull.stations[i].x, WithinAbs(first + 1.1 * (table.stations[i].x - first), half));
+        CHECK(spaced->hull.stations[i].points == table.stations[i].points);
+    }
+    int beyond = 0;
+    for (std::size_t i = 0; i < table.profile.size(); ++i) {
+        const ProfilePoint &a = table.profile[i], &b = spaced->hull.profile[i];
+        CHECK(b.height == a.height);
+        if (a.x < first || a.x > last) {
+            CHECK_THAT(b.x - a.x, WithinAbs(a.x < first ? 0.0 : apart, half));
+            ++beyond;
+        }
+    }
+    CHECK(beyond > 0); // the stems stand out beyond the stations
+    const Transom& t = spaced->hull.transoms.back();
+    CHECK_THAT(t.xAtKeel - t.xAtSheer, WithinAbs(-100, same));
+    CHECK_THAT(t.xAtSheer, WithinAbs(first + 1.1 * (last - 20 - first), half));
+    // both at once: spaced first, then stretched
+    scale.length = 1.2;
+    CHECK_THAT(scaleTable(project, scale)->hull.stations.back().x, WithinAbs(1.2 * (last + apart), half));
+    scale.length = 1.9; // with 1.1 more than twice the spacing
+    CHECK(says(refusal(scaleTable(project, scale)), "twice"));
+}

@@ -220,9 +220,9 @@ TEST_CASE_METHOD(App, "the boat is scaled after its new measures were told") {
         field->clear();
         QTest::keyClicks(field, QString::fromUtf8(text));
     };
-    type(tools.spacing(), "13 in");
-    CHECK(tools.length()->text() == QStringLiteral("17' 4\""));
-    CHECK(tools.preview().contains(QStringLiteral("She would be 17' 4\" long")));
+    type(tools.spacing(), "13 in"); // stations 15 ft from first to last, and half a foot of stem beyond each
+    CHECK(tools.length()->text() == QStringLiteral("17' 3\""));
+    CHECK(tools.preview().contains(QStringLiteral("She would be 17' 3\" long")));
     CHECK(tools.preview().contains(QStringLiteral("stations 13\" apart")));
     type(tools.depth(), "deep");
     CHECK(tools.preview().contains(QStringLiteral("deep")));
