@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::string_view keys =
     "row N, column N, stations, labels, units, decimal, two-part, spacing, waterline-spacing, "
-    "buttock-spacing, half-siding, mirror, heights, drawn-to, beam, centre, base, bow, up or faces";
+    "buttock-spacing, half-siding, profile, mirror, heights, drawn-to, beam, centre, base, bow, up or faces";
 
 std::optional<std::size_t> smallNumber(std::string_view text) {
     if (text.empty() || text.size() > 4 || text.find_first_not_of("0123456789") != std::string_view::npos)
@@ -76,6 +76,8 @@ public:
             return axis();
         if (m_key == "faces")
             return faces();
+        if (m_key == "profile")
+            return m_read.profile.push_back(m_value);
         if (choice("stations", m_read.stationsInColumns, {{"columns", true}, {"rows", false}}) ||
             choice("units",
                    m_read.units,

@@ -35,6 +35,7 @@ struct TableCorrections {
     std::optional<std::string> waterlineSpacing; ///< waterlines are numbered, this far apart
     std::optional<std::string> buttockSpacing;
     std::optional<std::string> halfSiding;
+    std::vector<std::string> profile; ///< points of stems and keel, see saidProfile()
     /// One end stands for both: the station (its name) or the length at which the boat is folded. "no": the
     /// table is not folded even if its stations are named in pairs.
     std::optional<std::string> mirror;

@@ -1,5 +1,6 @@
 #include "core/offsets/table_project.hpp"
 
+#include "core/offsets/said_profile.hpp"
 #include "core/offsets/station_places.hpp"
 #include "core/offsets/unfold.hpp"
 #include "core/project/diagonal.hpp"
@@ -57,6 +58,8 @@ public:
                 project.hull.stations.push_back(station(place));
         if (m_corrections.halfSiding)
             siding();
+        for (const std::string& said : m_corrections.profile)
+            profile(said, places->fold);
         if (m_errors.empty())
             order();
         if (m_errors.empty() && places->fold)
@@ -241,6 +244,16 @@ private:
                                 "half-siding",
                                 read ? quoted(*m_corrections.halfSiding) : read.error().found,
                                 "a length of 0 or more, such as half-siding = 3/8 in"});
+    }
+
+    void profile(const std::string& said, const std::optional<double>& fold) {
+        const auto points = saidProfile(said, m_reading.notation, fold);
+        if (!points) {
+            m_errors.push_back({m_file, 0, "profile", points.error().found, points.error().would});
+            return;
+        }
+        auto& all = m_made.project.hull.profile;
+        all.insert(all.end(), points->begin(), points->end());
     }
 
     /// Bow to stern; a table from the stern is turned round.

@@ -1,5 +1,6 @@
 #include "core/outlines/drawn_sections.hpp"
 
+#include "core/offsets/said_profile.hpp"
 #include "core/offsets/station_places.hpp"
 #include "core/offsets/unfold.hpp"
 #include "core/outlines/drawing_scale.hpp"
@@ -270,12 +271,20 @@ private:
                              "a length such as half-siding = 3/8 in");
             hull.halfSiding = siding->millimetres;
         }
+        std::optional<double> middle; // mm, where the boat is folded
         if (m_corrections.mirror && *m_corrections.mirror != "no") {
             const auto fold = readCell(*m_corrections.mirror, notation);
             if (!fold)
                 return error("mirror", fold.error().found, "the middle of the boat, such as mirror = 8 ft");
             hull.stations = unfolded(std::move(hull.stations), fold->millimetres);
             note("Unfolded, the stations are " + std::to_string(hull.stations.size()) + ".");
+            middle = fold->millimetres;
+        }
+        for (const std::string& said : m_corrections.profile) {
+            const auto points = saidProfile(said, notation, middle);
+            if (!points)
+                return error("profile", points.error().found, points.error().would);
+            hull.profile.insert(hull.profile.end(), points->begin(), points->end());
         }
     }
 
