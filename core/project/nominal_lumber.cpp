@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <string>
 
 namespace sheerlay::core {
@@ -41,6 +42,15 @@ std::optional<NominalLumber> nominalLumber(std::string_view size) {
     if (t == thicknesses.end() || w == widths.end())
         return std::nullopt;
     return NominalLumber{t->nominal * mmPerInch, t->dry * mmPerInch, w->dry * mmPerInch};
+}
+
+std::optional<std::size_t> commonLumberOf(double thickness, double width) {
+    constexpr double nearly = 0.05; // mm
+    for (std::size_t i = 0; i < commonLumber.size(); ++i)
+        if (const auto size = nominalLumber(commonLumber[i]);
+            size && std::abs(size->thickness - thickness) < nearly && std::abs(size->width - width) < nearly)
+            return i;
+    return std::nullopt;
 }
 
 } // namespace sheerlay::core

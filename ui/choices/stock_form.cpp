@@ -1,4 +1,5 @@
 #include "core/project/nominal_lumber.hpp"
+#include "core/project/saw_blades.hpp"
 #include "core/project/ten_strips.hpp"
 #include "core/units/length.hpp"
 #include "ui/choices/choice_form.hpp"
@@ -6,9 +7,8 @@
 #include "ui/scene/wording.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 #include <string>
+#include <string_view>
 
 namespace sheerlay::ui {
 namespace {
@@ -52,8 +52,6 @@ FormBuilder<Stock> ofStock() {
     return FormBuilder<Stock>([](Project& p) -> Stock& { return *p.stock; });
 }
 
-constexpr double nearly = 0.05; // mm; a size in sixteenths is the same in mm
-
 /// A choice of what is common; none of it stands there when what was measured is something else.
 ChoiceField commonOnes(const QString& label, const QStringList& words, const QString& meaning) {
     ChoiceField field;
@@ -65,25 +63,18 @@ ChoiceField commonOnes(const QString& label, const QStringList& words, const QSt
     return field;
 }
 
-/// Blades by what they take, mm.
-/// @source  shop.md of the handbook notes: full and thin kerf; common practice, no source: a band saw's
-constexpr std::array blades{core::mmPerInch / 8, 3 * core::mmPerInch / 32, core::mmPerInch / 32};
-
 void addBlade(FormBuilder<Stock>& form) {
     form.field(
         commonOnes(Wording::tr("Blade"),
                    {Wording::tr("full kerf"), Wording::tr("thin kerf"), Wording::tr("band saw")},
                    Wording::tr("Puts in what such a blade takes; a test cut tells better.")),
         [](const Stock& stock) -> ChoiceValue {
-            const auto found = std::ranges::find_if(
-                blades, [&](double kerf) { return std::abs(kerf - stock.kerf) < nearly; });
-            if (found == blades.end())
-                return {};
-            return static_cast<double>(found - blades.begin());
+            const auto blade = core::bladeOf(stock.kerf);
+            return blade ? ChoiceValue(static_cast<double>(*blade)) : ChoiceValue();
         },
         [](Stock& stock, const ChoiceValue& value) {
             if (const auto* chosen = std::get_if<double>(&value))
-                stock.kerf = blades.at(static_cast<std::size_t>(*chosen));
+                stock.kerf = core::kerfOf(static_cast<core::SawBlade>(*chosen));
             return QString();
         });
 }
@@ -144,32 +135,23 @@ ChoiceGroup scarfGroup() {
     return {Wording::tr("Scarfs"), form.fields(), {}};
 }
 
-constexpr std::array boardSizes{
-    "1x4", "1x6", "1x8", "1x10", "1x12", "5/4x4", "5/4x6", "5/4x8", "2x4", "2x6", "2x8"};
-
 void addBoardSize(FormBuilder<BoardLot>& form) {
     QStringList names;
-    for (const char* size : boardSizes)
-        names << QString::fromLatin1(size);
+    for (const std::string_view size : core::commonLumber)
+        names << QString::fromLatin1(size.data(), static_cast<qsizetype>(size.size()));
     form.field(
         commonOnes(
             Wording::tr("Sold as"),
             names,
             Wording::tr("Puts in the sizes that dry, planed boards of that name have; a tape tells better.")),
         [](const BoardLot& lot) -> ChoiceValue {
-            const auto found = std::ranges::find_if(boardSizes, [&](const char* name) {
-                const core::NominalLumber size = core::nominalLumber(name).value();
-                return std::abs(size.thickness - lot.thickness) < nearly &&
-                       std::abs(size.width - lot.width) < nearly;
-            });
-            if (found == boardSizes.end())
-                return {};
-            return static_cast<double>(found - boardSizes.begin());
+            const auto size = core::commonLumberOf(lot.thickness, lot.width);
+            return size ? ChoiceValue(static_cast<double>(*size)) : ChoiceValue();
         },
         [](BoardLot& lot, const ChoiceValue& value) {
             if (const auto* chosen = std::get_if<double>(&value)) {
                 const core::NominalLumber size =
-                    core::nominalLumber(boardSizes.at(static_cast<std::size_t>(*chosen))).value();
+                    core::nominalLumber(core::commonLumber.at(static_cast<std::size_t>(*chosen))).value();
                 lot.thickness = size.thickness;
                 lot.width = size.width;
                 lot.chargedThickness = size.chargedThickness;

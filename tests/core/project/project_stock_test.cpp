@@ -1,5 +1,6 @@
 #include "core/project/nominal_lumber.hpp"
 #include "core/project/project_writer.hpp"
+#include "core/project/saw_blades.hpp"
 #include "core/units/length.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/project_text.hpp"
@@ -173,4 +174,17 @@ TEST_CASE("softwood sizes as PS 20 has them") {
     CHECK_FALSE(nominalLumber("1"));
     CHECK_FALSE(nominalLumber("1x7"));
     CHECK_FALSE(nominalLumber("3x4x5"));
+}
+
+TEST_CASE("common sizes and blades are found by what they measure, and nothing else is") {
+    for (std::size_t i = 0; i < commonLumber.size(); ++i) {
+        const auto size = nominalLumber(commonLumber[i]);
+        REQUIRE(size);
+        CHECK(commonLumberOf(size->thickness, size->width) == i);
+        CHECK_FALSE(commonLumberOf(size->thickness + 0.3, size->width));
+    }
+    CHECK(kerfOf(SawBlade::FullKerf) == 3.175); // 1/8 in
+    CHECK(bladeOf(2.38) == SawBlade::ThinKerf); // 3/32 in to 0.05 mm
+    CHECK(bladeOf(0.79) == SawBlade::BandSaw);  // 1/32 in
+    CHECK_FALSE(bladeOf(2.8));
 }
