@@ -1,7 +1,10 @@
 #include "core/covering/covering.hpp"
 
+#include "core/fitout/rings.hpp"
+
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <numbers>
 
 namespace sheerlay::core {
@@ -18,10 +21,70 @@ int piecesAcross(double need, double roll, double overlap) {
                : static_cast<int>(std::ceil((need - overlap) / (roll - overlap) - 1e-9));
 }
 
+/// mm of roll for flat pieces laid side by side, the longest first, turned where they are wider than the
+/// roll.
+double alongRoll(std::vector<ClothPiece> pieces, double roll) {
+    std::ranges::sort(pieces, std::greater{}, [](const ClothPiece& p) { return p.length; });
+    double left = 0.0, sum = 0.0;
+    for (const ClothPiece& p : pieces)
+        for (int i = 0; i < p.count; ++i) {
+            const bool turned = p.width > roll && p.length <= roll;
+            const double wide = turned ? p.length : p.width, run = turned ? p.width : p.length;
+            if (wide > left) {
+                sum += run;
+                left = roll;
+            }
+            left -= wide;
+        }
+    return sum;
+}
+
 class FacePlanner {
 public:
     FacePlanner(const CoveringChoices& choices, std::vector<Finding>& findings)
         : m_choices(choices), m_findings(findings) {}
+
+    FaceCovering over(const BulkheadCloth& cloth, const std::vector<Bulkhead>& bulkheads) {
+        FaceCovering f;
+        f.name = "bulkheads";
+        f.bulkheads = true;
+        f.choices.cloth = cloth.cloth;
+        f.choices.roll = cloth.roll;
+        f.choices.overlap = cloth.lap;
+        f.choices.overhang = 0.0;
+        f.choices.coats = cloth.coats;
+        const int faces = cloth.faces == BulkheadCloth::Faces::Both ? 2 : 1;
+        double x = 0.0, z = 0.0;
+        for (const Bulkhead& b : bulkheads) {
+            const double area = faces * ringArea(b.outline), lap = faces * cloth.lap * b.edgeLength;
+            double height = 0.0;
+            for (const EdgePoint& p : b.edge)
+                height += p.at.y() / static_cast<double>(b.edge.size());
+            f.face.area += area;
+            f.overlaps += lap;
+            x += (area + lap) * b.x;
+            z += (area + lap) * height;
+            f.pieces.push_back({b.choice.end == End::Bow ? "bow bulkhead" : "stern bulkhead",
+                                faces,
+                                b.width + 2 * cloth.lap,
+                                b.height + cloth.lap});
+        }
+        f.face.centre = {x / f.covered(), 0.0, z / f.covered()};
+        if (std::ranges::any_of(
+                f.pieces, [&](const ClothPiece& p) { return std::min(p.width, p.length) > cloth.roll; }))
+            tell(Level::Caution,
+                 "cloth-too-narrow",
+                 "The roll is narrower than a bulkhead with its laps either way; a seam in the cloth, or a "
+                 "wider roll, would do.");
+        f.fromRoll = alongRoll(f.pieces, cloth.roll) * (1 + m_choices.clothSpare);
+        coats(f);
+        if (faces == 2) // nobody varnishes the void's side
+            f.varnish /= 2;
+        weigh(f);
+        if (faces == 2)
+            f.varnishMass /= 2;
+        return f;
+    }
 
     FaceCovering plan(const std::string& name, const ClothFace& cloth, const CoveredFace& face) {
         FaceCovering f;
@@ -132,6 +195,12 @@ private:
     std::vector<Finding>& m_findings;
 };
 
+void sum(CoveringPlan& plan, const FaceCovering& f) {
+    plan.litres += f.litres;
+    plan.varnish += f.varnish;
+    plan.mass += f.glassMass + f.resinMass + f.varnishMass;
+}
+
 } // namespace
 
 std::optional<CoveringPlan::Parts> CoveringPlan::litresOf(double mixed) const {
@@ -157,28 +226,46 @@ coverFaces(const CoveringChoices& choices, const CoveredFace& outside, const Cov
         plan.faces.push_back(planner.plan("outside", *choices.outside, outside));
     if (choices.inside)
         plan.faces.push_back(planner.plan("inside", *choices.inside, inside));
-    for (const FaceCovering& f : plan.faces) {
-        plan.litres += f.litres;
-        plan.varnish += f.varnish;
-        plan.mass += f.glassMass + f.resinMass + f.varnishMass;
-    }
+    for (const FaceCovering& f : plan.faces)
+        sum(plan, f);
     plan.liquidMass = plan.litres * choices.liquidDensity;
+    const bool any = !plan.faces.empty() || choices.bulkheads;
     const auto ask = [&](const char* code, const char* text) {
         plan.findings.push_back({Level::Note, code, std::nullopt, std::nullopt, text});
     };
-    if (plan.faces.empty())
+    if (!any)
         ask("no-face-told",
             "Nothing is covered, because no face is described; a table [covering.outside] or "
             "[covering.inside] with its cloth would do.");
-    if (!plan.faces.empty() && !choices.mix)
+    if (any && !choices.mix)
         ask("mix-not-told",
             "How resin and hardener are mixed is not told; give mix under [covering] as the maker prints "
             "it.");
-    if (!plan.faces.empty() && !choices.potLife)
+    if (any && !choices.potLife)
         ask("pot-life-not-told",
             "The pot life is not told, so no batches are reckoned; give pot-life under [covering] in "
             "minutes.");
     return plan;
+}
+
+void coverBulkheads(CoveringPlan& plan,
+                    const CoveringChoices& choices,
+                    const std::vector<Bulkhead>& bulkheads) {
+    if (!choices.bulkheads)
+        return;
+    if (bulkheads.empty()) {
+        plan.findings.push_back({Level::Note,
+                                 "no-bulkhead-to-cover",
+                                 std::nullopt,
+                                 std::nullopt,
+                                 "There is cloth for bulkheads, but no bulkhead stands in her; one under "
+                                 "[[fitout.bulkhead]] would do."});
+        return;
+    }
+    FacePlanner planner(choices, plan.findings);
+    plan.faces.push_back(planner.over(*choices.bulkheads, bulkheads));
+    sum(plan, plan.faces.back());
+    plan.liquidMass = plan.litres * choices.liquidDensity;
 }
 
 std::optional<CoveringPlan>

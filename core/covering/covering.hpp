@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/covering/covered_face.hpp"
+#include "core/fitout/bulkheads.hpp"
 #include "core/hull/hull.hpp"
 #include "core/project/covering_choices.hpp"
 #include "core/project/finding.hpp"
@@ -40,7 +41,8 @@ struct ResinCoat {
 
 /// A face with everything that goes on it.
 struct FaceCovering {
-    std::string name; ///< "outside", "inside"
+    std::string name;       ///< "outside", "inside", "bulkheads"
+    bool bulkheads = false; ///< pieces laid flat, turned out onto the hull by the overlap; no slits
     ClothFace choices;
     CoveredFace face;
     ClothLay lay = ClothLay::Drape; ///< never Fewest
@@ -62,7 +64,7 @@ struct FaceCovering {
 
 /// Everything that covers the planking.
 struct CoveringPlan {
-    std::vector<FaceCovering> faces; ///< those that are asked for
+    std::vector<FaceCovering> faces; ///< those that are asked for; bulkheads last
     double litres = 0.0;             ///< mixed resin, all coats of all faces
     double liquidMass = 0.0;         ///< kg of it
     std::optional<MixParts> mix;
@@ -85,6 +87,13 @@ struct CoveringPlan {
 /// @source  tests/reference/glass_epoxy.md, its quantity recipe
 [[nodiscard]] std::optional<CoveringPlan>
 planCovering(const Project& project, const LoftedHull& hull, const TrimmedSurface& outside);
+
+/// Adds cloth over bulkheads where [covering.bulkheads] asks for it; where there is none to cover a finding
+/// says so.
+/// @accuracy  tests/core/covering/covering_test.cpp: half circles in closed form
+void coverBulkheads(CoveringPlan& plan,
+                    const CoveringChoices& choices,
+                    const std::vector<Bulkhead>& bulkheads);
 
 /// The same for faces that are measured already.
 [[nodiscard]] CoveringPlan

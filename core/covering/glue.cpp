@@ -19,15 +19,14 @@ constexpr double filletDensity = 1.0; // kg/L; 0.9 to 1.1, from memory
 /// Gathers joints of one kind.
 class Joint {
 public:
-    Joint(std::string what, bool epoxy, const CoveringChoices& choices, const GlueChoices& glue)
-        : m_choices(choices), m_glue(glue) {
+    Joint(std::string what, bool epoxy, const CoveringChoices& choices) : m_choices(choices) {
         m_use.what = std::move(what);
         m_use.epoxy = epoxy;
     }
     /// @param thick  mm of glue between the faces, beyond what is spread on them
     void face(double area, const Vector3d& at, double thick = 0.0) {
-        const double spread = area / squareMm * m_glue.spread / 1000; // kg
-        const double gap = area * thick / litre;                      // L
+        const double spread = area / squareMm * m_choices.glueSpread / 1000; // kg
+        const double gap = area * thick / litre;                             // L
         const double kept = m_use.epoxy ? 1.0 : woodGlueKept;
         m_use.area += area;
         add(spread / m_choices.liquidDensity + gap, kept * spread + gap * filletDensity, at);
@@ -48,7 +47,6 @@ private:
     }
 
     const CoveringChoices& m_choices;
-    const GlueChoices& m_glue;
     GlueUse m_use;
 };
 
@@ -115,18 +113,15 @@ double gluedEdge(const StripStock& strip) {
     return 2 * radius * std::asin(std::min(1.0, half / radius));
 }
 
-std::vector<GlueUse> planGlue(const Project& project,
-                              const Plan& plan,
-                              const std::optional<Fitout>& fitout,
-                              const GlueChoices& glue) {
+std::vector<GlueUse> planGlue(const Project& project, const Plan& plan, const std::optional<Fitout>& fitout) {
     const CoveringChoices choices = project.covering.value_or(CoveringChoices{});
     std::vector<GlueUse> all;
-    Joint strips("strips, edge to edge", false, choices, glue);
+    Joint strips("strips, edge to edge", false, choices);
     glueStrips(strips, plan, gluedEdge(project.strips));
     strips.addTo(all);
     if (!fitout)
         return all;
-    Joint gunwales("gunwales and scarfs", true, choices, glue);
+    Joint gunwales("gunwales and scarfs", true, choices);
     if (const auto& g = fitout->gunwales) {
         const double open =
             g->scuppers ? g->scuppers->count * g->scuppers->opening / g->inner.sheerLength : 0.0;
@@ -134,9 +129,9 @@ std::vector<GlueUse> planGlue(const Project& project,
         glueGunwale(gunwales, g->outer, g->outerLine, 0.0);
     }
     gunwales.addTo(all);
-    Joint bed("bulkheads and decks", true, choices, glue), fillet("fillets", true, choices, glue);
+    Joint bed("bulkheads and decks", true, choices), fillet("fillets", true, choices);
     for (const Bulkhead& b : fitout->bulkheads)
-        glueBulkhead(bed, fillet, b, glue.fillet);
+        glueBulkhead(bed, fillet, b, choices.fillet);
     for (const Deck& d : fitout->decks)
         glueDeck(bed, d);
     bed.addTo(all);

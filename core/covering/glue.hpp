@@ -22,14 +22,6 @@ struct GlueUse {
     Eigen::Vector3d centre = Eigen::Vector3d::Zero(); ///< mm
 };
 
-/// How joints are glued.
-struct GlueChoices {
-    double spread = 175.0; ///< g/m2 of glued face; 150 to 200, from memory
-    double fillet = 12.7;  ///< mm, radius of the fillets at a bulkhead; 0: none; common practice, no source
-
-    friend bool operator==(const GlueChoices&, const GlueChoices&) = default;
-};
-
 /// Area of a fillet's section: between two faces and an arc that touches both, mm2.
 /// @param corner  rad between the faces, above 0 and below pi
 [[nodiscard]] double filletSection(double radius, double corner);
@@ -40,12 +32,10 @@ struct GlueChoices {
 /// What is glued: strips along their lower edges, gunwales with their scarfs, bulkheads and decks round their
 /// edges, and fillets on both faces of a bulkhead. Seats and thwarts are bolted. Resin is counted as if it
 /// filled a fillet without filler.
-/// Waste and density are those of [covering].
+/// Spread, fillets, waste and density are those of [covering].
 /// @param fitout  none: strips alone
 /// @accuracy  tests/core/covering/glue_test.cpp: a pipe in closed form
-[[nodiscard]] std::vector<GlueUse> planGlue(const Project& project,
-                                            const Plan& plan,
-                                            const std::optional<Fitout>& fitout,
-                                            const GlueChoices& glue = {});
+[[nodiscard]] std::vector<GlueUse>
+planGlue(const Project& project, const Plan& plan, const std::optional<Fitout>& fitout);
 
 } // namespace sheerlay::core

@@ -1,5 +1,7 @@
 #include "core/fitout/fastenings.hpp"
 
+#include "core/units/both_units.hpp"
+
 #include <cmath>
 #include <numbers>
 
@@ -9,10 +11,8 @@ namespace {
 
 using Eigen::Vector3d;
 
-constexpr double screwDiameter = 4.2; // mm, No. 8; common practice, no source
-constexpr double boltDiameter = 6.35; // mm, 1/4 in; common practice, no source
-constexpr double plugDepth = 6.0;     // mm a plugged head lies below the face; common practice, no source
-constexpr double nutRoom = 12.0;      // mm of bolt below the wood, washer and nut; common practice, no source
+constexpr double plugDepth = 6.0; // mm a plugged head lies below the face; common practice, no source
+constexpr double nutRoom = 12.0;  // mm of bolt below the wood, washer and nut; common practice, no source
 constexpr double nutAndWashers = 0.009; // kg to a bolt, its head too; from memory
 constexpr double threadPart = 0.75; // of a shank's mass, what thread and point leave of a screw; from memory
 constexpr double steel = 7.9e-6;    // kg/mm3; from memory
@@ -21,12 +21,18 @@ double shank(double diameter, double length) {
     return std::numbers::pi / 4 * diameter * diameter * length * steel;
 }
 
+/// mm that a screw goes through before it reaches the outer gunwale.
+double beforeOuter(const Project& project) {
+    const GunwaleChoices& choices = *project.fitout->gunwales;
+    return choices.inner.width + project.strips.thickness - (choices.plugs ? plugDepth : 0.0);
+}
+
 Fastening gunwaleScrews(const Project& project, const Gunwales& g) {
     Fastening f;
     f.what = "gunwales";
-    f.diameter = screwDiameter;
-    f.length = g.inner.size.width + project.strips.thickness + 2.0 / 3.0 * g.outer.size.width -
-               (g.plugCount > 0 ? plugDepth : 0.0);
+    const GunwaleChoices& choices = *project.fitout->gunwales;
+    f.diameter = choices.screwDiameter;
+    f.length = choices.screwLength.value_or(beforeOuter(project) + 2.0 / 3.0 * g.outer.size.width);
     f.count = g.screwCount;
     f.mass = threadPart * f.count * shank(f.diameter, f.length);
     for (const double s : g.screws) { // the line's points stand at even steps of the sheer's parameter
@@ -55,7 +61,7 @@ std::vector<Fastening> planFastenings(const Project& project, const Fitout& fito
         Fastening f;
         f.kind = Fastening::Kind::Bolt;
         f.what = what;
-        f.diameter = boltDiameter;
+        f.diameter = project.fitout->boltDiameter;
         f.length = gunwale + part.bolt->hanger + part.piece.height + nutRoom;
         f.count = 2;
         f.mass = f.count * (shank(f.diameter, f.length) + nutAndWashers);
@@ -71,6 +77,24 @@ std::vector<Fastening> planFastenings(const Project& project, const Fitout& fito
     if (fitout.yoke)
         bolts(fitout.yoke->name, fitout.yoke->bar);
     return all;
+}
+
+std::vector<Finding> checkScrews(const Project& project) {
+    if (!project.fitout || !project.fitout->gunwales || !project.fitout->gunwales->screwLength)
+        return {};
+    const GunwaleChoices& choices = *project.fitout->gunwales;
+    const double into = *choices.screwLength - beforeOuter(project);
+    const bool through = into >= choices.outer.width;
+    if (!through && into >= choices.outer.width / 3)
+        return {};
+    return {{Level::Caution,
+             "screw-length",
+             std::nullopt,
+             std::nullopt,
+             "Screws of " + bothUnitsFine(*choices.screwLength) +
+                 (through ? " come out through the outer gunwale; up to "
+                          : " hold less than a third of the outer gunwale; about ") +
+                 bothUnitsFine(beforeOuter(project) + 2.0 / 3.0 * choices.outer.width) + " would do."}};
 }
 
 } // namespace sheerlay::core

@@ -24,9 +24,13 @@ struct Fastening {
 };
 
 /// A gunwale's screw goes through the inner one and the planking two thirds into the outer one, its head sunk
-/// under a plug; a bolt through the inner gunwale, the hanger and the cross piece with its nut below. Sizes
-/// are common practice, no source: screws 4.2 mm (No. 8), bolts 6.35 mm (1/4 in).
+/// under a plug, unless the project gives its length; a bolt through the inner gunwale, the hanger and the
+/// cross piece with its nut below.
 /// @source  masses from steel of 7900 kg/m3 (from memory) and these sizes; nut and washers from memory
 [[nodiscard]] std::vector<Fastening> planFastenings(const Project& project, const Fitout& fitout);
+
+/// What is wrong with the length that the project gives the gunwales' screws: through the outer one, or less
+/// than a third into it (judged). Nothing where it gives none.
+[[nodiscard]] std::vector<Finding> checkScrews(const Project& project);
 
 } // namespace sheerlay::core

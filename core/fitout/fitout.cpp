@@ -1,6 +1,10 @@
 #include "core/fitout/fitout.hpp"
 
+#include "core/fitout/fastenings.hpp"
+#include "core/units/both_units.hpp"
+
 #include <algorithm>
+#include <cmath>
 
 namespace sheerlay::core {
 
@@ -30,6 +34,44 @@ Finding needsGunwales(const std::string& name) {
                 " goes under gunwales that the file does not describe; a table [fitout.gunwales] would do."};
 }
 
+/// What stands across the boat, by its after face.
+struct Across {
+    std::string name;
+    double aft = 0.0; // mm from the bow
+};
+
+/// Legs want room before a seat, toward the bow: up to the next thwart, seat or bulkhead.
+void checkLegRoom(Fitout& f) {
+    std::vector<Across> all;
+    for (const Bulkhead& b : f.bulkheads)
+        if (b.choice.end == End::Bow)
+            all.push_back({"bow bulkhead", b.x});
+    for (const Seat& s : f.seats)
+        all.push_back({s.choice.name, s.x + s.choice.depth / 2 * std::cos(s.choice.tilt)});
+    for (const Thwart& t : f.thwarts)
+        all.push_back({t.name, t.x + t.bar.piece.width / 2});
+    if (f.yoke)
+        all.push_back({f.yoke->name, f.yoke->x + f.yoke->bar.piece.width / 2});
+    for (const Seat& s : f.seats) {
+        const double edge = s.x - s.choice.depth / 2 * std::cos(s.choice.tilt);
+        const Across* before = nullptr;
+        for (const Across& one : all)
+            if (one.aft <= edge && (before == nullptr || one.aft > before->aft))
+                before = &one;
+        if (before == nullptr || edge - before->aft >= s.choice.legRoom)
+            continue;
+        f.findings.push_back(
+            {Level::Note,
+             "leg-room",
+             std::nullopt,
+             edge,
+             "Before the " + s.choice.name + " there are " + bothUnits(edge - before->aft) + " to the " +
+                 before->name + ", less than the " + bothUnits(s.choice.legRoom) +
+                 " wanted for a paddler's legs; another place would do, or leg-room = 0 where one sits "
+                 "facing aft."});
+    }
+}
+
 } // namespace
 
 Expected<std::optional<Fitout>, std::string>
@@ -50,6 +92,7 @@ planFitout(const Project& project, const LoftedHull& hull, const Plan& plan, con
         GunwalePlan made = planGunwales(project, hull, *faces);
         f.gunwales = std::move(made.gunwales);
         gather(f.findings, std::move(made.findings));
+        gather(f.findings, checkScrews(project));
         inner = InnerGunwale{choices.gunwales->inner, f.gunwales->innerLine};
     }
     for (const BulkheadChoice& choice : choices.bulkheads) {
@@ -80,6 +123,7 @@ planFitout(const Project& project, const LoftedHull& hull, const Plan& plan, con
         f.yoke = std::move(made.thwart);
         gather(f.findings, std::move(made.findings));
     }
+    checkLegRoom(f);
     std::stable_sort(f.findings.begin(), f.findings.end(), [](const Finding& a, const Finding& b) {
         return a.level > b.level;
     });

@@ -229,6 +229,15 @@ planThwart(const ThwartChoice& choice, double x, const HullFaces& faces, const I
     thwart.bar.bolt->hanger = 0.0; // it lies against the underside
     thwart.kneeRoom = middle.at.y() - choice.size.height - bottomAt(faces.inside, x).value_or(middle.at.y());
     checkBolt(choice.name, thwart.bar, plan.findings);
+    if (thwart.kneeRoom < choice.kneeRoom)
+        plan.findings.push_back(finding(Level::Note,
+                                        "knee-room",
+                                        x,
+                                        "Under the " + choice.name + " there are " +
+                                            bothUnits(thwart.kneeRoom) + ", less than the " +
+                                            bothUnits(choice.kneeRoom) +
+                                            " wanted for knees and feet to pass; a flatter bar, or a place "
+                                            "where she is deeper, would do."));
     checkGap(choice.name, *piece, plan.findings);
     plan.thwart = std::move(thwart);
     return plan;

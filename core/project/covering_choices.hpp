@@ -19,6 +19,19 @@ struct ClothFace {
     friend bool operator==(const ClothFace&, const ClothFace&) = default;
 };
 
+/// Cloth over bulkheads, turned out onto the hull all round. Common practice, no source, but where told.
+struct BulkheadCloth {
+    enum class Faces { One, Both }; ///< the face toward amidships, or the one toward the end as well
+
+    double cloth = 0.0;   ///< g/m2, > 0
+    double roll = 1270.0; ///< mm, width of the roll; as ClothFace
+    double lap = 50.8;    ///< mm turned out onto the hull, along the sides and the bottom
+    int coats = 1;        ///< rolled after the wet-out
+    Faces faces = Faces::One;
+
+    friend bool operator==(const BulkheadCloth&, const BulkheadCloth&) = default;
+};
+
 /// How resin and hardener are mixed, as the maker prints it.
 struct MixParts {
     double resin = 0.0, hardener = 0.0; ///< parts, > 0
@@ -38,6 +51,7 @@ inline constexpr double publishedFillCoat =
 /// Cloth, resin and varnish. Litres and kilograms are of mixed resin; figures net of waste unless told.
 struct CoveringChoices {
     std::optional<ClothFace> outside, inside;
+    std::optional<BulkheadCloth> bulkheads;
     bool seal = false;                   ///< a coat on the bare wood first
     std::optional<MixParts> mix;         ///< none: no parts are told; never assumed
     std::optional<double> potLife;       ///< minutes; none: no batches are told
@@ -51,6 +65,8 @@ struct CoveringChoices {
     double curedDensity = 1.15;          ///< kg/L, to weigh by
     double sanded = 0.10;                ///< part of the fill coats sanded away; from memory
     double give = 20.0;                  ///< degrees the weave slides before it wrinkles; judged
+    double glueSpread = 175.0;           ///< g/m2 of glued face; 150 to 200, from memory
+    double fillet = 12.7;                ///< mm, radius round a bulkhead; 0: none; common practice, no source
     int varnishCoats = 3;                ///< at least 3, a supplier's advice
     double varnishSpread = 12.3;         ///< m2/L a coat; 500 ft2/gal, the middle of published figures
     double varnishFilm = 35.0;           ///< g/m2 a coat left on the boat; derived

@@ -35,11 +35,13 @@ struct GunwaleChoices {
     StickSize inner, outer;
     Stand stand = Stand::Square;
     Edge edge = Edge::Plain;
-    double stockLength = 3657.6; ///< longest piece to be had; 12 ft
-    double scarfSlope = 10.0;    ///< scarf over width; bonded area ten sections: Wood Handbook, ch. 10
-    double overLength = 50.0;    ///< left at each end to be cut when fitted
-    double screwSpacing = 177.8; ///< 7 in; 6 to 8 in from memory, shop.md
-    bool plugs = true;           ///< over the screws' heads
+    double stockLength = 3657.6;       ///< longest piece to be had; 12 ft
+    double scarfSlope = 10.0;          ///< scarf over width; bonded area ten sections: Wood Handbook, ch. 10
+    double overLength = 50.0;          ///< left at each end to be cut when fitted
+    double screwSpacing = 177.8;       ///< 7 in; 6 to 8 in from memory, shop.md
+    bool plugs = true;                 ///< over the screws' heads
+    double screwDiameter = 4.2;        ///< of the screws' shank; No. 8
+    std::optional<double> screwLength; ///< none: two thirds into the outer one
     std::optional<ScupperChoice> scuppers;
 
     friend bool operator==(const GunwaleChoices&, const GunwaleChoices&) = default;
@@ -90,6 +92,7 @@ struct SeatChoice {
     std::optional<double> opening;   ///< between the side rails; none: what the boat's width leaves
     std::optional<CaningChoice> caning;
     double footRoom = 230.0; ///< wanted between the seat's underside and the bottom; kneeling, feet under it
+    double legRoom = 500.0;  ///< wanted from its forward edge to what stands across the boat before it
     friend bool operator==(const SeatChoice&, const SeatChoice&) = default;
 };
 
@@ -99,6 +102,7 @@ struct ThwartChoice {
     std::optional<double> x; ///< of its middle, in the table's datum; none (a yoke): where the boat balances
     StickSize size{57.15, 19.05};
     std::optional<double> boltInset; ///< from the inner gunwale's inner edge; none: half its width
+    double kneeRoom = 230.0; ///< wanted between its underside and the bottom, for knees and feet under it
     friend bool operator==(const ThwartChoice&, const ThwartChoice&) = default;
 };
 
@@ -106,6 +110,7 @@ struct FitoutChoices {
     std::string wood = "white-ash"; ///< of gunwales, seats, thwarts and yoke; a name of core/project/wood.hpp
     double glassInside = 0.5;       ///< thickness of cloth and resin on the inside; judged
     double glassOutside = 0.5;      ///< and on the outside; judged
+    double boltDiameter = 6.35;     ///< of seats', thwarts' and yoke's bolts; 1/4 in
     std::optional<GunwaleChoices> gunwales;
     std::vector<BulkheadChoice> bulkheads;
     std::vector<DeckChoice> decks;

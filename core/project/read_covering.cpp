@@ -14,7 +14,9 @@ namespace {
 
 constexpr LengthRange rolls{100.0, 4000.0};
 constexpr LengthRange overlaps{0.0, 500.0};
+constexpr LengthRange filletRadii{0.0, 100.0};
 constexpr std::string_view faceForm = "a table with cloth = \"6 oz\" or \"200 g\"";
+constexpr LengthRange laps{0.0, 200.0};
 constexpr std::string_view mixForm =
     "{ resin = 3, hardener = 1, by = \"volume\" } or \"weight\", as the maker prints it";
 
@@ -25,17 +27,23 @@ void take(int& count, TableView& view, std::string_view key, const NumberRange& 
     count = rangedCount(view, key, range, reading).value_or(count);
 }
 
-ClothFace clothFace(TableView& view, int coats, Reading& reading) {
-    ClothFace face;
-    face.coats = coats;
-    if (const auto cloth = view.text("cloth", Need::Required, "\"6 oz\" or \"200 g\"")) {
-        if (const auto weight = parseClothWeight(*cloth))
-            face.cloth = *weight;
+void takeCloth(double& cloth, double& roll, TableView& view, Reading& reading) {
+    if (const auto told = view.text("cloth", Need::Required, "\"6 oz\" or \"200 g\"")) {
+        if (const auto weight = parseClothWeight(*told))
+            cloth = *weight;
         else
             reading.messages.error(
                 view.lineOfKey("cloth"), view.keyOf("cloth"), weight.error().found, weight.error().would);
     }
-    takeLength(face.roll, view, "roll", Need::Optional, rolls, reading);
+    takeLength(roll, view, "roll", Need::Optional, rolls, reading);
+}
+
+constexpr NumberRange rolledCoats{0, 10, "a count of rolled coats after the wet-out"};
+
+ClothFace clothFace(TableView& view, int coats, Reading& reading) {
+    ClothFace face;
+    face.coats = coats;
+    takeCloth(face.cloth, face.roll, view, reading);
     takeLength(face.overlap, view, "overlap", Need::Optional, overlaps, reading);
     takeLength(face.overhang, view, "overhang", Need::Optional, overlaps, reading);
     face.lay = view.choice<ClothLay>("lay",
@@ -44,9 +52,21 @@ ClothFace clothFace(TableView& view, int coats, Reading& reading) {
                                       {"drape", ClothLay::Drape},
                                       {"centre-overlap", ClothLay::CentreOverlap}})
                    .value_or(ClothLay::Fewest);
-    take(face.coats, view, "coats", {0, 10, "a count of rolled coats after the wet-out"}, reading);
+    take(face.coats, view, "coats", rolledCoats, reading);
     view.reportUnknown();
     return face;
+}
+
+BulkheadCloth bulkheadCloth(TableView& view, Reading& reading) {
+    using Faces = BulkheadCloth::Faces;
+    BulkheadCloth c;
+    takeCloth(c.cloth, c.roll, view, reading);
+    takeLength(c.lap, view, "lap", Need::Optional, laps, reading);
+    take(c.coats, view, "coats", rolledCoats, reading);
+    c.faces = view.choice<Faces>("faces", Need::Optional, {{"one", Faces::One}, {"both", Faces::Both}})
+                  .value_or(c.faces);
+    view.reportUnknown();
+    return c;
 }
 
 std::optional<MixParts> mixParts(TableView& view, Reading& reading) {
@@ -76,6 +96,8 @@ std::optional<CoveringChoices> readCovering(TableView& file, Reading& reading) {
         c.outside = clothFace(*face, coatsOutside, reading);
     if (auto face = view->table("inside", Need::Optional, faceForm))
         c.inside = clothFace(*face, coatsInside, reading);
+    if (auto bulkheads = view->table("bulkheads", Need::Optional, faceForm))
+        c.bulkheads = bulkheadCloth(*bulkheads, reading);
     if (auto mix = view->table("mix", Need::Optional, mixForm))
         c.mix = mixParts(*mix, reading);
     if (const toml::node* seal = view->find("seal", Need::Optional, "true or false")) {
@@ -101,6 +123,8 @@ std::optional<CoveringChoices> readCovering(TableView& file, Reading& reading) {
     number("cured-density", c.curedDensity, 0.8, 2, "kilograms to a litre, such as 1.15");
     number("sanded", c.sanded, 0, 1, "a part of the whole, such as 0.10");
     number("give", c.give, 1, 60, "degrees, such as 20");
+    number("glue-spread", c.glueSpread, 10, 1000, "grams to a square metre of glued face, such as 175");
+    takeLength(c.fillet, *view, "fillet-radius", Need::Optional, filletRadii, reading);
     take(c.varnishCoats, *view, "varnish-coats", {0, 20, "a count of coats"}, reading);
     number("varnish-spread", c.varnishSpread, 1, 50, "square metres to a litre, such as 12.3");
     number("varnish-film", c.varnishFilm, 1, 500, "grams to a square metre left by a coat, such as 35");

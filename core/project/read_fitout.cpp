@@ -22,6 +22,8 @@ constexpr LengthRange spacing{20.0, 1000.0};
 constexpr LengthRange alongHull{20.0, 3000.0};
 constexpr LengthRange depth{100.0, 700.0};
 constexpr LengthRange hole{1.0, 60.0};
+constexpr LengthRange shank{2.0, 12.0};
+constexpr LengthRange screwLength{10.0, 150.0};
 constexpr double mostTilt = 20.0; // degrees
 
 class FitoutReader {
@@ -41,6 +43,7 @@ public:
         }
         take(choices.glassInside, view, "glass-inside", glass);
         take(choices.glassOutside, view, "glass-outside", glass);
+        take(choices.boltDiameter, view, "bolt-diameter", shank);
         if (auto inner = view.table("gunwales", Need::Optional, "a table [fitout.gunwales]"))
             choices.gunwales = gunwales(*inner);
         view.eachTable("bulkhead", Need::Optional, "[[fitout.bulkhead]] with end", [&](TableView inner) {
@@ -105,6 +108,8 @@ private:
         take(g.screwSpacing, view, "screw-spacing", spacing);
         g.plugs = view.choice<bool>("screw-heads", Need::Optional, {{"plugged", true}, {"flush", false}})
                       .value_or(true);
+        take(g.screwDiameter, view, "screw-diameter", shank);
+        take(g.screwLength, view, "screw-length", screwLength);
         if (auto inner = view.table(
                 "scuppers", Need::Optional, "scuppers = { opening = …, block = …, solid-ends = … }")) {
             ScupperChoice s;
@@ -169,6 +174,7 @@ private:
         take(s.boltInset, view, "bolt-inset", small);
         take(s.opening, view, "opening", depth);
         take(s.footRoom, view, "foot-room", {0.0, 1000.0});
+        take(s.legRoom, view, "leg-room", {0.0, 2000.0});
         if (auto inner =
                 view.table("caning", Need::Optional, "caning = { spacing = …, hole = …, inset = … }")) {
             CaningChoice c;
@@ -194,6 +200,7 @@ private:
         take(t.size.width, view, "width", stick);
         take(t.size.height, view, "height", stick);
         take(t.boltInset, view, "bolt-inset", small);
+        take(t.kneeRoom, view, "knee-room", {0.0, 1000.0});
         view.reportUnknown();
         return t;
     }

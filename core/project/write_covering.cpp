@@ -21,6 +21,16 @@ std::string faceText(std::string_view name, const ClothFace& face, Units units) 
     return text;
 }
 
+std::string bulkheadsText(const BulkheadCloth& c, Units units) {
+    std::string text = "\n[covering.bulkheads]\n";
+    text += "cloth = \"" + steadyDigits(c.cloth) + " g\"\n";
+    text += "roll = " + writtenLength(c.roll, units) + "\n";
+    text += "lap = " + writtenLength(c.lap, units) + "\n";
+    text += "coats = " + std::to_string(c.coats) + "\n";
+    text += std::string("faces = ") + (c.faces == BulkheadCloth::Faces::Both ? "\"both\"" : "\"one\"") + "\n";
+    return text;
+}
+
 } // namespace
 
 std::string coveringText(const CoveringChoices& c, Units units) {
@@ -45,6 +55,8 @@ std::string coveringText(const CoveringChoices& c, Units units) {
     line("cured-density", shortestDigits(c.curedDensity));
     line("sanded", shortestDigits(c.sanded));
     line("give", shortestDigits(c.give));
+    line("glue-spread", shortestDigits(c.glueSpread));
+    line("fillet-radius", writtenLength(c.fillet, units));
     line("varnish-coats", std::to_string(c.varnishCoats));
     line("varnish-spread", shortestDigits(c.varnishSpread));
     line("varnish-film", shortestDigits(c.varnishFilm));
@@ -52,6 +64,8 @@ std::string coveringText(const CoveringChoices& c, Units units) {
         text += faceText("outside", *c.outside, units);
     if (c.inside)
         text += faceText("inside", *c.inside, units);
+    if (c.bulkheads)
+        text += bulkheadsText(*c.bulkheads, units);
     return text;
 }
 

@@ -18,6 +18,7 @@ public:
         line("wood", inQuotes(f.wood));
         length("glass-inside", f.glassInside);
         length("glass-outside", f.glassOutside);
+        length("bolt-diameter", f.boltDiameter);
         if (f.gunwales)
             gunwales(*f.gunwales);
         for (const BulkheadChoice& b : f.bulkheads)
@@ -61,6 +62,8 @@ private:
         length("over-length", g.overLength);
         length("screw-spacing", g.screwSpacing);
         line("screw-heads", g.plugs ? "\"plugged\"" : "\"flush\"");
+        length("screw-diameter", g.screwDiameter);
+        length("screw-length", g.screwLength);
         if (g.scuppers)
             line("scuppers",
                  "{ opening = " + writtenLength(g.scuppers->opening, m_units) +
@@ -97,6 +100,7 @@ private:
         length("bolt-inset", s.boltInset);
         length("opening", s.opening);
         length("foot-room", s.footRoom);
+        length("leg-room", s.legRoom);
         if (s.caning)
             line("caning",
                  "{ spacing = " + writtenLength(s.caning->spacing, m_units) +
@@ -110,6 +114,7 @@ private:
         length("width", t.size.width);
         length("height", t.size.height);
         length("bolt-inset", t.boltInset);
+        length("knee-room", t.kneeRoom);
     }
 
     Units m_units;

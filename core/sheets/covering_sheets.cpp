@@ -91,17 +91,23 @@ void face(ListPages& pages,
                 {"Length to cut", 1.6, Anchor::Right},
                 {"Width that is used", 1.6, Anchor::Right}},
                cut);
-    double height = 0.0;
-    const std::vector<Item> roll = rollDrawing(f, pages.width(), pages.size(3.6), height);
-    pages.drawing(roll, height);
-    pages.text(
-        "Cloth of " + clothText(f.choices.cloth, units) + ", off a roll " + stockText(f.choices.roll, units) +
-        " wide: buy " + runText(f.fromRoll, units) + ", " + numberText(100 * choices.clothSpare, 0) +
-        " percent spare included. Overhang " + lapText(f.choices.overhang, units) + " at sheer and stems" +
-        (f.lay == ClothLay::Drape ? "." : "; the pieces lap " + lapText(f.choices.overlap, units) + "."));
+    if (!f.bulkheads) {
+        double height = 0.0;
+        const std::vector<Item> roll = rollDrawing(f, pages.width(), pages.size(3.6), height);
+        pages.drawing(roll, height);
+    }
+    pages.text("Cloth of " + clothText(f.choices.cloth, units) + ", off a roll " +
+               stockText(f.choices.roll, units) + " wide: buy " + runText(f.fromRoll, units) + ", " +
+               numberText(100 * choices.clothSpare, 0) + " percent spare included. " +
+               (f.bulkheads ? "It is turned out onto the hull by " + lapText(f.choices.overlap, units) +
+                                  " along sides and bottom, over the fillets; slit it where it won't lie."
+                            : "Overhang " + lapText(f.choices.overhang, units) + " at sheer and stems" +
+                                  (f.lay == ClothLay::Drape
+                                       ? "."
+                                       : "; the pieces lap " + lapText(f.choices.overlap, units) + ".")));
     for (const ClothSlit& slit : f.slits)
         pages.text(slitText(slit, units));
-    if (f.slits.empty())
+    if (f.slits.empty() && !f.bulkheads)
         pages.text(
             "The weave gives enough to lie without slits; work it out from amidships toward the ends.");
 
@@ -183,13 +189,11 @@ coveringSheets(const Project& project, const AfterPlanking& after, Units units, 
               litresText(plan.varnish, units)},
              true});
     pages.list({{"What", 3.0, Anchor::Left, Weight::SemiBold}, {"How much", 3.0}}, rows);
-    pages.text(
-        "Resin holds " + numberText(100 * choices.waste, 0) +
-        " percent of waste; filler and cloth over fillets and bulkheads come on top. The coats add about " +
-        weightText(plan.mass, units) +
-        " to the boat with cloth and varnish. Amounts follow a published "
-        "estimate for cloth on wood strips; your own hand counts for more, so note "
-        "what the first coat really took.");
+    pages.text("Resin holds " + numberText(100 * choices.waste, 0) +
+               " percent of waste; filler comes on top. The coats add about " + weightText(plan.mass, units) +
+               " to the boat with cloth and varnish. Amounts follow a published "
+               "estimate for cloth on wood strips; your own hand counts for more, so note "
+               "what the first coat really took.");
     for (const Finding& finding : plan.findings)
         pages.text(finding.text);
     std::vector<Sheet> sheets = pages.take();

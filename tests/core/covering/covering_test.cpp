@@ -196,3 +196,59 @@ TEST_CASE("a drape is slit along curved stems, halves are not") {
     for (const ClothSlit& s : coverFaces(c, face, {}).faces[0].slits)
         CHECK_FALSE(s.alongStem);
 }
+
+TEST_CASE("bulkheads take cloth of their own, turned out onto the hull, and coats by what it covers") {
+    Bulkhead b; // half a circle of 200
+    constexpr double r = 200, pi = std::numbers::pi;
+    b.x = 300;
+    b.width = 2 * r;
+    b.height = r;
+    b.edgeLength = pi * r;
+    for (int i = 0; i <= 720; ++i)
+        b.outline.emplace_back(r * std::cos(pi * i / 720), -r * std::sin(pi * i / 720));
+    b.edge.resize(2);
+    b.edge[1].at = {0, -r};
+    Bulkhead other = b;
+    other.choice.end = End::Stern;
+    other.x = 4700;
+    CoveringChoices c;
+    c.bulkheads.emplace().cloth = 136;
+    c.bulkheads->lap = 50;
+    c.mix = MixParts{3, 1, false};
+    c.potLife = 20;
+    CoveringPlan plan = coverFaces(c, {}, {});
+    CHECK(plan.findings.empty()); // no face of the hull is asked for, yet something is
+    coverBulkheads(plan, c, {b, other});
+    REQUIRE(plan.faces.size() == 1);
+    const FaceCovering& f = plan.faces[0];
+    CHECK(f.bulkheads);
+    CHECK_THAT(f.face.area, WithinRel(2 * pi * r * r / 2, 1e-4));
+    CHECK_THAT(f.overlaps, WithinRel(2 * 50 * pi * r, 1e-9));
+    REQUIRE(f.pieces.size() == 2);
+    CHECK(f.pieces[0].what == "bow bulkhead");
+    CHECK(f.pieces[0].width == 500);
+    CHECK(f.pieces[0].length == 250);
+    CHECK_THAT(f.fromRoll, WithinAbs(250 * 1.05, 1e-9)); // both side by side on 1270
+    CHECK(f.coats.size() == 2);                          // wet-out and one rolled
+    CHECK_THAT(f.glassMass, WithinRel(f.covered() / 1e6 * 0.136, 1e-9));
+    CHECK_THAT(f.face.centre.x(), WithinAbs(2500, 1e-6));
+    CHECK_THAT(plan.litres, WithinRel(f.litres, 1e-12));
+    CHECK_THAT(plan.mass, WithinRel(f.glassMass + f.resinMass + f.varnishMass, 1e-12));
+
+    c.bulkheads->faces = BulkheadCloth::Faces::Both;
+    CoveringPlan both = coverFaces(c, {}, {});
+    coverBulkheads(both, c, {b, other});
+    CHECK_THAT(both.litres, WithinRel(2 * plan.litres, 1e-9));
+    CHECK_THAT(both.varnish, WithinRel(plan.varnish, 1e-9)); // the void's side is left bare
+
+    c.bulkheads->roll = 240; // narrower than 250 by 500
+    CoveringPlan narrow = coverFaces(c, {}, {});
+    coverBulkheads(narrow, c, {b});
+    CHECK(std::ranges::any_of(narrow.findings,
+                              [](const Finding& one) { return one.code == "cloth-too-narrow"; }));
+    CoveringPlan none = coverFaces(c, {}, {});
+    coverBulkheads(none, c, {});
+    REQUIRE(none.findings.size() == 1);
+    CHECK(none.findings[0].code == "no-bulkhead-to-cover");
+    CHECK(none.faces.empty());
+}

@@ -84,8 +84,10 @@ TEST_CASE("in a pipe bulkhead, fillets and gunwales take what their lengths say"
         scarfs += 2 * static_cast<double>(g->scarfs.size()) * 18 * std::hypot(g->scarf, 20);
     CHECK(named(glue, "gunwales and scarfs").area == Approx(4 * 3000 * 18 + scarfs).epsilon(1e-4));
 
-    CHECK(std::ranges::none_of(planGlue(project, Plan{}, fitout, {175, 0}),
+    project.covering.emplace().fillet = 0;
+    CHECK(std::ranges::none_of(planGlue(project, Plan{}, fitout),
                                [](const GlueUse& g) { return g.what == "fillets"; }));
-    CHECK(named(planGlue(project, Plan{}, fitout, {350, 12.7}), "bulkheads and decks").mass ==
+    project.covering->glueSpread = 350;
+    CHECK(named(planGlue(project, Plan{}, fitout), "bulkheads and decks").mass ==
           Approx(2 * named(glue, "bulkheads and decks").mass));
 }

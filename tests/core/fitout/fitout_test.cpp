@@ -1,3 +1,4 @@
+#include "core/fitout/fastenings.hpp"
 #include "core/fitout/fitout.hpp"
 #include "core/fitout/fitout_json.hpp"
 #include "core/fitout/fitout_text.hpp"
@@ -124,4 +125,46 @@ TEST_CASE("the text says gunwales, ends, seats and yoke in four lines, in either
     CHECK_THAT(mm, Contains("1525 mm from the bow"));
     CHECK_THAT(toText(f, Units::Inches),
                Contains("inner 10' 2 1/4\" in 1 piece")); // 122.05 in, and never less
+}
+
+TEST_CASE("legs find the next thwart, seat or bulkhead before a seat, and too little room is told") {
+    Project p = wanted();
+    const auto told = [&] {
+        const Fitout f = made(p, test::quarterPipe(400, 3000));
+        const auto found =
+            std::ranges::find_if(f.findings, [](const Finding& one) { return one.code == "leg-room"; });
+        return found == f.findings.end() ? std::string() : found->text;
+    };
+    // the seat's edge at 1500 - 127, the thwart's after edge at 900 + 28.575
+    p.fitout->seats[0].legRoom = 444;
+    CHECK(told().empty());
+    p.fitout->seats[0].legRoom = 445;
+    CHECK(told().find("to the thwart") != std::string::npos);
+    p.fitout->thwarts.clear(); // then the bow bulkhead at 300
+    CHECK(told().empty());
+    p.fitout->seats[0].legRoom = 1100;
+    CHECK(told().find("bow bulkhead") != std::string::npos);
+    p.fitout->seats[0].legRoom = 0;
+    CHECK(told().empty());
+}
+
+TEST_CASE("screws of the builder's own length are used as told, and told where they do not fit") {
+    Project p = wanted();
+    p.fitout->gunwales->outer = {21, 18};
+    const auto code = [&](double length) {
+        p.fitout->gunwales->screwLength = length;
+        const Fitout f = made(p, test::quarterPipe(400, 3000));
+        CHECK(planFastenings(p, f).front().length == length);
+        return std::ranges::any_of(f.findings, [](const Finding& one) { return one.code == "screw-length"; });
+    };
+    // 20 + 6 less 6 under the plug, then 21 of the outer one
+    CHECK_FALSE(code(27.5));
+    CHECK(code(26.5));
+    CHECK_FALSE(code(40.5));
+    CHECK(code(41));
+    p.fitout->gunwales->screwDiameter = 5;
+    p.fitout->boltDiameter = 8;
+    const auto all = planFastenings(p, made(p, test::quarterPipe(400, 3000)));
+    CHECK(all.front().diameter == 5);
+    CHECK(all.back().diameter == 8);
 }

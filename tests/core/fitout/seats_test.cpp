@@ -173,3 +173,27 @@ TEST_CASE("seats cut by the printed figures fit the examples to 0.3 mm all round
         CHECK(least >= -0.1); // rounding of the printed figures
     }
 }
+
+TEST_CASE("a high rail on a round side, cut flat, leaves the circle's rise open, and it is told") {
+    const Pipe pipe;
+    SeatChoice c = seatAt(1500, 200, 0);
+    CHECK_FALSE(has(planSeat(c, pipe.faces, 0, pipe.gunwale).findings, "end-gap"));
+    c.rail.height = 60;
+    const SeatPlan plan = planSeat(c, pipe.faces, 0, pipe.gunwale);
+    REQUIRE(plan.seat);
+    // rise of the arc from 200 to 260 mm under the axis: chord squared over 8 radii
+    const double chord = 2 * 400 * std::sin((std::asin(260.0 / 400) - std::asin(200.0 / 400)) / 2);
+    CHECK(plan.seat->front.piece.gap == Approx(chord * chord / (8 * 400)).epsilon(0.05));
+    CHECK(has(plan.findings, "end-gap"));
+}
+
+TEST_CASE("a thwart too low for knees is told, by the room that the builder wants") {
+    const Pipe pipe;
+    ThwartChoice choice;
+    choice.name = "thwart";
+    choice.size = {60, 20};
+    choice.kneeRoom = 361; // 400 less 18 of gunwale and 20 of thwart is 362
+    CHECK_FALSE(has(planThwart(choice, 1200, pipe.faces, *pipe.gunwale).findings, "knee-room"));
+    choice.kneeRoom = 363;
+    CHECK(has(planThwart(choice, 1200, pipe.faces, *pipe.gunwale).findings, "knee-room"));
+}

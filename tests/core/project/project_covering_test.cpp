@@ -15,6 +15,13 @@ pace = 0.2
 waste = 0.2
 give = 18
 varnish-coats = 4
+glue-spread = 200
+fillet-radius = "3/8 in"
+[covering.bulkheads]
+cloth = "4 oz"
+lap = "1 1/2 in"
+coats = 2
+faces = "both"
 [covering.outside]
 cloth = "6 oz"
 roll = "60 in"
@@ -39,6 +46,13 @@ TEST_CASE("[covering] is read with both faces") {
     CHECK(c.waste == 0.2);
     CHECK(c.give == 18.0);
     CHECK(c.varnishCoats == 4);
+    CHECK(c.glueSpread == 200.0);
+    CHECK_THAT(c.fillet, WithinAbs(9.525, 1e-9));
+    REQUIRE(c.bulkheads);
+    CHECK_THAT(c.bulkheads->lap, WithinAbs(38.1, 1e-9));
+    CHECK(c.bulkheads->coats == 2);
+    CHECK(c.bulkheads->faces == BulkheadCloth::Faces::Both);
+    CHECK(c.bulkheads->roll == BulkheadCloth{}.roll);
     REQUIRE(c.outside);
     // source: tests/reference/glass_epoxy.md, 6 oz/yd2 = 203.4 g/m2
     CHECK_THAT(c.outside->cloth, WithinAbs(203.4, 0.05));
@@ -60,6 +74,8 @@ TEST_CASE("what is left out of [covering] keeps its usual value, and nothing abo
     CHECK(c.inside->coats == 2);
     CHECK(c.inside->lay == ClothLay::Fewest);
     CHECK(c.wetOut == publishedWetOut);
+    CHECK(c.fillet == 12.7);
+    CHECK_FALSE(c.bulkheads);
 }
 
 TEST_CASE("[covering] is written and read back the same, in both units") {
@@ -71,6 +87,8 @@ TEST_CASE("[covering] is written and read back the same, in both units") {
         REQUIRE(again.covering);
         CHECK(writeProject(again) == text);
         CHECK(again.covering->mix == project.covering->mix);
+        CHECK(again.covering->bulkheads->faces == project.covering->bulkheads->faces);
+        CHECK_THAT(again.covering->fillet, WithinAbs(project.covering->fillet, 1e-8));
         CHECK_THAT(again.covering->outside->cloth, WithinAbs(project.covering->outside->cloth, 1e-8));
     }
 }
@@ -92,4 +110,7 @@ TEST_CASE("slips in [covering] are named") {
     CHECK(test::says(test::refusalOf("\n[covering]\nseal = \"yes\"\n"), "true or false"));
     CHECK(test::says(test::refusalOf("\n[covering]\npot-life = 0\n"), "minutes"));
     CHECK(test::says(test::refusalOf("\n[covering]\nwaste = 15\n"), "covering.waste"));
+    CHECK(test::says(test::refusalOf("\n[covering]\nfillet-radius = \"1 ft\"\n"), "covering.fillet-radius"));
+    CHECK(test::says(test::refusalOf("\n[covering.bulkheads]\nlap = 50\n"), "covering.bulkheads.cloth"));
+    CHECK(test::says(test::refusalOf("\n[covering.bulkheads]\ncloth = \"6 oz\"\nfaces = \"two\"\n"), "both"));
 }

@@ -14,6 +14,7 @@ const std::string everything = R"(
 [fitout]
 wood = "black-cherry"
 glass-inside = "0.4 mm"
+bolt-diameter = "5/16 in"
 [fitout.gunwales]
 inner = { width = "3/4 in", height = "7/8 in" }
 outer = { width = "5/8 in" }
@@ -22,6 +23,8 @@ edge = "rabbet"
 stock-length = "10 ft"
 scarf-slope = 12
 screw-heads = "flush"
+screw-diameter = "4.8 mm"
+screw-length = "1 1/2 in"
 scuppers = { opening = "4 in", block = "1 1/2 in" }
 [[fitout.bulkhead]]
 end = "stern"
@@ -36,6 +39,7 @@ x = "4-6-0"
 above-bottom = "9 1/2 in"
 depth = "10 in"
 tilt = 3.3
+leg-room = "20 in"
 caning = { hole = "3/16 in" }
 [[fitout.seat]]
 name = "bow seat"
@@ -44,6 +48,7 @@ below-sheer = 60
 on = "cleats"
 [[fitout.thwart]]
 x = "3 ft"
+knee-room = "10 in"
 [fitout.yoke]
 width = "3 in"
 )";
@@ -77,6 +82,9 @@ TEST_CASE("every part of the fit-out is read, and what is left out keeps its pla
     CHECK(f.gunwales->stockLength == Approx(3048).margin(exact));
     CHECK(f.gunwales->scarfSlope == 12);
     CHECK_FALSE(f.gunwales->plugs);
+    CHECK(f.gunwales->screwDiameter == Approx(4.8).margin(exact));
+    CHECK(f.gunwales->screwLength.value() == Approx(38.1).margin(exact));
+    CHECK(f.boltDiameter == Approx(7.9375).margin(exact));
     REQUIRE(f.gunwales->scuppers);
     CHECK(f.gunwales->scuppers->block == Approx(38.1).margin(exact));
     REQUIRE(f.bulkheads.size() == 1);
@@ -89,10 +97,13 @@ TEST_CASE("every part of the fit-out is read, and what is left out keeps its pla
     CHECK(f.seats[0].tilt == Approx(3.3 * std::numbers::pi / 180).margin(1e-12));
     CHECK(f.seats[0].caning->hole == Approx(4.7625).margin(exact));
     CHECK_FALSE(f.seats[0].belowSheer);
+    CHECK(f.seats[0].legRoom == Approx(508).margin(exact));
+    CHECK(f.seats[1].legRoom == SeatChoice{}.legRoom);
     CHECK(f.seats[1].on == SeatChoice::On::Cleats);
     CHECK(f.seats[1].belowSheer == 60.0);
     REQUIRE(f.thwarts.size() == 1);
     CHECK(f.thwarts[0].x == Approx(914.4).margin(exact));
+    CHECK(f.thwarts[0].kneeRoom == Approx(254).margin(exact));
     REQUIRE(f.yoke);
     CHECK_FALSE(f.yoke->x); // where the boat balances
 }
