@@ -43,13 +43,19 @@ AfterPlanking afterPlanking(const Project& project,
                                           "out."));
         return after;
     }
-    after.covering = planCovering(project, hull, *outside);
+    const auto hullCovered = planCovering(project, hull, *outside);
+    const auto covered = [&](const Fitout& fitout) {
+        auto covering = hullCovered;
+        if (covering)
+            coverBulkheads(*covering, *project.covering, fitout.bulkheads);
+        return covering;
+    };
     const auto weighed = [&](const Fitout& fitout) {
         std::vector<WeightItem> parts = fitoutWeights(project, fitout);
         addWeight(parts, planFastenings(project, fitout));
         addWeight(parts, planGlue(project, plan, fitout));
         parts.insert(parts.end(), more.begin(), more.end());
-        return weighBoat(project, hull, plan, after.covering, parts);
+        return weighBoat(project, hull, plan, covered(fitout), parts);
     };
     auto fitout = planFitout(project, hull, plan, [&](const Fitout& f) { return weighed(f).centre.x(); });
     if (fitout)
@@ -59,8 +65,11 @@ AfterPlanking afterPlanking(const Project& project,
             Level::Caution, "no-faces", std::nullopt, "The fit-out is left out: " + fitout.error() + "."));
     if (after.fitout)
         after.fastenings = planFastenings(project, *after.fitout);
+    after.covering = covered(after.fitout.value_or(Fitout{}));
     after.glue = planGlue(project, plan, after.fitout);
     after.weights = weighed(after.fitout.value_or(Fitout{}));
+    if (const auto moulds = mouldsOf(project, hull))
+        after.onMoulds = weighOnMoulds(project, plan, *moulds, after.glue, after.covering);
     after.afloat = floatBoat(project, hull, *outside, *after.weights);
     const auto take = [&](const std::vector<Finding>& findings) {
         after.findings.insert(after.findings.end(), findings.begin(), findings.end());

@@ -9,6 +9,7 @@
 #include "core/hull/hull.hpp"
 #include "core/planking/plan.hpp"
 #include "core/project/project.hpp"
+#include "core/weights/mould_load.hpp"
 #include "core/weights/weights.hpp"
 
 #include <optional>
@@ -61,6 +62,7 @@ struct AfterPlanking {
     std::optional<CoveringPlan> covering; ///< where [covering] is given
     std::vector<GlueUse> glue;            ///< of strips and fit-out
     std::optional<WeightSheet> weights;   ///< where any of the others is given
+    std::optional<OnMoulds> onMoulds;     ///< beside the weights, where moulds stand inside the hull
     std::optional<AfloatReport> afloat;   ///< where [afloat] is given
     std::vector<Finding> findings;        ///< of all four
 

@@ -48,7 +48,10 @@ Json faceJson(const FaceCovering& f) {
     return {{"face", f.name},
             {"area", tidy(f.face.area)},
             {"overlaps", tidy(f.overlaps)},
-            {"lay", f.lay == ClothLay::Drape ? "drape" : "centre-overlap"},
+            {"lay",
+             f.bulkheads                ? "flat"
+             : f.lay == ClothLay::Drape ? "drape"
+                                        : "centre-overlap"},
             {"pieces", std::move(pieces)},
             {"from_roll", tidy(f.fromRoll)},
             {"slits", std::move(slits)},
@@ -105,6 +108,18 @@ Json weightsJson(const WeightSheet& w) {
             {"weighed", w.weighed},
             {"centre", point(w.centre)},
             {"items", std::move(items)}};
+}
+
+Json onMouldsJson(const OnMoulds& on) {
+    Json loads = Json::array();
+    for (const MouldLoad& m : on.loads)
+        loads.push_back(
+            {{"mould", m.mould}, {"x", tidy(m.x)}, {"carries_kg", tidy(m.hull)}, {"own_kg", tidy(m.board)}});
+    return {{"hull_kg", tidy(on.hull.mass)},
+            {"plus_minus_kg", tidy(on.hull.plusMinus)},
+            {"centre", point(on.hull.centre)},
+            {"strongback_kg", tidy(on.strongback())},
+            {"moulds", std::move(loads)}};
 }
 
 Json curveJson(const RightingCurve& curve) {
@@ -170,6 +185,8 @@ std::string withAfterPlanking(std::string planJson, const AfterPlanking& after) 
     };
     if (after.weights)
         add("weights", weightsJson(*after.weights));
+    if (after.onMoulds)
+        add("on_moulds", onMouldsJson(*after.onMoulds));
     if (after.covering)
         add("covering", coveringJson(*after.covering));
     if (!after.glue.empty())

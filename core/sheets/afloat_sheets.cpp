@@ -114,6 +114,26 @@ void weights(ListPages& pages, const WeightSheet& sheet, Units units) {
         pages.text(finding.text);
 }
 
+void onMoulds(ListPages& pages, const OnMoulds& on, Units units) {
+    pages.heading("On her moulds");
+    pages.text("Planked, and covered outside, she weighs " + weightText(on.hull.mass, units) +
+               ", give or take " + weightText(on.hull.plusMinus, units) + ", and balances " +
+               placeText(on.hull.centre.x(), units) +
+               " from the bow: lift evenly to both sides of there, and she comes off her moulds level. The "
+               "strongback carries " +
+               weightText(on.strongback(), units) + " with them, not counting stem forms.");
+    std::vector<ListRow> rows;
+    for (const MouldLoad& m : on.loads)
+        rows.push_back(
+            {{m.mould, placeText(m.x, units), weightText(m.hull, units), weightText(m.board, units)}, false});
+    pages.list({{"Mould", 1.6, Anchor::Left, Weight::SemiBold},
+                {"From the bow", 1.4, Anchor::Right},
+                {"Carries of her", 1.8, Anchor::Right, Weight::SemiBold},
+                {"Weighs itself", 1.8, Anchor::Right}},
+               rows);
+    pages.text("Stem forms take some of the outermost moulds' share.");
+}
+
 } // namespace
 
 std::vector<Sheet>
@@ -137,6 +157,8 @@ afloatSheets(const Project& project, const AfterPlanking& after, Units units, Pa
         curves(pages, a, units);
     }
     weights(pages, *after.weights, units);
+    if (after.onMoulds && !after.onMoulds->loads.empty())
+        onMoulds(pages, *after.onMoulds, units);
     std::vector<Sheet> sheets = pages.take();
     addFeet(sheets, project, units, pageOf(size));
     return sheets;

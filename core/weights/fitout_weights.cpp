@@ -12,8 +12,7 @@ namespace {
 
 using Eigen::Vector3d;
 
-constexpr double plywood = 550.0; // kg/m3, from memory
-constexpr double cubicMm = 1e-9;  // m3
+constexpr double cubicMm = 1e-9; // m3
 
 /// Gathers pieces of one kind.
 class Kind {
@@ -83,7 +82,7 @@ void addWeight(std::vector<WeightItem>& items, const std::vector<GlueUse>& glue)
 std::vector<WeightItem> fitoutWeights(const Project& project, const Fitout& fitout) {
     const FitoutChoices choices = project.fitout.value_or(FitoutChoices{});
     const Wood* found = findWood(choices.wood);
-    const double wood = found != nullptr ? found->density : plywood;
+    const double wood = found != nullptr ? found->density : plywoodDensity;
     std::vector<WeightItem> items;
 
     Kind gunwales("gunwales");
@@ -97,7 +96,7 @@ std::vector<WeightItem> fitoutWeights(const Project& project, const Fitout& fito
         double z = 0.0;
         for (const EdgePoint& p : b.edge)
             z += p.at.y() / static_cast<double>(b.edge.size());
-        bulkheads.add(ringArea(b.outline) * b.choice.thickness, plywood, b.x, z);
+        bulkheads.add(ringArea(b.outline) * b.choice.thickness, plywoodDensity, b.x, z);
     }
     bulkheads.addTo(items);
     Kind decks("decks");
@@ -105,7 +104,7 @@ std::vector<WeightItem> fitoutWeights(const Project& project, const Fitout& fito
         for (std::size_t i = 1; i < d.places.size(); ++i) {
             const DeckPlace &a = d.places[i - 1], &b = d.places[i];
             decks.add((a.girth + b.girth) * (b.along - a.along) * d.choice.thickness,
-                      plywood,
+                      plywoodDensity,
                       0.5 * (a.x + b.x),
                       0.5 * (a.height + b.height));
         }

@@ -17,8 +17,8 @@ constexpr double niosh = 23.0;
 
 } // namespace
 
-WeightItem plankingWeight(const Project& project, const Plan& plan) {
-    WeightItem item{"planking", 0.0, 0.0, Vector3d::Zero()};
+std::vector<PlankingPiece> plankingPieces(const Project& project, const Plan& plan) {
+    std::vector<PlankingPiece> pieces;
     const auto woods = rowWoods(project, plan);
     for (const Strip& strip : plan.strips) {
         const Wood* wood = findWood(woods.at(strip.row));
@@ -27,10 +27,18 @@ WeightItem plankingWeight(const Project& project, const Plan& plan) {
         const double perArea = project.strips.thickness * wood->density * 1e-9; // kg/mm2
         for (std::size_t i = 1; i < strip.samples.size() && i < strip.middle.size(); ++i) {
             const StripSample &a = strip.samples[i - 1], &b = strip.samples[i];
-            const double mass = 0.5 * (a.width + b.width) * (b.s - a.s) * perArea;
-            item.mass += mass;
-            item.centre += mass * 0.5 * (strip.middle[i - 1] + strip.middle[i]);
+            pieces.push_back({0.5 * (a.width + b.width) * (b.s - a.s) * perArea,
+                              0.5 * (strip.middle[i - 1] + strip.middle[i])});
         }
+    }
+    return pieces;
+}
+
+WeightItem plankingWeight(const Project& project, const Plan& plan) {
+    WeightItem item{"planking", 0.0, 0.0, Vector3d::Zero()};
+    for (const PlankingPiece& piece : plankingPieces(project, plan)) {
+        item.mass += piece.mass;
+        item.centre += piece.mass * piece.centre;
     }
     if (item.mass > 0.0)
         item.centre /= item.mass;

@@ -40,7 +40,19 @@ inline constexpr double resinSpread = 0.20;
 /// A part whose weight the builder gives, a twentieth (judged).
 inline constexpr double givenSpread = 0.05;
 
-/// Planking, every strip by its own wood, at 12 percent moisture.
+/// A short length of one strip.
+struct PlankingPiece {
+    double mass = 0.0; ///< kg
+    Eigen::Vector3d centre = Eigen::Vector3d::Zero();
+};
+
+/// The planking piece by piece, between a strip's samples, at 12 percent moisture.
+[[nodiscard]] std::vector<PlankingPiece> plankingPieces(const Project& project, const Plan& plan);
+
+/// kg/m3 of the plywood of bulkheads, decks and moulds; from memory.
+inline constexpr double plywoodDensity = 550.0;
+
+/// Planking, every strip by its own wood.
 [[nodiscard]] WeightItem plankingWeight(const Project& project, const Plan& plan);
 
 /// A part or a load as the file gives it, in the boat's frame.

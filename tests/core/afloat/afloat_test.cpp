@@ -175,3 +175,26 @@ TEST_CASE("salt water carries more") {
     CHECK(salt.afloat->rest->draught < fresh.afloat->rest->draught);
     CHECK_THAT(salt.afloat->levels.back().mass / fresh.afloat->levels.back().mass, WithinRel(1.025, 1e-9));
 }
+
+TEST_CASE("an inside that can't be found leaves the fit-out out, and the rest is reckoned") {
+    const auto& [bare, hull, plan] = test::canoeToLoad();
+    Project project = test::loaded(bare);
+    project.fitout.emplace().glassInside = 700; // thicker than she is deep
+    const AfterPlanking after = afterPlanking(project, hull, plan);
+    CHECK(has(after.findings, "no-faces"));
+    CHECK_FALSE(after.fitout);
+    CHECK(after.weights);
+    CHECK(after.afloat);
+}
+
+TEST_CASE("on her moulds she weighs planking, glue and the outside's cloth, shared among them") {
+    const auto& [bare, hull, plan] = test::canoeToLoad();
+    const AfterPlanking after = afterPlanking(test::loaded(bare), hull, plan);
+    REQUIRE(after.onMoulds);
+    double all = 0.0;
+    for (const MouldLoad& m : after.onMoulds->loads)
+        all += m.hull;
+    CHECK_THAT(all, WithinRel(after.onMoulds->hull.mass, 1e-9));
+    CHECK(after.onMoulds->hull.mass > plankingWeight(bare, plan).mass);
+    CHECK(after.onMoulds->hull.mass < after.weights->mass);
+}
