@@ -23,7 +23,8 @@ constexpr double ouncesPerGallon = 128.0;
 
 class Lister {
 public:
-    Lister(const Project& project, Units units) : m_project(project), m_inches(units == Units::Inches) {}
+    Lister(const Project& project, Units units)
+        : m_project(project), m_prices(project.prices), m_inches(units == Units::Inches) {}
 
     void boards(const StockPlan& stock) {
         for (const LotUse& use : stock.lots)
@@ -47,7 +48,8 @@ public:
                     "strips, " + spoken(wood) + ", " + numberText(100 * (spare - 1), 0) +
                         " percent spare in it",
                     section(m_project.strips.thickness, m_project.strips.width),
-                    length);
+                    length,
+                    m_prices.strip);
     }
     void gunwale(const std::string& name, const Gunwale& g) {
         double run = 0.0, longest = 0.0;
@@ -64,7 +66,8 @@ public:
                     std::to_string(2 * std::max<std::size_t>(1, g.pieces.size())) + " pieces of at most " +
                     pieceText(longest, units()),
                 section(g.size.width, g.size.height),
-                run);
+                run,
+                m_prices.stick);
     }
     void crossPieces(const Fitout& fitout) {
         std::map<std::string, double> run;
@@ -85,10 +88,12 @@ public:
         if (fitout.yoke)
             bar(fitout.yoke->bar);
         for (const auto& [size, length] : run)
-            length_(
-                Shop::Wood, "seats, thwarts and yoke, " + fitWood() + ", tenons not counted", size, length);
-        if (hangers > 0.0)
-            length_(Shop::Wood, "hangers, " + fitWood(), "as wide as the rails", hangers);
+            length_(Shop::Wood,
+                    "seats, thwarts and yoke, " + fitWood() + ", tenons not counted",
+                    size,
+                    length,
+                    m_prices.stick);
+        length_(Shop::Wood, "hangers, " + fitWood(), "as wide as the rails", hangers, m_prices.stick);
     }
     /// Bulkheads and decks of one thickness on sheets of 8 by 4 ft.
     void plywood(const Fitout& fitout) {
@@ -100,7 +105,7 @@ public:
         for (const auto& [thickness, outlines] : parts) {
             const Nesting nesting = nest(outlines, SheetGoods{});
             const std::size_t sheets = nesting.sheets.size() + nesting.tooLarge.size();
-            this->sheets("plywood for bulkheads and decks", thickness, SheetSize{}, sheets);
+            this->sheets("plywood for bulkheads and decks", thickness, SheetSize{}, sheets, m_prices.plywood);
         }
     }
     void moulds(const LoftedHull& hull) {
@@ -115,7 +120,8 @@ public:
             sheets("plywood for moulds and stem forms",
                    m_project.moulds.thickness,
                    boards.goods.sizes[size],
-                   number);
+                   number,
+                   m_prices.mouldBoard);
     }
     void cloth(const FaceCovering& f) {
         const double ounces = f.choices.cloth / gsmPerOunce;
@@ -125,7 +131,11 @@ public:
             "cloth, " + f.name + ", " + weight,
             stockText(f.choices.roll, units()) + " roll",
             upTo(f.fromRoll / (m_inches ? mmPerYard : mmPerMetre), 0.5),
-            m_inches ? "yd" : "m");
+            m_inches ? "yd" : "m",
+            perUnit(f.bulkheads           ? m_prices.clothBulkheads
+                    : f.name == "outside" ? m_prices.clothOutside
+                                          : m_prices.clothInside,
+                    m_inches ? mmPerYard / mmPerMetre : 1.0));
     }
     void resin(const AfterPlanking& after) {
         double mixed = after.covering ? after.covering->litres : 0.0, wood = 0.0;
@@ -135,16 +145,17 @@ public:
         CoveringPlan plan;
         plan.mix = choices.mix;
         if (const auto parts = plan.litresOf(mixed)) {
-            litres("resin", parts->resin);
-            litres("hardener", parts->hardener);
+            litres("resin", parts->resin, m_prices.resin);
+            litres("hardener", parts->hardener, m_prices.hardener);
         } else if (const auto masses = plan.kilogramsOf(mixed, choices.liquidDensity)) {
-            kilograms("resin", masses->resin);
-            kilograms("hardener", masses->hardener);
+            const double litre = choices.liquidDensity; // kg; of either, as of both together
+            kilograms("resin", masses->resin, perUnit(m_prices.resin, 1 / litre));
+            kilograms("hardener", masses->hardener, perUnit(m_prices.hardener, 1 / litre));
         } else {
-            litres("resin and hardener together", mixed);
+            litres("resin and hardener together", mixed, std::nullopt); // in parts that nobody told
         }
-        litres("glue for wood, for the strips' edges", wood);
-        litres("varnish", after.covering ? after.covering->varnish : 0.0);
+        litres("glue for wood, for the strips' edges", wood, m_prices.glue);
+        litres("varnish", after.covering ? after.covering->varnish : 0.0, m_prices.varnish);
     }
     void fastenings(const AfterPlanking& after) {
         std::map<double, int> bolts; // by length
@@ -156,26 +167,33 @@ public:
             if (f.kind == Fastening::Kind::Screw)
                 add(Shop::Fastenings,
                     "wood screws, " + f.what,
-                    size(m_inches ? "No. 8" : numberText(f.diameter, 1) + " mm",
+                    size(m_inches ? screwNumber(f.diameter) : numberText(f.diameter, 1) + " mm",
                          std::floor(f.length / step + 1e-6) * step),
                     f.count,
-                    "screws");
+                    "screws",
+                    m_prices.screw);
             else
                 bolts[std::ceil(f.length / step - 1e-6) * step] += f.count;
         for (const auto& [length, count] : bolts)
             add(Shop::Fastenings,
                 "bolts with nut and two washers",
-                size(m_inches ? "1/4\"" : "6 mm", length),
+                size(boltText(), length),
                 count,
-                "bolts");
+                "bolts",
+                m_prices.bolt);
         if (!after.fitout)
             return;
         if (after.fitout->gunwales && after.fitout->gunwales->plugCount > 0)
-            add(Shop::Fastenings, "wooden plugs", "", after.fitout->gunwales->plugCount, "plugs");
+            add(Shop::Fastenings,
+                "wooden plugs",
+                "",
+                after.fitout->gunwales->plugCount,
+                "plugs",
+                m_prices.plug);
         double cane = 0.0;
         for (const Seat& s : after.fitout->seats)
             cane += s.caning ? s.caning->cane : 0.0;
-        length_(Shop::Fastenings, "cane for seats", "", cane);
+        length_(Shop::Fastenings, "cane for seats", "", cane, m_prices.cane);
     }
     std::vector<Material> take() { return std::move(m_all); }
 
@@ -189,41 +207,84 @@ private:
     }
     static double upTo(double amount, double step) { return std::ceil(amount / step - 1e-9) * step; }
 
-    void add(Shop shop, std::string what, std::string size, double amount, std::string unit) {
-        if (amount > 0.0)
-            m_all.push_back({shop, std::move(what), std::move(size), amount, std::move(unit), {}, {}});
+    /// Wood screws go by number: diameter in inches 0.060 + 0.013 n (ASME B18.6.1, from memory).
+    static std::string screwNumber(double diameter) {
+        return "No. " + numberText(std::max(0.0, std::round((diameter / mmPerInch - 0.060) / 0.013)), 0);
     }
-    void length_(Shop shop, std::string what, std::string size, double millimetres) {
+    [[nodiscard]] std::string boltText() const {
+        const double across =
+            m_project.fitout ? m_project.fitout->boltDiameter : FitoutChoices{}.boltDiameter;
+        return m_inches ? formatLength(across, units(), 16)
+                        : numberText(std::floor(across + 1e-6), 0) + " mm";
+    }
+    /// A price of one of `unit` where it is told of another. @param part  what one is of the other
+    static std::optional<double> perUnit(const std::optional<double>& price, double part) {
+        return price ? std::optional(*price * part) : std::nullopt;
+    }
+
+    void add(Shop shop,
+             std::string what,
+             std::string size,
+             double amount,
+             std::string unit,
+             const std::optional<double>& price) {
+        if (amount > 0.0)
+            m_all.push_back({shop,
+                             std::move(what),
+                             std::move(size),
+                             amount,
+                             std::move(unit),
+                             price,
+                             perUnit(price, amount)});
+    }
+    /// @param price  of a metre
+    void length_(Shop shop,
+                 std::string what,
+                 std::string size,
+                 double millimetres,
+                 const std::optional<double>& price) {
         add(shop,
             std::move(what),
             std::move(size),
             m_inches ? upTo(millimetres / mmPerFoot, 1.0) : upTo(millimetres / mmPerMetre, 0.1),
-            m_inches ? "ft" : "m");
+            m_inches ? "ft" : "m",
+            perUnit(price, m_inches ? mmPerFoot / mmPerMetre : 1.0));
     }
-    void litres(const std::string& what, double litres) {
+    /// @param price  of a litre
+    void litres(const std::string& what, double litres, const std::optional<double>& price) {
         add(Shop::Resin,
             what,
             "",
             m_inches ? upTo(litres / litresPerGallon * ouncesPerGallon, 1.0) : upTo(litres, 0.05),
-            m_inches ? "fl oz" : "L");
+            m_inches ? "fl oz" : "L",
+            perUnit(price, m_inches ? litresPerGallon / ouncesPerGallon : 1.0));
     }
-    void kilograms(const std::string& what, double mass) {
+    /// @param price  of a kilogram
+    void kilograms(const std::string& what, double mass, const std::optional<double>& price) {
         add(Shop::Resin,
             what,
             "",
             m_inches ? upTo(mass / kgPerPound, 0.1) : upTo(mass, 0.05),
-            m_inches ? "lb" : "kg");
+            m_inches ? "lb" : "kg",
+            perUnit(price, m_inches ? kgPerPound : 1.0));
     }
-    void sheets(const std::string& what, double thickness, const SheetSize& size, std::size_t count) {
+    /// @param price  of a sheet
+    void sheets(const std::string& what,
+                double thickness,
+                const SheetSize& size,
+                std::size_t count,
+                const std::optional<double>& price) {
         add(Shop::Wood,
             what,
             stockText(thickness, units()) + ", " + formatLength(size.length, units(), 4) + " by " +
                 formatLength(size.width, units(), 4),
             static_cast<double>(count),
-            "sheets");
+            "sheets",
+            price);
     }
 
     const Project& m_project;
+    const Prices& m_prices;
     bool m_inches;
     std::vector<Material> m_all;
 };
@@ -268,11 +329,13 @@ materialsOf(const Project& project, const LoftedHull& hull, const ShopPlan& shop
     return list.take();
 }
 
-std::optional<double> knownCost(const std::vector<Material>& materials) {
-    std::optional<double> sum;
+MaterialSum sumOf(const std::vector<Material>& materials, std::optional<Shop> shop) {
+    MaterialSum sum;
     for (const Material& m : materials)
-        if (m.cost)
-            sum = sum.value_or(0.0) + *m.cost;
+        if (!shop || m.shop == *shop) {
+            ++(m.cost ? sum.priced : sum.unpriced);
+            sum.cost += m.cost.value_or(0.0);
+        }
     return sum;
 }
 

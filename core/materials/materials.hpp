@@ -4,6 +4,7 @@
 #include "core/project/project.hpp"
 #include "core/sheets/shop_plan.hpp"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -35,7 +36,18 @@ struct Material {
 [[nodiscard]] std::vector<Material>
 materialsOf(const Project& project, const LoftedHull& hull, const ShopPlan& shop, Units units);
 
-/// Sum of the costs that are known; none where none is.
-[[nodiscard]] std::optional<double> knownCost(const std::vector<Material>& materials);
+/// What a shop, or all of them, comes to.
+struct MaterialSum {
+    double cost = 0.0; ///< of the priced lines
+    int priced = 0;    ///< lines with a price
+    int unpriced = 0;  ///< lines without: they come on top
+};
+
+/// @param shop  none: all of them
+[[nodiscard]] MaterialSum sumOf(const std::vector<Material>& materials,
+                                std::optional<Shop> shop = std::nullopt);
+
+/// Every shop, in the order they are listed.
+inline constexpr std::array allShops{Shop::Wood, Shop::Glass, Shop::Resin, Shop::Fastenings};
 
 } // namespace sheerlay::core

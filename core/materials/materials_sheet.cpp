@@ -23,14 +23,23 @@ std::string money(const std::optional<double>& value) {
     return value ? numberText(*value, 2) : "";
 }
 
+/// What of a sum is still open; empty where nothing is.
+std::string openText(const MaterialSum& sum) {
+    return sum.unpriced == 0   ? ""
+           : sum.unpriced == 1 ? "one thing has no price"
+                               : std::to_string(sum.unpriced) + " things have no price";
+}
+
 void lists(ListPages& pages, const std::vector<Material>& materials) {
-    for (const Shop shop : {Shop::Wood, Shop::Glass, Shop::Resin, Shop::Fastenings}) {
+    for (const Shop shop : allShops) {
         std::vector<ListRow> rows;
         for (const Material& m : materials)
             if (m.shop == shop)
                 rows.push_back({{m.what, m.size, amountText(m), money(m.price), money(m.cost)}, true});
         if (rows.empty())
             continue;
+        if (const MaterialSum sum = sumOf(materials, shop); sum.priced > 0)
+            rows.push_back({{"together", openText(sum), "", "", numberText(sum.cost, 2)}, false});
         std::string heading = toText(shop);
         heading[0] = static_cast<char>(heading[0] - 'a' + 'A');
         pages.heading(heading);
@@ -41,10 +50,15 @@ void lists(ListPages& pages, const std::vector<Material>& materials) {
                     {"Cost", 1.0, Anchor::Right}},
                    rows);
     }
-    const auto known = knownCost(materials);
-    pages.text(known ? "The boards cost " + numberText(*known, 2) +
-                           "; write the other prices in and add them up."
-                     : "Write the prices in and add them up; a price under [[stock.lot]] is reckoned with.");
+    const MaterialSum all = sumOf(materials);
+    if (all.priced > 0 && all.unpriced == 0)
+        pages.text("All of it costs " + numberText(all.cost, 2) + ".");
+    else if (all.priced > 0)
+        pages.text("What has a price costs " + numberText(all.cost, 2) + "; " + openText(all) +
+                   "; they come on top. Prices go under [prices], of boards under [[stock.lot]].");
+    else
+        pages.text("No price is told. Write them in and add them up, or give them under [prices], of boards "
+                   "under [[stock.lot]].");
     pages.text(
         "Boards, strips, cloth, resin and glue hold what is lost and spare; of sticks, screws and bolts "
         "take a few over. Strongback, clamps, gloves, masks, brushes, sandpaper and filler come on "

@@ -16,6 +16,19 @@ std::string materialsTable(const std::vector<Material>& materials) {
                         m.unit,
                         m.price ? numberText(*m.price, 2) : "",
                         m.cost ? numberText(*m.cost, 2) : ""});
+    const auto sum = [&](const std::string& shop, const MaterialSum& all) {
+        rows.push_back({shop,
+                        "sum",
+                        all.unpriced > 0 ? std::to_string(all.unpriced) + " without a price" : "",
+                        "",
+                        "",
+                        "",
+                        all.priced > 0 ? numberText(all.cost, 2) : ""});
+    };
+    for (const Shop shop : allShops)
+        if (const MaterialSum all = sumOf(materials, shop); all.priced + all.unpriced > 0)
+            sum(toText(shop), all);
+    sum("all", sumOf(materials));
     return csvText(rows);
 }
 

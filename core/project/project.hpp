@@ -5,6 +5,7 @@
 #include "core/project/fitout_choices.hpp"
 #include "core/project/journal.hpp"
 #include "core/project/mould_choices.hpp"
+#include "core/project/prices.hpp"
 #include "core/project/put_aside.hpp"
 #include "core/project/stock.hpp"
 #include "core/words/language.hpp"
@@ -178,6 +179,7 @@ struct Project {
     std::optional<FitoutChoices> fitout;     ///< none where no part of it is asked for
     std::optional<CoveringChoices> covering; ///< none where the file says nothing of cloth
     std::optional<AfloatChoices> afloat;     ///< none where it asks nothing of her afloat
+    Prices prices;                           ///< of goods; never changes a plan
     Journal journal; ///< what was really laid; never changes the drawn hull or the plan it was laid by
     std::vector<PutAside> putAside; ///< findings that may rest; never changes a plan
 

@@ -7,6 +7,7 @@
 #include "core/project/read_journal.hpp"
 #include "core/project/read_moulds.hpp"
 #include "core/project/read_planking.hpp"
+#include "core/project/read_prices.hpp"
 #include "core/project/read_put_aside.hpp"
 #include "core/project/read_stock.hpp"
 #include "core/units/length_text.hpp"
@@ -118,6 +119,7 @@ readTables(const toml::table& root, const SourceText& source, const std::string&
     read.project.fitout = readFitout(file, reading);
     read.project.covering = readCovering(file, reading);
     read.project.afloat = readAfloat(file, reading);
+    read.project.prices = readPrices(file, reading);
     read.project.journal = readJournal(file, reading);
     read.project.putAside = readPutAside(file, reading);
     (void)file.find("load", Need::Optional); // read by the part it belongs to

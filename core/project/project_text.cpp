@@ -179,8 +179,16 @@ bool changeTable(const Three& all, const Versions& table, std::vector<Change>& c
 
 /// What the window changes. @return false where it can't be done in place
 bool changeAll(const Three& all, std::vector<Change>& changes) {
-    constexpr std::array tables{
-        "project", "strips", "planking", "moulds", "stock", "fitout", "covering", "afloat", "journal"};
+    constexpr std::array tables{"project",
+                                "strips",
+                                "planking",
+                                "moulds",
+                                "stock",
+                                "fitout",
+                                "covering",
+                                "afloat",
+                                "prices",
+                                "journal"};
     const Versions root{"", &all.file.root(), &all.before.root(), &all.after.root()};
     for (const std::string_view name : tables) {
         Versions table = root.inner(name);

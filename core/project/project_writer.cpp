@@ -3,6 +3,7 @@
 #include "core/project/write_afloat.hpp"
 #include "core/project/write_covering.hpp"
 #include "core/project/write_fitout.hpp"
+#include "core/project/write_prices.hpp"
 #include "core/project/written_value.hpp"
 #include "core/units/length.hpp"
 
@@ -329,6 +330,7 @@ std::string writeProject(const Project& project) {
         out.add(coveringText(*project.covering, project.units));
     if (project.afloat)
         out.add(afloatText(*project.afloat, project.units));
+    out.add(pricesText(project.prices, project.units));
     out.journal(project.journal);
     out.asides(project.putAside);
     return std::move(out).text();

@@ -104,7 +104,9 @@ TEST_CASE("resin holds coats, thickened glue and fillets, parted as it is mixed;
 
 TEST_CASE("boards bring their cost; a list without prices has none") {
     Pipe pipe;
-    CHECK_FALSE(knownCost(pipe.list(Units::Inches)));
+    const MaterialSum none = sumOf(pipe.list(Units::Inches));
+    CHECK(none.priced == 0);
+    CHECK(none.unpriced == static_cast<int>(pipe.list(Units::Inches).size()));
     StockPlan stock;
     LotUse use;
     use.lot = {"A", "western-redcedar", 19.05, 139.7, 3657.6, 25.4, std::nullopt, 18.5, {}, 0};
@@ -114,10 +116,60 @@ TEST_CASE("boards bring their cost; a list without prices has none") {
     pipe.shop.stock = stock;
     const auto all = pipe.list(Units::Inches);
     CHECK(named(all, "western redcedar boards").amount == 7);
-    CHECK(*knownCost(all) == Approx(129.5));
+    CHECK(sumOf(all).cost == Approx(129.5));
+    CHECK(sumOf(all, Shop::Wood).priced == 1);
+    CHECK(sumOf(all, Shop::Glass).priced == 0);
     CHECK(std::ranges::none_of(all, [](const Material& m) { return m.what.starts_with("strips"); }));
     const std::string page = test::wordsOf(materialsSheet(pipe.project, all, Units::Inches, PageSize::A4));
-    CHECK_THAT(page, Catch::Matchers::Contains("The boards cost 129.50"));
+    CHECK_THAT(page, Catch::Matchers::Contains("What has a price costs 129.50"));
+    CHECK_THAT(page, Catch::Matchers::Contains("have no price"));
+}
+
+TEST_CASE("every key of [prices] reaches its goods, and units change no cost but by what is rounded up") {
+    Pipe pipe;
+    pipe.project.covering->inside.emplace().cloth = 136;
+    pipe.project.covering->bulkheads.emplace().cloth = 136;
+    pipe.shop.after.covering = planCovering(pipe.project, pipe.hull, pipe.hull.moulds);
+    coverBulkheads(*pipe.shop.after.covering, *pipe.project.covering, pipe.shop.after.fitout->bulkheads);
+    for (const PriceKey& key : priceKeys()) {
+        INFO(key.key);
+        pipe.project.prices = {};
+        pipe.project.prices.*key.member = 2.0;
+        const auto mm = pipe.list(Units::Millimetres), in = pipe.list(Units::Inches);
+        // the small pipe's moulds come to one sheet, its cane and glue to something
+        CHECK(sumOf(mm).priced > 0);
+        for (std::size_t i = 0; i < mm.size(); ++i) {
+            CHECK(mm[i].cost.has_value() == in[i].cost.has_value());
+            if (!mm[i].cost)
+                continue;
+            CHECK(*mm[i].cost == Approx(*mm[i].price * mm[i].amount));
+            CHECK(*in[i].cost == Approx(*in[i].price * in[i].amount));
+            // both are rounded up, by half a yard of cloth at most
+            CHECK(*mm[i].cost == Approx(*in[i].cost).margin(2.0 * 0.5));
+        }
+    }
+    for (const PriceKey& key : priceKeys())
+        pipe.project.prices.*key.member = 2.0;
+    const auto all = pipe.list(Units::Millimetres);
+    CHECK(sumOf(all).unpriced == 0);
+    // by hand: 6.6 m of strip, gunwales 12.4 m, … at 2 apiece is twice the sum of the amounts
+    double amounts = 0.0;
+    for (const Material& m : all)
+        amounts += m.amount;
+    CHECK(sumOf(all).cost == Approx(2 * amounts));
+    double shops = 0.0;
+    for (const Shop shop : allShops)
+        shops += sumOf(all, shop).cost;
+    CHECK(shops == Approx(sumOf(all).cost));
+    CHECK_THAT(test::wordsOf(materialsSheet(pipe.project, all, Units::Inches, PageSize::A4)),
+               Catch::Matchers::Contains("All of it costs"));
+    // mixed by weight a litre's price goes by what a litre weighs
+    pipe.project.covering->mix = MixParts{100, 45, true};
+    pipe.project.covering->liquidDensity = 1.25;
+    CHECK(*named(pipe.list(Units::Millimetres), "resin").price == Approx(2.0 / 1.25));
+    // in parts that nobody told it has none
+    pipe.project.covering->mix.reset();
+    CHECK(sumOf(pipe.list(Units::Millimetres)).unpriced == 1);
 }
 
 TEST_CASE("one page whatever the paper, inside the margins; the table holds the same rows") {
@@ -132,7 +184,9 @@ TEST_CASE("one page whatever the paper, inside the margins; the table holds the 
                 CHECK_THAT(test::wordsOf(sheet), Catch::Matchers::Contains(shop));
         }
         const std::string table = materialsTable(all);
-        CHECK(static_cast<std::size_t>(std::count(table.begin(), table.end(), '\n')) == all.size() + 1);
+        // and a sum for each of the four shops and for all
+        CHECK(static_cast<std::size_t>(std::count(table.begin(), table.end(), '\n')) == all.size() + 1 + 5);
+        CHECK_THAT(table, Catch::Matchers::Contains("all,sum"));
         CHECK_THAT(table, Catch::Matchers::StartsWith("shop,what,size,amount,unit,price each,cost\r\n"));
     }
 }
