@@ -1,10 +1,12 @@
 #include "core/patterns/fitout_pattern.hpp"
 
+#include "core/patterns/gunwale_pattern.hpp"
 #include "core/sheets/words.hpp"
 #include "core/units/number_text.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <numbers>
 #include <set>
 #include <string>
@@ -264,7 +266,10 @@ std::vector<Pattern> fitoutPatterns(const Fitout& fitout, Units units) {
         drawer.bar(t);
     if (fitout.yoke)
         drawer.bar(*fitout.yoke);
-    return drawer.take();
+    std::vector<Pattern> patterns = drawer.take();
+    if (fitout.gunwales)
+        std::ranges::move(gunwalePatterns(*fitout.gunwales, units), std::back_inserter(patterns));
+    return patterns;
 }
 
 } // namespace sheerlay::core

@@ -1,5 +1,6 @@
 #include "core/sheets/fitout_sheets.hpp"
 
+#include "core/sheets/gunwale_drawing.hpp"
 #include "core/sheets/list_pages.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/strip_notes.hpp"
@@ -111,6 +112,8 @@ public:
                     {"To cut", 1.2, Anchor::Right, Weight::SemiBold},
                     {"", 4.2}},
                    rows);
+        const GunwaleDrawing drawing = drawGunwales(g, pages.width(), pages.size(typeSize::small));
+        pages.drawing(drawing.items, drawing.height);
         pages.text("Two of each, one a side; " + length(choices.overLength) +
                    " is left at both ends. A scarf is " + length(g.outer.scarf) + " long outside, " +
                    length(g.inner.scarf) + " inside.");

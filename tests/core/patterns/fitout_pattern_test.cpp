@@ -64,8 +64,13 @@ TEST_CASE("each part has a pattern, none takes another's file") {
     std::set<std::string> files;
     for (const Pattern& p : patterns)
         files.insert(p.file);
-    CHECK(files ==
-          std::set<std::string>{"bulkhead-bow", "deck-bow", "part-bow-seat", "part-thwart", "part-yoke"});
+    CHECK(files == std::set<std::string>{"bulkhead-bow",
+                                         "deck-bow",
+                                         "part-bow-seat",
+                                         "part-thwart",
+                                         "part-yoke",
+                                         "gunwale-sections",
+                                         "gunwale-joints"});
     Fitout twice = fitted();
     twice.seats.push_back(twice.seats[0]);
     const auto more = fitoutPatterns(twice, Units::Millimetres);
