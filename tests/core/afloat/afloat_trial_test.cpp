@@ -45,3 +45,16 @@ TEST_CASE("empty she floats as well, and what swamps her is told") {
     REQUIRE(heavy.findings.size() == 1);
     CHECK(heavy.findings[0].code == "swamps");
 }
+
+TEST_CASE("a load so far toward an end that she stands on it is told as no rest") {
+    // a deep, short tub: 0.4 m long, sides 2 m high; the water stays out however she trims
+    const LoftedHull tub = test::quarterPipe(2000, 400);
+    WeightSheet weights;
+    weights.mass = 60;
+    weights.centre = {200, 0, -1900};
+    const AfloatReport report =
+        AfloatTrial({}, Units::Millimetres, tub.laid, weights).with({{"anvil", 60, 0, {399, 0, -1900}}});
+    CHECK_FALSE(report.rest);
+    REQUIRE_FALSE(report.findings.empty());
+    CHECK(report.findings[0].code == "no-rest");
+}

@@ -142,3 +142,18 @@ TEST_CASE("every doubtful number is told as a place, too, and by what it should 
     CHECK(told->text.find("(line ") == std::string::npos);
     CHECK(loft(canoe())->doubtful.empty());
 }
+
+TEST_CASE("six numbers that contradict the rest point to the table's own places") {
+    Project p = canoe();
+    constexpr double inch = 25.4;
+    const std::size_t middle = p.hull.stations.size() / 2;
+    for (const std::size_t station : {middle - 4, middle - 2, middle, middle + 2, middle + 4})
+        p.hull.stations[station].points[2].halfBreadth -= 2 * inch;
+    for (const std::size_t station : {middle - 3, middle + 3})
+        p.hull.stations[station].points[1].halfBreadth += 2 * inch;
+    const auto hull = loft(p);
+    REQUIRE(hull.has_value());
+    CHECK(hull->doubtful.size() >= 6);
+    CHECK(has(*hull, "many-doubtful-cells"));
+    CHECK_FALSE(has(*loft(canoe()), "many-doubtful-cells"));
+}
