@@ -2763,6 +2763,214 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <source>ten strips of this width can&apos;t measure that, look at the width</source>
         <translation>zehn Leisten dieser Breite können das nicht messen, bitte die Breite prüfen</translation>
     </message>
+    <message>
+        <source>Turned out</source>
+        <translation>Umschlag</translation>
+    </message>
+    <message>
+        <source>Onto the hull, along sides and bottom.</source>
+        <translation>Auf den Rumpf, an Seiten und Boden entlang.</translation>
+    </message>
+    <message>
+        <source>Faces</source>
+        <translation>Flächen</translation>
+    </message>
+    <message>
+        <source>toward amidships</source>
+        <translation>nach mittschiffs</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>Both keep damp out of the board where the space behind is open.</source>
+        <translation>Beide halten Feuchte vom Holz, wo der Raum dahinter offen ist.</translation>
+    </message>
+    <message>
+        <source>Cloth over bulkheads</source>
+        <translation>Gewebe über Schotten</translation>
+    </message>
+    <message>
+        <source>Glue, g/m²</source>
+        <translation>Leim, g/m²</translation>
+    </message>
+    <message>
+        <source>Grams to a square metre of glued face.</source>
+        <translation>Gramm auf einen Quadratmeter Leimfläche.</translation>
+    </message>
+    <message>
+        <source>Fillets</source>
+        <translation>Hohlkehlen</translation>
+    </message>
+    <message>
+        <source>Their radius, on both faces of a bulkhead; 0 leaves them out.</source>
+        <translation>Ihr Radius, auf beiden Seiten eines Schotts; 0 lässt sie weg.</translation>
+    </message>
+    <message>
+        <source>Laid flat and turned out onto the hull.</source>
+        <translation>Flach aufgelegt und ringsum auf den Rumpf gezogen.</translation>
+    </message>
+    <message>
+        <source>Bolts</source>
+        <translation>Bolzen</translation>
+    </message>
+    <message>
+        <source>Across, of seats, thwarts and yoke.</source>
+        <translation>Durchmesser, bei Sitzen, Duchten und Tragjoch.</translation>
+    </message>
+    <message>
+        <source>Screws</source>
+        <translation>Schrauben</translation>
+    </message>
+    <message>
+        <source>Across the shank.</source>
+        <translation>Quer über den Schaft.</translation>
+    </message>
+    <message>
+        <source>Screws, length</source>
+        <translation>Schrauben, Länge</translation>
+    </message>
+    <message>
+        <source>two thirds into the outer one</source>
+        <translation>zwei Drittel in die äußere</translation>
+    </message>
+    <message>
+        <source>Without it, as long as the sticks ask for.</source>
+        <translation>Ohne sie so lang, wie die Leisten es verlangen.</translation>
+    </message>
+    <message>
+        <source>Leg room</source>
+        <translation>Beinraum</translation>
+    </message>
+    <message>
+        <source>Wanted from its forward edge to the next thwart, seat or bulkhead before it; 0 where one sits facing aft.</source>
+        <translation>Gewünscht von seiner Vorderkante bis zur nächsten Ducht, zum nächsten Sitz oder Schott davor; 0, wo man nach achtern sitzt.</translation>
+    </message>
+    <message>
+        <source>Knee room</source>
+        <translation>Knieraum</translation>
+    </message>
+    <message>
+        <source>Wanted between its underside and the bottom, for knees and feet.</source>
+        <translation>Gewünscht zwischen ihrer Unterseite und dem Boden, für Knie und Füße.</translation>
+    </message>
+    <message>
+        <source>Off the roll, as wide as it is given.</source>
+        <translation>Von der Rolle, so breit wie angegeben.</translation>
+    </message>
+    <message>
+        <source>Milled, where no boards are described.</source>
+        <translation>Gefräst, wo keine Bretter beschrieben sind.</translation>
+    </message>
+    <message>
+        <source>Stick</source>
+        <translation>Kantholz</translation>
+    </message>
+    <message>
+        <source>Wood for gunwales, rails, thwarts and hangers.</source>
+        <translation>Holz für Dollborde, Sitzleisten, Duchten und Hänger.</translation>
+    </message>
+    <message>
+        <source>Plywood</source>
+        <translation>Sperrholz</translation>
+    </message>
+    <message>
+        <source>For bulkheads and decks.</source>
+        <translation>Für Schotten und Decks.</translation>
+    </message>
+    <message>
+        <source>Mould board</source>
+        <translation>Mallenplatte</translation>
+    </message>
+    <message>
+        <source>For moulds and stem forms.</source>
+        <translation>Für Mallen und Stevenformen.</translation>
+    </message>
+    <message>
+        <source>Without its hardener.</source>
+        <translation>Ohne seinen Härter.</translation>
+    </message>
+    <message>
+        <source>Hardener</source>
+        <translation>Härter</translation>
+    </message>
+    <message>
+        <source>Without the resin.</source>
+        <translation>Ohne das Harz.</translation>
+    </message>
+    <message>
+        <source>As it is sold.</source>
+        <translation>Wie er verkauft wird.</translation>
+    </message>
+    <message>
+        <source>Glue</source>
+        <translation>Leim</translation>
+    </message>
+    <message>
+        <source>For wood, on the strips&apos; edges.</source>
+        <translation>Für Holz, an den Kanten der Leisten.</translation>
+    </message>
+    <message>
+        <source>Screw</source>
+        <translation>Schraube</translation>
+    </message>
+    <message>
+        <source>For the gunwales.</source>
+        <translation>Für die Dollborde.</translation>
+    </message>
+    <message>
+        <source>Plug</source>
+        <translation>Pfropfen</translation>
+    </message>
+    <message>
+        <source>Over a screw&apos;s head.</source>
+        <translation>Über einem Schraubenkopf.</translation>
+    </message>
+    <message>
+        <source>Bolt</source>
+        <translation>Bolzen</translation>
+    </message>
+    <message>
+        <source>With its nut and washers.</source>
+        <translation>Mit Mutter und Scheiben.</translation>
+    </message>
+    <message>
+        <source>Cane</source>
+        <translation>Flechtrohr</translation>
+    </message>
+    <message>
+        <source>For the seats.</source>
+        <translation>Für die Sitze.</translation>
+    </message>
+    <message>
+        <source>%1, a foot</source>
+        <translation>%1, ein Fuß</translation>
+    </message>
+    <message>
+        <source>%1, a metre</source>
+        <translation>%1, ein Meter</translation>
+    </message>
+    <message>
+        <source>%1, a yard</source>
+        <translation>%1, ein Yard</translation>
+    </message>
+    <message>
+        <source>%1, a gallon</source>
+        <translation>%1, eine Gallone</translation>
+    </message>
+    <message>
+        <source>%1, a litre</source>
+        <translation>%1, ein Liter</translation>
+    </message>
+    <message>
+        <source>%1, one</source>
+        <translation>%1, Stück</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation>Preise</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::ChoicesPanel</name>
@@ -3502,10 +3710,6 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <translation>Spantabstand</translation>
     </message>
     <message>
-        <source>Goes with the length: the one gives the other</source>
-        <translation>Gehört zur Länge: das eine gibt das andere</translation>
-    </message>
-    <message>
         <source>Beam</source>
         <translation>Breite</translation>
     </message>
@@ -3580,6 +3784,10 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <message>
         <source>Buttock put in at %1</source>
         <translation>Schnitt bei %1 eingesetzt</translation>
+    </message>
+    <message>
+        <source>Moves the stations apart or together; stems beyond them, and transoms, keep their form. Length instead stretches everything.</source>
+        <translation>Rückt die Spanten auseinander oder zusammen; Steven außerhalb von ihnen und Spiegel behalten ihre Form. Die Länge dagegen streckt alles.</translation>
     </message>
 </context>
 <context>

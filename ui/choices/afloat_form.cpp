@@ -96,7 +96,7 @@ ChoiceForm afloatForm(const Project& project) {
 ChoiceForm fittingOutForm(const Project& project) {
     ChoiceForm all;
     all.folded = true;
-    for (const auto part : {fitoutForm, coveringForm, afloatForm}) {
+    for (const auto part : {fitoutForm, coveringForm, afloatForm, pricesForm}) {
         ChoiceForm form = part(project);
         std::ranges::move(form.groups, std::back_inserter(all.groups));
         std::ranges::move(form.adders, std::back_inserter(all.adders));

@@ -65,5 +65,6 @@ using FormOf = std::function<ChoiceForm(const core::Project&)>;
 [[nodiscard]] ChoiceForm fitoutForm(const core::Project& project);
 [[nodiscard]] ChoiceForm coveringForm(const core::Project& project);
 [[nodiscard]] ChoiceForm afloatForm(const core::Project& project);
+[[nodiscard]] ChoiceForm pricesForm(const core::Project& project);
 
 } // namespace sheerlay::ui

@@ -7,6 +7,7 @@
 namespace sheerlay::ui {
 namespace {
 
+using core::BulkheadCloth;
 using core::ClothFace;
 using core::CoveringChoices;
 using core::MixParts;
@@ -48,6 +49,29 @@ ChoiceGroup faceGroup(std::optional<ClothFace> CoveringChoices::*face, const QSt
                Wording::tr("Fill coats"),
                Wording::tr("Rolled on after the cloth is wetted out."));
     return {title, form.fields(), [face](Project& p) { (coveringOf(p).*face).reset(); }};
+}
+
+ChoiceGroup bulkheadsGroup() {
+    FormBuilder<BulkheadCloth> form([](Project& p) -> BulkheadCloth& { return *coveringOf(p).bulkheads; });
+    form.number(Kind::Cloth,
+                &BulkheadCloth::cloth,
+                Wording::tr("Cloth"),
+                Wording::tr(
+                    "Its weight: ounces to the square yard (6 oz), or grams to the square metre (200 g)."))
+        .length(&BulkheadCloth::roll, Wording::tr("Roll"), Wording::tr("Width of the roll it comes on."))
+        .length(&BulkheadCloth::lap,
+                Wording::tr("Turned out"),
+                Wording::tr("Onto the hull, along sides and bottom."))
+        .count(&BulkheadCloth::coats,
+               Wording::tr("Fill coats"),
+               Wording::tr("Rolled on after the cloth is wetted out."))
+        .oneOf(&BulkheadCloth::faces,
+               Wording::tr("Faces"),
+               {Wording::tr("toward amidships"), Wording::tr("both")},
+               Wording::tr("Both keep damp out of the board where the space behind is open."));
+    return {Wording::tr("Cloth over bulkheads"), form.fields(), [](Project& p) {
+                coveringOf(p).bulkheads.reset();
+            }};
 }
 
 /// How resin is mixed, in one line: "3 : 1 by volume". Never assumed, so there is nothing to begin with.
@@ -121,6 +145,13 @@ ChoiceGroup resinGroup() {
                 &CoveringChoices::sealCoat,
                 Wording::tr("Seal coat, L/m²"),
                 Wording::tr("Litres to a square metre of bare wood."))
+        .number(Kind::Number,
+                &CoveringChoices::glueSpread,
+                Wording::tr("Glue, g/m²"),
+                Wording::tr("Grams to a square metre of glued face."))
+        .length(&CoveringChoices::fillet,
+                Wording::tr("Fillets"),
+                Wording::tr("Their radius, on both faces of a bulkhead; 0 leaves them out."))
         .scaled(Kind::Number,
                 &CoveringChoices::sanded,
                 100.0,
@@ -193,6 +224,12 @@ ChoiceForm coveringForm(const Project& project) {
         form.adders.push_back({Wording::tr("Cloth inside"),
                                Wording::tr("Cloth and resin inside."),
                                [](Project& p) { begun(p).inside = newFace(coatsInside); }});
+    if (now.bulkheads)
+        form.groups.push_back(bulkheadsGroup());
+    else if (project.fitout && !project.fitout->bulkheads.empty())
+        form.adders.push_back({Wording::tr("Cloth over bulkheads"),
+                               Wording::tr("Laid flat and turned out onto the hull."),
+                               [](Project& p) { begun(p).bulkheads.emplace().cloth = sixOunces; }});
     if (!project.covering)
         return form;
     form.groups.push_back(clothGroup());

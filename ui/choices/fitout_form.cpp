@@ -40,7 +40,10 @@ ChoiceGroup wholeGroup() {
                 Wording::tr("Thickness of cloth and resin inside; every part fits against it."))
         .length(&FitoutChoices::glassOutside,
                 Wording::tr("Glass outside"),
-                Wording::tr("Thickness of cloth and resin outside."));
+                Wording::tr("Thickness of cloth and resin outside."))
+        .length(&FitoutChoices::boltDiameter,
+                Wording::tr("Bolts"),
+                Wording::tr("Across, of seats, thwarts and yoke."));
     return {Wording::tr("All parts"), form.fields(), [](Project& p) { p.fitout.reset(); }};
 }
 
@@ -76,7 +79,12 @@ ChoiceGroup gunwaleGroup() {
         .oneOf(&GunwaleChoices::plugs,
                Wording::tr("Screw heads"),
                {Wording::tr("flush"), Wording::tr("under plugs")},
-               Wording::tr("Plugs of the same wood hide the heads."));
+               Wording::tr("Plugs of the same wood hide the heads."))
+        .length(&GunwaleChoices::screwDiameter, Wording::tr("Screws"), Wording::tr("Across the shank."))
+        .length(&GunwaleChoices::screwLength,
+                Wording::tr("Screws, length"),
+                Wording::tr("two thirds into the outer one"),
+                Wording::tr("Without it, as long as the sticks ask for."));
     return {Wording::tr("Gunwales"), joined(std::move(sizes), form.fields()), [](Project& p) {
                 fitoutOf(p).gunwales.reset();
             }};
@@ -203,7 +211,11 @@ ChoiceGroup seatGroup(std::size_t index) {
                 Wording::tr("Between the side rails."))
         .length(&SeatChoice::footRoom,
                 Wording::tr("Foot room"),
-                Wording::tr("Wanted between the seat's underside and the bottom, for feet when kneeling."));
+                Wording::tr("Wanted between the seat's underside and the bottom, for feet when kneeling."))
+        .length(&SeatChoice::legRoom,
+                Wording::tr("Leg room"),
+                Wording::tr("Wanted from its forward edge to the next thwart, seat or bulkhead before it; 0 "
+                            "where one sits facing aft."));
     return {Wording::tr("Seat %1").arg(index + 1),
             joined(form.fields(),
                    sizeFields([seatOf](Project& p) -> StickSize& { return seatOf(p).rail; },
@@ -235,7 +247,10 @@ std::vector<ChoiceField> thwartFields(const std::function<ThwartChoice&(Project&
         .length(&ThwartChoice::boltInset,
                 Wording::tr("Bolts in"),
                 Wording::tr("half the gunwale"),
-                Wording::tr("From the inner gunwale's inner edge."));
+                Wording::tr("From the inner gunwale's inner edge."))
+        .length(&ThwartChoice::kneeRoom,
+                Wording::tr("Knee room"),
+                Wording::tr("Wanted between its underside and the bottom, for knees and feet."));
     return joined(form.fields(),
                   sizeFields([of](Project& p) -> StickSize& { return of(p).size; }, Wording::tr("Bar")));
 }
