@@ -1,6 +1,5 @@
 #include "app/commands.hpp"
 
-#include "app/export_command.hpp"
 #include "app/patterns_command.hpp"
 #include "app/sheets_command.hpp"
 #include "app/table_command.hpp"
@@ -26,6 +25,7 @@
 #include "core/units/length.hpp"
 #include "ui/begin/begin_project.hpp"
 #include "ui/begin/file_output.hpp"
+#include "ui/exports/export_files.hpp"
 
 #include <spdlog/fmt/fmt.h>
 
@@ -244,7 +244,7 @@ template <class Write> int files(const Request& request, const Console& console,
     auto laid = layStrips(request, console);
     if (!laid)
         return exitUnusable;
-    const Outcome written = write(*laid);
+    const ui::Outcome written = write(*laid);
     if (!written) {
         console.err << written.error() << '\n';
         return exitUnusable;
@@ -275,7 +275,11 @@ int patterns(const Request& request, const Console& console) {
 int exports(const Request& request, const Console& console) {
     return files(request, console, [&](const Laid& laid) {
         progress(console, "Writing solids and tables");
-        return writeExports(request, laid.project, laid.hull, laid.plan);
+        return ui::writeExports(request.out,
+                                laid.project,
+                                laid.hull,
+                                laid.plan,
+                                {request.stations, request.waterlines, request.buttocks});
     });
 }
 

@@ -7,15 +7,15 @@
 
 namespace sheerlay::app {
 
-Outcome writePatterns(const Request& request,
-                      const core::Project& project,
-                      const core::LoftedHull& hull,
-                      const core::Plan& plan) {
+ui::Outcome writePatterns(const Request& request,
+                          const core::Project& project,
+                          const core::LoftedHull& hull,
+                          const core::Plan& plan) {
     const core::AfterPlanking after = core::afterPlanking(project, hull, plan);
     const auto set = core::patternSet(project, hull, plan, project.units, after.fitout);
     if (!set)
         return unexpected(request.project + ": " + set.error() + ".");
-    const Staging staging(request.out);
+    const ui::Staging staging(request.out);
     if (staging.problem())
         return unexpected(staging.problemText());
     const Offscreen painting;

@@ -5,11 +5,11 @@
 
 namespace sheerlay::app {
 
-Outcome writeSheets(const Request& request,
-                    const core::Project& project,
-                    const core::LoftedHull& hull,
-                    const core::ShopPlan& shop) {
-    const Staging staging(request.out);
+ui::Outcome writeSheets(const Request& request,
+                        const core::Project& project,
+                        const core::LoftedHull& hull,
+                        const core::ShopPlan& shop) {
+    const ui::Staging staging(request.out);
     if (staging.problem())
         return unexpected(staging.problemText());
     const Offscreen painting;

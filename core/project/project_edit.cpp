@@ -64,6 +64,7 @@ std::string nameOfChange(const Planking& before, const Planking& after) {
     note(before.edgeBendRadius != after.edgeBendRadius, "Limit of edge bend");
     note(before.narrowest != after.narrowest, "Narrowest strip");
     note(before.taper != after.taper, taperName(after.taper));
+    note(before.accents != after.accents, "Rows that stand out");
     note(before.bowEnds != after.bowEnds, "Strip ends at the bow");
     note(before.sternEnds != after.sternEnds, "Strip ends at the stern");
     note(before.closing != after.closing, closingName(after.closing));
@@ -82,6 +83,7 @@ Project carryOver(const Project& base, const Project& mine, const Project& their
     take(&Planking::edgeBendRadius);
     take(&Planking::narrowest);
     take(&Planking::taper);
+    take(&Planking::accents);
     take(&Planking::bowEnds);
     take(&Planking::sternEnds);
     take(&Planking::closing);

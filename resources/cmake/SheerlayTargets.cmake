@@ -15,10 +15,14 @@ target_compile_options(sheerlay_flags INTERFACE
     -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Wold-style-cast -Wnon-virtual-dtor -Woverloaded-virtual
     $<$<BOOL:${SHEERLAY_WERROR}>:-Werror>)
 target_compile_definitions(sheerlay_flags INTERFACE QT_NO_KEYWORDS QT_NO_CAST_FROM_ASCII)
-if(SHEERLAY_SANITIZE)
+# Address and undefined behaviour sanitizers for the folders added after it.
+macro(sheerlay_sanitize)
     # GCC 12 sees uninitialised members in std::regex as soon as a sanitizer is on; the sanitizers look for the real ones.
     add_compile_options(-fsanitize=address,undefined -fno-omit-frame-pointer -Wno-maybe-uninitialized)
     add_link_options(-fsanitize=address,undefined)
+endmacro()
+if(SHEERLAY_SANITIZE)
+    sheerlay_sanitize()
 endif()
 
 if(SHEERLAY_FUZZ)

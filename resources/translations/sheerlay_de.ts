@@ -2229,7 +2229,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>feet and inches</source>
-        <translation>Fuß und Zoll</translation>
+        <translation>Fuß, Zoll</translation>
     </message>
     <message>
         <source>millimetres</source>
@@ -2301,7 +2301,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Edit</source>
-        <translation>Bearbeiten</translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Take back, or do again</source>
@@ -2971,6 +2971,201 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <source>Prices</source>
         <translation>Preise</translation>
     </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>From the board&apos;s first end. Every board of the lot is cut clear of it; a board with knots of its own is a lot of one.</source>
+        <translation>Vom ersten Ende des Bretts. Alle Bretter des Postens werden dort ausgespart; ein Brett mit eigenen Ästen ist ein Posten für sich.</translation>
+    </message>
+    <message>
+        <source>Defect %1 of boards %2</source>
+        <translation>Fehler %1 der Bretter %2</translation>
+    </message>
+    <message>
+        <source>A defect of boards %1</source>
+        <translation>Ein Fehler der Bretter %1</translation>
+    </message>
+    <message>
+        <source>A knot or check that every board of the lot is cut clear of.</source>
+        <translation>Ein Ast oder Riss, der bei jedem Brett des Postens ausgespart wird.</translation>
+    </message>
+    <message>
+        <source>Rows that stand out</source>
+        <translation>Reihen, die auffallen sollen</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>over %1</source>
+        <translation>über %1</translation>
+    </message>
+    <message>
+        <source>narrow</source>
+        <translation>schmal</translation>
+    </message>
+    <message>
+        <source>half</source>
+        <translation>halb</translation>
+    </message>
+    <message>
+        <source>most</source>
+        <translation>stark</translation>
+    </message>
+    <message>
+        <source>full</source>
+        <translation>voll</translation>
+    </message>
+    <message>
+        <source>as milled</source>
+        <translation>wie gefräst</translation>
+    </message>
+    <message>
+        <source>widest place up to %1 % of a strip</source>
+        <translation>breiteste Stelle bis %1 % einer Leiste</translation>
+    </message>
+    <message>
+        <source>Strain of the wood</source>
+        <translation>Beanspruchung des Holzes</translation>
+    </message>
+    <message>
+        <source>Shape of the strips</source>
+        <translation>Form der Leisten</translation>
+    </message>
+    <message>
+        <source>Woods</source>
+        <translation>Hölzer</translation>
+    </message>
+    <message>
+        <source>Laid, by the journal</source>
+        <translation>Gelegt, laut Tagebuch</translation>
+    </message>
+    <message>
+        <source>little</source>
+        <translation>wenig</translation>
+    </message>
+    <message>
+        <source>some</source>
+        <translation>etwas</translation>
+    </message>
+    <message>
+        <source>much</source>
+        <translation>viel</translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <translation>flach</translation>
+    </message>
+    <message>
+        <source>easy</source>
+        <translation>leicht</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation>rund</translation>
+    </message>
+    <message>
+        <source>tight</source>
+        <translation>eng</translation>
+    </message>
+    <message>
+        <source>fair</source>
+        <translation>mäßig</translation>
+    </message>
+    <message>
+        <source>close</source>
+        <translation>knapp</translation>
+    </message>
+    <message>
+        <source>too much</source>
+        <translation>zu viel</translation>
+    </message>
+    <message>
+        <source>%1 % of what it bears</source>
+        <translation>%1 % des Zulässigen</translation>
+    </message>
+    <message>
+        <source>laid</source>
+        <translation>gelegt</translation>
+    </message>
+    <message>
+        <source>to come</source>
+        <translation>kommt noch</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Schnitt</translation>
+    </message>
+    <message>
+        <source>Cut the boat at a station and look into her</source>
+        <translation>Das Boot an einem Spant schneiden und hineinsehen</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Farben</translation>
+    </message>
+    <message>
+        <source>What the colours of the strips tell</source>
+        <translation>Was die Farben der Leisten sagen</translation>
+    </message>
+    <message>
+        <source>the whole boat</source>
+        <translation>das ganze Boot</translation>
+    </message>
+    <message>
+        <source>at station %1</source>
+        <translation>am Spant %1</translation>
+    </message>
+</context>
+<context>
+    <name>sheerlay::ui::AccentFields</name>
+    <message>
+        <source>+  A row that stands out</source>
+        <translation>+  Eine auffallende Reihe</translation>
+    </message>
+    <message>
+        <source>Stays whole from end to end and is never tapered; the start moves by less than half a strip so that the first one runs where you ask</source>
+        <translation>Bleibt von Ende zu Ende ganz und wird nie verjüngt; der Anfang rückt um weniger als eine halbe Leiste, damit die erste dort läuft, wo sie soll</translation>
+    </message>
+    <message>
+        <source>Row that stands out, %1</source>
+        <translation>Auffallende Reihe %1</translation>
+    </message>
+    <message>
+        <source>A row that stands out needs a place; a length would do, or take it out.</source>
+        <translation>Eine auffallende Reihe braucht einen Ort; möglich wäre eine Länge, oder sie herauszunehmen.</translation>
+    </message>
+    <message>
+        <source>below the sheer</source>
+        <translation>unter dem Sprung</translation>
+    </message>
+    <message>
+        <source>above the base line</source>
+        <translation>über der Basis</translation>
+    </message>
+    <message>
+        <source>Girth below the sheer, around the hull, or height above the table&apos;s base line</source>
+        <translation>Umfang unter dem Sprung, am Rumpf entlang, oder Höhe über der Basis der Tabelle</translation>
+    </message>
+    <message>
+        <source>%1: measured from</source>
+        <translation>%1: gemessen von</translation>
+    </message>
+    <message>
+        <source>Take it out; Undo brings it back</source>
+        <translation>Herausnehmen; Rückgängig holt sie zurück</translation>
+    </message>
+    <message>
+        <source>%1: take out</source>
+        <translation>%1: herausnehmen</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::ChoicesPanel</name>
@@ -3122,13 +3317,6 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     <message>
         <source>What the keys do</source>
         <translation>Was die Tasten tun</translation>
-    </message>
-</context>
-<context>
-    <name>sheerlay::ui::Legend</name>
-    <message>
-        <source>Woods</source>
-        <translation>Hölzer</translation>
     </message>
 </context>
 <context>
@@ -3417,7 +3605,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>not saved</source>
-        <translation>nicht gespeichert</translation>
+        <translation>ungesichert</translation>
     </message>
     <message>
         <source>There are changes that the project&apos;s file does not hold yet</source>
@@ -3434,6 +3622,70 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <message>
         <source>Move %1</source>
         <translation>%1 verschieben</translation>
+    </message>
+    <message>
+        <source>Folder for the boat&apos;s files</source>
+        <translation>Ordner für die Dateien des Bootes</translation>
+    </message>
+    <message>
+        <source>Writing the boat&apos;s files…</source>
+        <translation>Die Dateien des Bootes werden geschrieben…</translation>
+    </message>
+    <message>
+        <source>Written into %1: %2</source>
+        <translation>In %1 geschrieben: %2</translation>
+    </message>
+    <message>
+        <source>That is the boat from before the change.</source>
+        <translation>Das ist das Boot von vor der Änderung.</translation>
+    </message>
+    <message>
+        <source>The files could not be written: %1. Another folder may do.</source>
+        <translation>Die Dateien ließen sich nicht schreiben: %1. Vielleicht geht es in einem anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>Write the boat for other programs…</source>
+        <translation>Das Boot für andere Programme schreiben…</translation>
+    </message>
+    <message>
+        <source>Hull, moulds and strips as solids (STEP), pictures in space (glTF) and meshes (STL); tables as CSV</source>
+        <translation>Rumpf, Mallen und Leisten als Körper (STEP), räumliche Bilder (glTF) und Netze (STL); Tabellen als CSV</translation>
+    </message>
+    <message>
+        <source>Welcome. This is Brindlewick, an example to try out.</source>
+        <translation>Willkommen. Das ist Brindlewick, ein Beispiel zum Ausprobieren.</translation>
+    </message>
+    <message>
+        <source>The benches above follow the work: her lines, moulds, planking, boards, sheets for the wall, the journal, and fitting out.</source>
+        <translation>Die Werkbänke oben folgen der Arbeit: Linien, Mallen, Beplankung, Holz, Blätter für die Wand, Tagebuch und Ausbau.</translation>
+    </message>
+    <message>
+        <source>Lay her strip by strip.</source>
+        <translation>Leiste für Leiste legen.</translation>
+    </message>
+    <message>
+        <source>Arrow right lays the next strip, arrow left lifts it. The card beside the boat says how long to cut it and how hard it bends; click any strip, on the boat or on the map.</source>
+        <translation>Pfeil rechts legt die nächste Leiste, Pfeil links hebt sie ab. Die Karte neben dem Boot sagt, wie lang sie zuzuschneiden ist und wie schwer sie sich biegt; jede Leiste lässt sich anklicken, am Boot oder auf der Karte.</translation>
+    </message>
+    <message>
+        <source>Then make her yours.</source>
+        <translation>Dann das eigene Boot daraus machen.</translation>
+    </message>
+    <message>
+        <source>P shows where the planking starts, tapers and ends: change it, and undo it. F11 shows one strip at a time for the shop, F1 all the keys. Project, Begin a boat starts with your own table.</source>
+        <translation>P zeigt, wo die Beplankung beginnt, sich verjüngt und endet: ändern, und zurücknehmen. F11 zeigt Leiste um Leiste für die Werkstatt, F1 alle Tasten. Projekt, Ein Boot beginnen fängt mit der eigenen Tabelle an.</translation>
+    </message>
+    <message>
+        <source>Next, %1 of %2</source>
+        <translation>Weiter, %1 von %2</translation>
+    </message>
+    <message>
+        <source>Go to work</source>
+        <translation>An die Arbeit</translation>
+    </message>
+    <message>
+        <source>Skip, and never again</source>
+        <translation>Überspringen, und nie wieder</translation>
     </message>
 </context>
 <context>
@@ -3606,17 +3858,6 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
 </context>
 <context>
-    <name>sheerlay::ui::PlankingBench</name>
-    <message>
-        <source>Woods</source>
-        <translation>Hölzer</translation>
-    </message>
-    <message>
-        <source>Colour the strips by what they are made of, not by how hard they are bent</source>
-        <translation>Die Leisten nach ihrem Holz färben, nicht danach, wie stark sie gebogen sind</translation>
-    </message>
-</context>
-<context>
     <name>sheerlay::ui::SheetsBench</name>
     <message>
         <source>Paper</source>
@@ -3662,6 +3903,18 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <source>Afloat</source>
         <translation>Im Wasser</translation>
     </message>
+    <message>
+        <source>Print the changed ones…</source>
+        <translation>Nur geänderte drucken…</translation>
+    </message>
+    <message>
+        <source>Only the sheets that say something else than at the last printing, marked with their revision</source>
+        <translation>Nur die Blätter, auf denen anderes steht als beim letzten Druck, mit ihrem Stand bezeichnet</translation>
+    </message>
+    <message>
+        <source>No sheet says anything else than at the last printing.</source>
+        <translation>Auf keinem Blatt steht anderes als beim letzten Druck.</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::TableTools</name>
@@ -3679,7 +3932,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>New station at</source>
-        <translation>Neues Spant bei</translation>
+        <translation>Spant bei</translation>
     </message>
     <message>
         <source>From the table&apos;s own zero, as the other stations; its numbers are read off the loft.</source>
@@ -3727,11 +3980,11 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>Take out station %1</source>
-        <translation>Spant %1 herausnehmen</translation>
+        <translation>Spant %1 entfernen</translation>
     </message>
     <message>
         <source>Take out a station</source>
-        <translation>Ein Spant herausnehmen</translation>
+        <translation>Ein Spant entfernen</translation>
     </message>
     <message>
         <source>Station put in at %1</source>
@@ -3771,7 +4024,7 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     </message>
     <message>
         <source>New line at</source>
-        <translation>Neue Linie bei</translation>
+        <translation>Linie bei</translation>
     </message>
     <message>
         <source>A waterline&apos;s height above the base line, or a buttock&apos;s distance from the centreline; its numbers are read off the loft.</source>

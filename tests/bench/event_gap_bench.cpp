@@ -14,6 +14,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <ctime>
 #include <vector>
 
 using namespace sheerlay;
@@ -21,6 +22,13 @@ using namespace sheerlay::ui;
 using namespace sheerlay::test;
 
 namespace {
+
+/// Processor time that this thread has worked so far, ms: what others take of a shared machine is not in it.
+double worked() {
+    timespec now{};
+    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &now);
+    return 1e3 * static_cast<double>(now.tv_sec) + 1e-6 * static_cast<double>(now.tv_nsec);
+}
 
 /// Times between two turns of the event loop, ms.
 class GapWatch : public QObject {
@@ -30,6 +38,9 @@ public:
         connect(&m_beat, &QTimer::timeout, this, [this] {
             m_gaps.push_back(static_cast<double>(m_since.nsecsElapsed()) * 1e-6);
             m_since.restart();
+            const double until = worked();
+            m_mostWorked = std::max(m_mostWorked, until - m_worked);
+            m_worked = until;
         });
         m_beat.start(1);
     }
@@ -39,11 +50,14 @@ public:
         std::ranges::sort(sorted);
         return sorted.at(static_cast<std::size_t>(quantile * static_cast<double>(sorted.size() - 1)));
     }
+    /// The most the window itself worked between two turns, ms.
+    [[nodiscard]] double mostWorked() const { return m_mostWorked; }
     [[nodiscard]] std::size_t beats() const { return m_gaps.size(); }
 
 private:
     QTimer m_beat;
     QElapsedTimer m_since;
+    double m_worked = worked(), m_mostWorked = 0.0;
     std::vector<double> m_gaps;
 };
 
@@ -66,13 +80,20 @@ TEST_CASE_METHOD(App, "the window answers while the easiest start is searched") 
     Q_EMIT start->activated(easiest);
     REQUIRE(window.busy());
     const GapWatch gaps;
-    // up to the plan's arrival: setting the new boat up is one piece of work of its own
-    REQUIRE(QTest::qWaitFor([&] { return !window.busy(); }, 10 * patience));
-    std::printf(
-        "event loop while the easiest start is searched: %zu turns, worst gap %.1f ms, 99.9 of 100 below "
-        "%.1f ms\n",
-        gaps.beats(),
-        gaps.worst(),
-        gaps.part(0.999));
+    QSignalSpy planned(&window, &MainWindow::loaded);
+    REQUIRE(planned.wait(10 * patience));
+    const auto tell = [&](const char* until) {
+        std::printf(
+            "easiest start searched, until %s: %zu turns, worst gap %.1f ms, 99.9 of 100 below %.1f ms; "
+            "the window itself worked %.1f ms of a turn at most\n",
+            until,
+            gaps.beats(),
+            gaps.worst(),
+            gaps.part(0.999),
+            gaps.mostWorked());
+    };
+    tell("the boat is handed over");
+    QTest::qWait(300);
+    tell("it is drawn");
     REQUIRE(gaps.beats() > 20);
 }

@@ -11,7 +11,16 @@ namespace sheerlay::test {
     project.moulds.holes.emplace();
     project.stock.emplace();
     project.stock->longestPiece = 2400.0;
-    project.stock->lots.push_back({"A", project.strips.wood, 19.05, 139.7, 3657.6, 25.4, 12, 18.5, {}, 0});
+    project.stock->lots.push_back({"A",
+                                   project.strips.wood,
+                                   19.05,
+                                   139.7,
+                                   3657.6,
+                                   25.4,
+                                   12,
+                                   18.5,
+                                   {{{600.0, 650.0}}, {{1200.0, 1230.0}}},
+                                   0});
     project.stock->woodRules.push_back({"northern-white-cedar", -1, 3, 2, {}, 0});
     core::FitoutChoices& fitout = project.fitout.emplace();
     fitout.gunwales.emplace().scuppers.emplace();

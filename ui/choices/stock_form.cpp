@@ -190,6 +190,55 @@ ChoiceGroup lotGroup(std::size_t index) {
                 [](Project & p) -> auto& { return p.stock->lots; }, index)};
 }
 
+using Defect = std::array<double, 2>; // mm, from and to
+
+/// A defect of a lot; what is typed moves it to its place among the others.
+ChoiceGroup defectGroup(std::size_t lot, std::size_t index) {
+    const auto defects = [lot](Project & p) -> auto& {
+        return p.stock->lots[lot].defects;
+    };
+    FormBuilder<std::vector<Defect>> form(defects);
+    for (const std::size_t end : {std::size_t{0}, std::size_t{1}}) {
+        ChoiceField field;
+        field.label = end == 0 ? Wording::tr("From") : Wording::tr("To");
+        field.meaning =
+            Wording::tr("From the board's first end. Every board of the lot is cut clear of it; a board "
+                        "with knots of its own is a lot of one.");
+        form.field(
+            field,
+            [index, end](const std::vector<Defect>& all) -> ChoiceValue { return all[index][end]; },
+            [index, end](std::vector<Defect>& all, const ChoiceValue& value) {
+                all[index][end] = std::get<double>(value);
+                std::ranges::sort(all);
+                return QString();
+            });
+    }
+    return {Wording::tr("Defect %1 of boards %2").arg(index + 1).arg(lot + 1),
+            form.fields(),
+            removeAt(defects, index)};
+}
+
+/// In the middle of the longest clear length.
+void addDefect(BoardLot& lot) {
+    constexpr double most = 50.0; // mm long at first
+    Defect widest{0.0, 0.0};
+    double clear = 0.0;
+    const auto weigh = [&](double from, double to) {
+        if (to - from > widest[1] - widest[0])
+            widest = {from, to};
+        clear = to;
+    };
+    for (const Defect& defect : lot.defects) {
+        weigh(clear, defect[0]);
+        clear = defect[1];
+    }
+    weigh(clear, lot.length);
+    const double middle = 0.5 * (widest[0] + widest[1]);
+    const double half = 0.5 * std::min(most, 0.5 * (widest[1] - widest[0]));
+    lot.defects.push_back({middle - half, middle + half});
+    std::ranges::sort(lot.defects);
+}
+
 ChoiceGroup ruleGroup(std::size_t index, bool byRows) {
     FormBuilder<WoodRule> form([index](Project& p) -> WoodRule& { return p.stock->woodRules[index]; });
     addWood(form, &WoodRule::wood, Wording::tr("Of these rows, over what stands before."));
@@ -205,6 +254,15 @@ ChoiceGroup ruleGroup(std::size_t index, bool byRows) {
             form.fields(),
             removeAt(
                 [](Project & p) -> auto& { return p.stock->woodRules; }, index)};
+}
+
+void addLotGroups(ChoiceForm& form, const BoardLot& lot, std::size_t index) {
+    form.groups.push_back(lotGroup(index));
+    for (std::size_t i = 0; i < lot.defects.size(); ++i)
+        form.groups.push_back(defectGroup(index, i));
+    form.adders.push_back({Wording::tr("A defect of boards %1").arg(index + 1),
+                           Wording::tr("A knot or check that every board of the lot is cut clear of."),
+                           [index](Project& p) { addDefect(p.stock->lots[index]); }});
 }
 
 /// Boards of a size that every yard has, under a letter of their own.
@@ -248,7 +306,7 @@ ChoiceForm stockForm(const Project& project) {
     if (!project.stock)
         return form;
     for (std::size_t i = 0; i < project.stock->lots.size(); ++i)
-        form.groups.push_back(lotGroup(i));
+        addLotGroups(form, project.stock->lots[i], i);
     form.groups.push_back(millingGroup());
     form.groups.push_back(scarfGroup());
     for (std::size_t i = 0; i < project.stock->woodRules.size(); ++i)

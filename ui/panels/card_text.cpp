@@ -145,12 +145,15 @@ void tellRounding(const std::optional<core::PlanUncertainty>& uncertainty,
     const auto own = std::find_if(rows.begin(), rows.end(), [row](const auto& r) { return r.row == row; });
     if (own == rows.end())
         return;
-    const auto tell = [](CardLine& line, const std::string& plusMinus) {
+    const auto tell = [](CardLine& line, const QString& seen, const std::string& plusMinus) {
+        line.detail = QStringLiteral("%1; %2").arg(line.detail, seen);
         line.meaning += Wording::tr(" Rounding of the table moves it by %1.").arg(toQString(plusMinus));
     };
-    tell(lines[0], core::lengthPlusMinus(own->length, units));
-    tell(lines[2], core::edgeBendPlusMinus(own->edgeBend, units));
-    tell(lines[3], core::twistPlusMinus(own->twist, units));
+    const std::string length = core::lengthPlusMinus(own->length, units);
+    tell(lines[0], plusMinusText(length), length);
+    tell(lines[2], sagPlusMinusText(own->edgeBend, units), core::edgeBendPlusMinus(own->edgeBend, units));
+    const std::string twist = core::twistPlusMinus(own->twist, units);
+    tell(lines[3], plusMinusText(twist), twist);
 }
 
 } // namespace

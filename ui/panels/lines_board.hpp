@@ -23,6 +23,7 @@ public:
 
     /// Null empties the board.
     void setLines(std::shared_ptr<const core::DrawnLines> lines);
+    [[nodiscard]] const core::DrawnLines* lines() const noexcept { return m_lines.get(); }
     void setUnits(core::Units units);
     void setPart(core::LinesPart part);
     /// A point to ring on every view, mm in the boat's frame; starboard.

@@ -1,6 +1,8 @@
 #include "ui/panels/planking_controls.hpp"
 
+#include "core/planking/uncertainty_text.hpp"
 #include "core/summary/plan_summary.hpp"
+#include "ui/panels/accent_fields.hpp"
 #include "ui/panels/quiet_wheel.hpp"
 #include "ui/panels/typed_field.hpp"
 #include "ui/scene/boat.hpp"
@@ -56,7 +58,10 @@ QString figuresOf(const Boat& boat, core::Units units) {
     QStringList lines;
     lines << (summary.worst
                   ? Wording::tr("hardest strip %1, edge bend %2")
-                        .arg(toQString(summary.worst->strip), sagText(summary.worst->edgeBend, units))
+                            .arg(toQString(summary.worst->strip), sagText(summary.worst->edgeBend, units)) +
+                        (summary.uncertainty
+                             ? QStringLiteral(", ") + sagPlusMinusText(summary.uncertainty->edgeBend, units)
+                             : QString())
                   : Wording::tr("no strip is bent edgewise"));
     lines << (summary.rowsAbove > 0 ? Wording::tr("%1 rows below the start, %2 above")
                                           .arg(summary.rowsBelow)
@@ -66,9 +71,15 @@ QString figuresOf(const Boat& boat, core::Units units) {
         lines << (boat.plan.tapers->touched == 0
                       ? Wording::tr("no strip needs a taper")
                       : Wording::tr("%1 rows a side tapered").arg(boat.plan.tapers->touched));
-    if (!summary.shutters.empty())
+    if (!summary.shutters.empty()) {
+        const auto deviation =
+            summary.uncertainty ? summary.uncertainty->shutterWidth : std::optional<double>();
         lines << Wording::tr("last plank %1 wide")
-                     .arg(lengthText(summary.shutters.front().widest, units, {16, 1}));
+                         .arg(lengthText(summary.shutters.front().widest, units, {16, 1})) +
+                     (deviation
+                          ? QStringLiteral(", ") + plusMinusText(core::lengthPlusMinus(*deviation, units))
+                          : QString());
+    }
     return lines.join(QStringLiteral("\n"));
 }
 
@@ -79,8 +90,8 @@ PlankingControls::PlankingControls(QWidget* parent)
       m_bowEnds(new QComboBox), m_sternEnds(new QComboBox), m_closing(new QComboBox),
       m_girth(new TypedField(TypedField::Kind::Length)), m_radius(new TypedField(TypedField::Kind::Length)),
       m_narrowest(new TypedField(TypedField::Kind::Length)), m_bends(new QWidget), m_shutter(new QCheckBox),
-      m_least(new QDoubleSpinBox), m_most(new QDoubleSpinBox), m_startHint(new QLabel), m_problem(new QLabel),
-      m_figures(new QLabel) {
+      m_least(new QDoubleSpinBox), m_most(new QDoubleSpinBox), m_accents(new AccentFields),
+      m_startHint(new QLabel), m_problem(new QLabel), m_figures(new QLabel) {
     auto* outer = new QVBoxLayout(this);
     outer->setContentsMargins(16, 10, 12, 12);
     quiet(m_problem, palette::hard)->hide();
@@ -94,6 +105,12 @@ PlankingControls::PlankingControls(QWidget* parent)
     m_grid->addWidget(m_figures, m_grid->rowCount(), 0, 1, 2);
     makeStart();
     makeLimits();
+    addHead(Wording::tr("Rows that stand out"));
+    m_grid->addWidget(m_accents, m_grid->rowCount(), 0, 1, 2);
+    connect(m_accents, &AccentFields::refused, this, &PlankingControls::say);
+    connect(m_accents, &AccentFields::decided, this, [this](const std::vector<core::Accent>& accents) {
+        decide([&](core::Planking& p) { p.accents = accents; });
+    });
     makeEnds();
     outer->addStretch(1);
     auto* wheel = new QuietWheel(this);
@@ -269,6 +286,7 @@ void PlankingControls::show(const core::Planking& p) {
     m_radius->setValue(p.edgeBendRadius);
     m_narrowest->setValue(p.narrowest);
     m_narrowest->setEnabled(p.taper != Taper::None);
+    m_accents->setAccents(p.accents);
     m_bowEnds->setCurrentIndex(static_cast<int>(p.bowEnds));
     m_sternEnds->setCurrentIndex(static_cast<int>(p.sternEnds));
     m_closing->setCurrentIndex(static_cast<int>(p.closing));
@@ -298,6 +316,7 @@ void PlankingControls::setUnits(core::Units units) {
     m_units = units;
     for (TypedField* field : {m_girth, m_radius, m_narrowest})
         field->setUnits(units);
+    m_accents->setUnits(units);
     m_before.clear(); // told in the old units
     m_now.clear();
     show(m_project.planking);

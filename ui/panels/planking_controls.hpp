@@ -15,6 +15,7 @@ class QLabel;
 
 namespace sheerlay::ui {
 
+class AccentFields;
 struct Boat;
 class TypedField;
 
@@ -71,6 +72,7 @@ private:
     QWidget* m_bends;
     QCheckBox* m_shutter;
     QDoubleSpinBox *m_least, *m_most;
+    AccentFields* m_accents;
     QLabel *m_bendsLabel = nullptr, *m_startHint, *m_problem, *m_figures;
 };
 

@@ -1,6 +1,7 @@
 #include "ui/scene/words.hpp"
 
 #include "core/planking/difficulty.hpp"
+#include "core/planking/uncertainty_text.hpp"
 #include "core/units/length.hpp"
 #include "ui/scene/wording.hpp"
 
@@ -45,6 +46,17 @@ QString sagText(double kappa, core::Units units) {
     const double sag = core::sagOver(kappa, inches ? core::sagBaseInches : core::sagBaseMillimetres);
     return Wording::tr("%1 over %2")
         .arg(lengthText(sag, units, {4, 0}), inches ? QStringLiteral("8 ft") : QStringLiteral("2 m"));
+}
+
+QString plusMinusText(std::string_view printed) {
+    QString text = toQString(printed);
+    text.replace(QStringLiteral("+/- "), QStringLiteral("± "));
+    return text.replace(u' ', QChar::Nbsp);
+}
+
+QString sagPlusMinusText(double kappaDeviation, core::Units units) {
+    const double base = units == core::Units::Inches ? core::sagBaseInches : core::sagBaseMillimetres;
+    return plusMinusText(core::lengthPlusMinus(core::sagOver(kappaDeviation, base), units));
 }
 
 QString cutLengthText(double millimetres, core::Units units) {

@@ -35,6 +35,13 @@ struct Fineness {
 /// "38 mm over 2 m" or "1 1/2 in over 8 ft": how far the uncut edge stands off a straight batten.
 [[nodiscard]] QString sagText(double kappa, core::Units units);
 
+/// "± 6 mm" of core's "+/- 6 mm".
+[[nodiscard]] QString plusMinusText(std::string_view printed);
+
+/// How far the rounding of the table moves a sag that a deviation of the edge bend (1/mm) goes with: "± 6
+/// mm".
+[[nodiscard]] QString sagPlusMinusText(double kappaDeviation, core::Units units);
+
 /// Twist per length: "4.2° per foot", "14° per metre".
 [[nodiscard]] QString twistText(double radPerMm, core::Units units);
 

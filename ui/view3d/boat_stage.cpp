@@ -62,6 +62,7 @@ BoatStage::~BoatStage() {
     m_ring.Nullify();
     m_context->RemoveAll(false);
     m_context.Nullify();
+    cutAt(std::nullopt);
     m_view->Remove();
     m_view.Nullify();
     m_viewer.Nullify();
@@ -174,6 +175,19 @@ void BoatStage::showPlace(std::optional<double> x) {
         return;
     m_ring = new LineObject({std::move(ring)}, QColor::fromRgb(palette::cedar), markedWidth);
     m_context->Display(m_ring, 0, -1, false);
+}
+
+void BoatStage::cutAt(std::optional<double> x) {
+    if (!m_cut.IsNull())
+        m_view->RemoveClipPlane(m_cut);
+    m_cut.Nullify();
+    if (x) {
+        m_cut = new Graphic3d_ClipPlane(gp_Pln(gp_Pnt(*x, 0.0, 0.0), gp_Dir(1.0, 0.0, 0.0)));
+        m_cut->SetCapping(true); // bars are solid: the cut shows their sections
+        m_cut->SetCappingColor(toOcct(QColor::fromRgb(palette::timber)));
+        m_view->AddClipPlane(m_cut);
+    }
+    m_view->Invalidate();
 }
 
 void BoatStage::applyCamera(const CameraPose& pose) {

@@ -6,6 +6,7 @@
 #include "ui/view3d/scene_objects.hpp"
 
 #include <AIS_InteractiveContext.hxx>
+#include <Graphic3d_ClipPlane.hxx>
 #include <V3d_View.hxx>
 #include <V3d_Viewer.hxx>
 
@@ -38,6 +39,9 @@ public:
     void select(const std::string& id);
     /// Draws a line around the hull at a place, mm from the bow; none takes it away.
     void showPlace(std::optional<double> x);
+    /// Takes away all that lies before a place, mm from the bow, so that the section there is seen; none
+    /// shows the whole boat.
+    void cutAt(std::optional<double> x);
     void applyCamera(const CameraPose& pose);
 
     /// Highlights what is under the place, in device pixels, and names the strip there.
@@ -66,6 +70,7 @@ private:
     std::vector<Piece> m_pieces;
     std::vector<Handle(MeshObject)> m_frame;
     Handle(LineObject) m_lines, m_ring;
+    Handle(Graphic3d_ClipPlane) m_cut;
     std::optional<double> m_place;
     int m_laid = 0;
     bool m_ghosts = true;

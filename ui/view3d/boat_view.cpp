@@ -47,10 +47,8 @@ bool BoatView::drawing() const {
 }
 
 void BoatView::setBoat(std::shared_ptr<const Boat> boat) {
-    if (m_legend != nullptr) {
-        m_legend->setWoods(boat ? boat->wood : std::vector<std::string>());
-        m_legend->setStripWidth(boat ? boat->project.strips.width : core::commonStripWidth);
-    }
+    if (m_legend != nullptr)
+        m_legend->setBoat(boat);
     placeLegend();
     if (m_gl != nullptr)
         m_gl->setBoat(std::move(boat));
@@ -69,6 +67,11 @@ void BoatView::setSelected(const std::string& stripId) {
 void BoatView::setPlace(std::optional<double> x) {
     if (m_gl != nullptr)
         m_gl->showPlace(x);
+}
+
+void BoatView::setCut(std::optional<double> x) {
+    if (m_gl != nullptr)
+        m_gl->cutAt(x);
 }
 
 void BoatView::setUnits(core::Units units) {

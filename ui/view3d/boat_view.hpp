@@ -33,6 +33,8 @@ public:
     void setSelected(const std::string& stripId);
     /// Draws a line around the hull at a place, mm from the bow; none takes it away.
     void setPlace(std::optional<double> x);
+    /// Takes away what lies before a place, mm from the bow, so that the section is seen; none: the whole.
+    void setCut(std::optional<double> x);
     void setUnits(core::Units units);
     void setUpsideDown(bool upsideDown);
     void setGhostsShown(bool shown);

@@ -42,7 +42,7 @@ public:
     bool ghosts = true, moulds = true;
     StripColours colours = StripColours::Bend;
     std::string selected;
-    std::optional<double> place; // mm from the bow
+    std::optional<double> place, cut; // mm from the bow
 
     void makeStage() {
         stage = std::make_unique<BoatStage>(GlBridge::makeDriver(xDisplay()));
@@ -53,6 +53,7 @@ public:
         stage->setBoat(boat);
         stage->select(selected);
         stage->showPlace(place);
+        stage->cutAt(cut);
         stage->applyCamera(camera.pose());
         size.setZero();
     }
@@ -161,6 +162,11 @@ void GlView::select(const std::string& id) {
 void GlView::showPlace(std::optional<double> x) {
     m_d->place = x;
     onStage([&](BoatStage& stage) { stage.showPlace(x); });
+}
+
+void GlView::cutAt(std::optional<double> x) {
+    m_d->cut = x;
+    onStage([&](BoatStage& stage) { stage.cutAt(x); });
 }
 
 void GlView::setUpsideDown(bool upsideDown) {

@@ -33,6 +33,7 @@ public:
     void setColours(StripColours colours);
     void select(const std::string& id);
     void showPlace(std::optional<double> x); ///< mm from the bow
+    void cutAt(std::optional<double> x);     ///< mm from the bow; what lies before it goes
     void setUpsideDown(bool upsideDown);
     void look(Look look);
 

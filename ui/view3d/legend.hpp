@@ -3,11 +3,9 @@
 #include "core/project/project.hpp"
 #include "ui/scene/strip_colour.hpp"
 
-#include <QColor>
-#include <QString>
 #include <QWidget>
 
-#include <string>
+#include <memory>
 #include <vector>
 
 namespace sheerlay::ui {
@@ -19,9 +17,7 @@ public:
     explicit Legend(QWidget* parent = nullptr);
     void setUnits(core::Units units);
     void setColours(StripColours colours);
-    /// @param woods  of all strips, in any order
-    void setStripWidth(double width); ///< mm, that the strips are milled to; the limits follow it
-    void setWoods(std::vector<std::string> woods);
+    void setBoat(std::shared_ptr<const Boat> boat); ///< limits and woods follow it; none before one is loaded
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -30,17 +26,10 @@ protected:
 private:
     void fitText();
 
-    struct Line {
-        QColor colour;
-        QString word, limit;
-    };
-    [[nodiscard]] std::vector<Line> lines() const;
-    [[nodiscard]] QString heading() const;
-
+    std::shared_ptr<const Boat> m_boat;
+    std::vector<ColourLine> m_lines;
     int m_words = 0; // width of the words' column
     StripColours m_colours = StripColours::Bend;
-    std::vector<std::string> m_woods; // each once
-    double m_stripWidth = core::commonStripWidth;
     core::Units m_units = core::Units::Millimetres;
 };
 

@@ -18,6 +18,7 @@
 
 #include <spdlog/spdlog.h>
 
+#include <algorithm>
 #include <utility>
 
 namespace sheerlay::ui {
@@ -25,6 +26,30 @@ namespace {
 
 constexpr int sideWidth = 380; // px
 constexpr int toldLines = 3;
+
+constexpr double unseen = 0.05; // mm; two hulls nearer than this make one drawing
+
+bool near(const std::vector<Eigen::Vector3d>& a, const std::vector<Eigen::Vector3d>& b) {
+    return std::ranges::equal(
+        a, b, [](const Eigen::Vector3d& p, const Eigen::Vector3d& q) { return (p - q).norm() < unseen; });
+}
+
+bool near(const geometry::TensorSurface& a, const geometry::TensorSurface& b) {
+    if (a.knotsU().fullVector() != b.knotsU().fullVector() ||
+        a.knotsV().fullVector() != b.knotsV().fullVector())
+        return false;
+    for (int i = 0; i < a.knotsU().poles(); ++i)
+        for (int j = 0; j < a.knotsV().poles(); ++j)
+            if ((a.pole(i, j) - b.pole(i, j)).norm() >= unseen)
+                return false;
+    return true;
+}
+
+/// The lines of one would cover those of the other.
+bool drawnAlike(const core::LoftedHull& a, const core::LoftedHull& b) {
+    return &a == &b || (near(a.drawn.sheer, b.drawn.sheer) && near(a.drawn.profile, b.drawn.profile) &&
+                        near(a.drawn.surface, b.drawn.surface));
+}
 
 } // namespace
 
@@ -150,12 +175,14 @@ void LinesBench::setProject(const core::Project& project) {
 }
 
 void LinesBench::setLoft(const core::Project& project, std::shared_ptr<const core::LoftedHull> hull) {
+    const bool same = m_hull && hull && m_loftedProject.hull == project.hull && drawnAlike(*m_hull, *hull);
     m_loftedProject = project;
     m_hull = std::move(hull);
     m_loft->setHull(m_hull);
     m_grid->offsets()->setLoft(project, m_hull);
     m_tools->setLoft(project, m_hull);
-    draw();
+    if (!same) // an edit brings its hull up to three times: lofted quickly, lofted, and planked
+        draw();
     tell();
 }
 

@@ -19,13 +19,10 @@
 #include "ui/window/work_slip.hpp"
 
 #include <QButtonGroup>
-#include <QDragEnterEvent>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QMimeData>
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTimer>
@@ -33,29 +30,18 @@
 #include <QUndoStack>
 #include <QVBoxLayout>
 
+#include <array>
+#include <functional>
+
 namespace sheerlay::ui {
 namespace {
 
 constexpr int tellAfter = 300; // ms of planning until it is told of and can be given up
 
-bool isProject(const QString& path) {
-    return path.endsWith(QStringLiteral(".sheerlay"));
-}
-
-/// A project, or what one can be begun from.
-QString droppedFile(const QMimeData* data) {
-    for (const QUrl& url : data->urls()) {
-        const QString path = url.isLocalFile() ? url.toLocalFile() : QString();
-        if (isProject(path) || sourceKind(path.toStdString()))
-            return path;
-    }
-    return {};
-}
-
 } // namespace
 
 MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
-    : QMainWindow(parent), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
+    : QMainWindow(parent), m_mode(mode), m_runner(new TaskRunner(mode, this)), m_watch(new FileWatch(this)),
       m_desk(new ProjectDesk(this)), m_notice(new Notice), m_pages(new QStackedWidget),
       m_lines(new LinesBench(mode)), m_planking(new PlankingBench(mode)),
       m_moulds(new SheetsBench(mode, mouldPages())), m_stock(new SheetsBench(mode, stockPages())),
@@ -63,7 +49,8 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
       m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_keys(new KeysCard(this)),
       m_newBoat(new NewBoat(mode, this)), m_benchButtons(new QButtonGroup(this)),
       m_unitsButton(new QToolButton), m_unsaved(new QLabel), m_recent(new QMenu(this)),
-      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)) {
+      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)),
+      m_exportAction(new QAction(this)), m_exporting(new TaskRunner(mode, this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
     resize(1360, 880);
@@ -123,13 +110,13 @@ QWidget* MainWindow::makeBenchStrip() {
     strip->setObjectName(QStringLiteral("benchStrip"));
     strip->setAttribute(Qt::WA_StyledBackground);
     auto* layout = new QHBoxLayout(strip);
-    layout->setContentsMargins(10, 7, 10, 7);
-    layout->setSpacing(4);
+    layout->setContentsMargins(8, 7, 8, 7);
+    layout->setSpacing(3);
     const auto bench = [&](const QString& text, Icon sign, Bench which, const QString& key) {
         auto* made = new QToolButton(strip);
         made->setText(text);
         made->setIcon(icon(sign));
-        made->setIconSize({22, 22});
+        made->setIconSize({20, 20});
         made->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
         made->setCheckable(true);
         made->setProperty("bench", true);
@@ -251,6 +238,8 @@ void MainWindow::open(const QString& path) {
     if (m_boat) {
         // another boat: nothing of the old one may pass for it
         m_boat.reset();
+        m_exportAction->setEnabled(false);
+        m_exporting->cancel();
         m_staleBoat = false;
         m_planking->setStale(false);
         for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
@@ -345,60 +334,36 @@ void MainWindow::take(const LoadedBoat& result) {
     m_planking->setStale(false);
     for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setStale(false);
-    m_lines->setBoat(m_boat);
-    m_planking->setBoat(m_boat);
-    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
-        pages->setBoat(m_boat);
-    m_shop->setBoat(m_boat);
-    m_journal->setBoat(m_boat);
     m_pictureAction->setEnabled(m_planking->boatView()->drawing());
+    m_exportAction->setEnabled(true);
     if (!m_boat->project.name.empty())
         setWindowTitle(QStringLiteral("%1[*] · Sheerlay").arg(toQString(m_boat->project.name)));
-    Q_EMIT loaded();
+    handOver(0);
 }
 
-void MainWindow::askOpen() {
-    const QString folder = m_path.isEmpty() ? QString() : QFileInfo(m_path).absolutePath();
-    const QString path = QFileDialog::getOpenFileName(
-        this, Wording::tr("Open a project"), folder, Wording::tr("Sheerlay projects (*.sheerlay)"));
-    if (!path.isEmpty())
-        open(path);
-}
-
-void MainWindow::askPicture() {
-    QString path = QFileDialog::getSaveFileName(
-        this, Wording::tr("Save the picture"), QStringLiteral("boat.png"), Wording::tr("Pictures (*.png)"));
-    if (path.isEmpty())
+void MainWindow::handOver(std::size_t turn) {
+    const std::array<std::function<void()>, 5> turns{
+        [this] { m_planking->setBoat(m_boat); },
+        [this] { m_lines->setBoat(m_boat); },
+        [this] {
+            for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
+                pages->setBoat(m_boat);
+        },
+        [this] { m_shop->setBoat(m_boat); },
+        [this] { m_journal->setBoat(m_boat); },
+    };
+    if (turn == turns.size()) {
+        Q_EMIT loaded();
         return;
-    if (QFileInfo(path).suffix().isEmpty())
-        path += QStringLiteral(".png");
-    if (!m_planking->boatView()->savePicture(path))
-        m_notice->say(
-            {Wording::tr("The picture could not be written to %1. Another folder would do.").arg(path)},
-            Notice::Weight::Remark);
-}
-
-void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-    if (!droppedFile(event->mimeData()).isEmpty())
-        event->acceptProposedAction();
-}
-
-void MainWindow::dropEvent(QDropEvent* event) {
-    const QString path = droppedFile(event->mimeData());
-    if (path.isEmpty())
-        return;
-    event->acceptProposedAction();
-    if (isProject(path))
-        open(path);
+    }
+    turns.at(turn)();
+    if (m_mode == TaskRunner::Mode::SameThread)
+        handOver(turn + 1);
     else
-        beginBoat(path);
-}
-
-void MainWindow::beginBoat(const QString& source) {
-    m_newBoat->show();
-    m_newBoat->raise();
-    if (!source.isEmpty())
-        m_newBoat->takeFile(source);
+        QTimer::singleShot(0, this, [this, turn, boat = m_boat] {
+            if (boat == m_boat) // else another one is being handed over
+                handOver(turn + 1);
+        });
 }
 
 } // namespace sheerlay::ui

@@ -40,6 +40,8 @@ public:
     ~MainWindow() override;
 
     void open(const QString& path);
+    /// Opens an example with three steps to begin with, unless they were gone through or skipped before.
+    void welcome();
     void showBench(Bench bench);
     void setUnits(core::Units units);
     [[nodiscard]] core::Units units() const noexcept { return m_units; }
@@ -62,6 +64,8 @@ public:
     [[nodiscard]] ProjectDesk* desk() const { return m_desk; }
     /// Writes the project; what stands in the way is said in the notice. @return it is safe on disk
     bool save();
+    /// Writes the boat for other programs, beside the window; the notice tells what was written.
+    void exportTo(const QString& folder);
     [[nodiscard]] FileWatch* watch() const { return m_watch; }
 
 Q_SIGNALS:
@@ -100,15 +104,21 @@ private:
     [[nodiscard]] QString tryEdit(const QString& name, const core::Project& next);
     [[nodiscard]] bool mayLeave();
     void take(const LoadedBoat& loaded);
+    /// Gives the boat to the benches, one at a turn of the event loop, so that the window answers between
+    /// them; then tells that it is loaded.
+    void handOver(std::size_t turn);
     void tellTrouble(const QStringList& lines);
     void tellFault(const QString& what);
+    void showWelcome(int step); ///< 0, 1, 2
     void askOpen();
     /// A project begun from the starter or from a file; empty for none yet.
     void beginBoat(const QString& source = {});
     void askPicture();
+    void askExport();
     void remember(const QString& path);
     void fillRecent();
 
+    TaskRunner::Mode m_mode;
     TaskRunner* m_runner;
     FileWatch* m_watch;
     ProjectDesk* m_desk;
@@ -136,7 +146,8 @@ private:
     QLabel* m_unsaved;
     QMenu* m_recent;
     QMenu* m_edit;
-    QAction *m_saveAction, *m_pictureAction;
+    QAction *m_saveAction, *m_pictureAction, *m_exportAction;
+    TaskRunner* m_exporting;
 };
 
 } // namespace sheerlay::ui

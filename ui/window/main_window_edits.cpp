@@ -64,11 +64,15 @@ void MainWindow::connectEdits() {
             rememberPaper(m_path, paper);
             showPaper();
         });
+    connect(m_sheets, &SheetsBench::printed, this, [this](const std::string& record) {
+        rememberPrintRecord(m_path, record);
+    });
 }
 
 void MainWindow::showPaper() {
     for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         pages->setPaper(paperOf(m_path));
+    m_sheets->setPrintRecord(printRecordOf(m_path));
 }
 
 void MainWindow::askPlanking(const core::Planking& planking) {

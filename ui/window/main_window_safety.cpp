@@ -74,6 +74,12 @@ void MainWindow::makeMenus(QWidget* strip, QLayout* layout) {
     m_pictureAction->setText(Wording::tr("Save picture of the boat…"));
     m_pictureAction->setEnabled(false);
     connect(m_pictureAction, &QAction::triggered, this, &MainWindow::askPicture);
+    m_exportAction->setText(tr("Write the boat for other programs…"));
+    m_exportAction->setToolTip(tr("Hull, moulds and strips as solids (STEP), pictures in space (glTF) and "
+                                  "meshes (STL); tables as CSV"));
+    m_exportAction->setEnabled(false);
+    connect(m_exportAction, &QAction::triggered, this, &MainWindow::askExport);
+    m_recent->setToolTipsVisible(true);
     connect(m_recent, &QMenu::aboutToShow, this, &MainWindow::fillRecent);
 
     menuButton(Wording::tr("Edit"), Wording::tr("Take back, or do again"), m_edit);
@@ -268,6 +274,7 @@ void MainWindow::fillRecent() {
     m_recent->addAction(tr("Begin a boat…"), this, [this] { beginBoat(); });
     m_recent->addAction(m_saveAction);
     m_recent->addAction(m_pictureAction);
+    m_recent->addAction(m_exportAction);
     bool any = false;
     for (const QString& path : QSettings().value(QLatin1String(recentKey)).toStringList()) {
         if (!QFileInfo::exists(path))

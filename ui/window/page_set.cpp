@@ -7,9 +7,11 @@
 #include "core/patterns/pattern_set.hpp"
 #include "core/patterns/strongback_sheet.hpp"
 #include "core/sheets/cut_sheets.hpp"
+#include "core/sheets/revision.hpp"
 #include "core/sheets/shop_plan.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
+#include "core/words/language.hpp"
 #include "ui/paper/pattern_files.hpp"
 #include "ui/paper/sheet_set.hpp"
 #include "ui/scene/wording.hpp"
@@ -32,16 +34,30 @@ core::Sheet materialsOf(const Boat& boat, core::Units units, core::PageSize size
         boat.project, core::materialsOf(boat.project, boat.hull, boat.shop(), units), units, size);
 }
 
-Pages wallPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+Pages cutPagesOf(const Boat& boat, core::Units units, core::PageSize size) {
+    const core::ShopPlan& shop = boat.shop();
+    return core::cutSheets(
+        boat.project, boat.hull, shop.plan, units, size, shop.stock ? &*shop.stock : nullptr);
+}
+
+/// @param pages  the cut sheets, which the others follow
+Pages wallPagesOf(const Boat& boat, core::Units units, core::PageSize size, Pages pages) {
     const core::ShopPlan& shop = boat.shop();
     const core::StockPlan* stock = shop.stock ? &*shop.stock : nullptr;
-    Pages pages = core::cutSheets(boat.project, boat.hull, shop.plan, units, size, stock);
     if (stock != nullptr)
         append(pages, core::stockSheets(boat.project, boat.hull, shop.plan, *stock, units, size));
     pages.push_back(materialsOf(boat, units, size));
     pages.push_back(core::linesSheet(boat.project, boat.hull, units));
     pages.push_back(core::curvatureSheet(boat.project, boat.hull, units));
     pages.push_back(core::wallMap(boat.project, boat.hull, shop.plan, units, stock));
+    return pages;
+}
+
+/// Without wall map and lines, which are larger than a printer's paper: they go out as PDFs only.
+Pages printable(Pages pages, core::PageSize size) {
+    const core::Page paper = core::pageOf(size);
+    const double longest = std::max(paper.width, paper.height) + 1;
+    std::erase_if(pages, [&](const core::Sheet& s) { return std::max(s.width, s.height) > longest; });
     return pages;
 }
 
@@ -129,14 +145,23 @@ PageSet wallPages() {
     set.invitation = Wording::tr("Open a project, and this bench holds its sheets for the wall.");
     set.print = Wording::tr("Print cut sheets…");
     set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
-        return BenchPages{wallPagesOf(boat, units, size), {}}; // the cover tells the findings
+        return BenchPages{wallPagesOf(boat, units, size, cutPagesOf(boat, units, size)),
+                          {}}; // the cover tells the findings
     };
     set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
-        // wall map and lines are larger than a printer's paper: they go out as PDFs only
-        Pages pages = wallPagesOf(boat, units, size);
-        const core::Page paper = core::pageOf(size);
-        const double longest = std::max(paper.width, paper.height) + 1;
-        std::erase_if(pages, [&](const core::Sheet& s) { return std::max(s.width, s.height) > longest; });
+        return printable(wallPagesOf(boat, units, size, cutPagesOf(boat, units, size)), size);
+    };
+    set.revised = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& before) {
+        Pages cut = cutPagesOf(boat, units, size);
+        const core::SheetRecord record = core::recordOf(cut, core::recordFrom(before));
+        {
+            const core::Speaking speaking(boat.project.language);
+            cut = core::withRevisions(std::move(cut), record, size);
+        }
+        RevisedPages pages{{}, {}, core::toText(record)};
+        for (const std::size_t i : core::changedIn(record))
+            pages.changed.push_back(cut[i]);
+        pages.all = printable(wallPagesOf(boat, units, size, std::move(cut)), size);
         return pages;
     };
     set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {

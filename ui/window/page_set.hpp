@@ -20,6 +20,13 @@ struct BenchPages {
     std::vector<core::Finding> findings; ///< heaviest first
 };
 
+/// Pages for the printer, told apart from what was printed before.
+struct RevisedPages {
+    std::vector<core::Sheet> all;     ///< those that changed since the first printing bear their revision
+    std::vector<core::Sheet> changed; ///< by themselves; none at the first printing
+    std::string record;               ///< of what these say, for the next printing
+};
+
 /// What a bench of pages shows, prints and writes. The functions are called on a worker.
 struct PageSet {
     using Pages = std::vector<core::Sheet>;
@@ -29,6 +36,9 @@ struct PageSet {
     QString print;      ///< on the button
     std::function<BenchPages(const Boat&, core::Units, core::PageSize)> show;
     std::function<Pages(const Boat&, core::Units, core::PageSize)> printed; ///< that go through a printer
+    /// The same against the record of the last printing, empty before the first; none where a set has no
+    /// revisions.
+    std::function<RevisedPages(const Boat&, core::Units, core::PageSize, const std::string& record)> revised;
     /// As the command of the same name does. @param folder  UTF-8
     std::function<WrittenFiles(const Boat&, core::Units, core::PageSize, const std::string& folder)> write;
     std::function<QString(const Pages&)> status;

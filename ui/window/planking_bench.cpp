@@ -10,7 +10,6 @@
 #include "ui/panels/planking_controls.hpp"
 #include "ui/panels/start_comparison.hpp"
 #include "ui/panels/strip_card.hpp"
-#include "ui/scene/palette.hpp"
 #include "ui/scene/start_preview.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
@@ -23,6 +22,7 @@
 #include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QToolButton>
 #include <QToolTip>
 #include <QVBoxLayout>
@@ -34,11 +34,12 @@
 namespace sheerlay::ui {
 
 PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
-    : QWidget(parent), m_trying(new TaskRunner(mode, this)), m_comparing(new TaskRunner(mode, this)),
-      m_comparison(new StartComparison), m_view(new BoatView), m_map(new PlankingMap), m_card(new StripCard),
-      m_controls(new PlankingControls), m_sidePages(new QStackedWidget), m_stripButton(new QToolButton),
-      m_controlsButton(new QToolButton), m_findings(new FindingsPane), m_bar(new LayingBar),
-      m_boatPane(new QWidget), m_middle(new QSplitter(Qt::Vertical)) {
+    : QWidget(parent), m_mode(mode), m_trying(new TaskRunner(mode, this)),
+      m_comparing(new TaskRunner(mode, this)), m_comparison(new StartComparison), m_view(new BoatView),
+      m_map(new PlankingMap), m_card(new StripCard), m_controls(new PlankingControls),
+      m_sidePages(new QStackedWidget), m_stripButton(new QToolButton), m_controlsButton(new QToolButton),
+      m_findings(new FindingsPane), m_bar(new LayingBar), m_boatPane(new QWidget),
+      m_middle(new QSplitter(Qt::Vertical)) {
     auto* boatLayout = new QVBoxLayout(m_boatPane);
     boatLayout->setContentsMargins(0, 0, 0, 0);
     boatLayout->setSpacing(0);
@@ -213,66 +214,12 @@ bool PlankingBench::controlsShown() const {
     return m_controlsButton->isChecked();
 }
 
-QWidget* PlankingBench::makeViewBar() {
-    auto* bar = new QWidget;
-    bar->setObjectName(QStringLiteral("viewBar"));
-    bar->setAttribute(Qt::WA_StyledBackground);
-    auto* layout = new QHBoxLayout(bar);
-    layout->setContentsMargins(8, 3, 8, 3);
-    layout->setSpacing(2);
-    const auto button = [&](const QString& text, const QString& tip) {
-        auto* made = new QToolButton(bar);
-        made->setText(text);
-        made->setToolTip(tip);
-        made->setFocusPolicy(Qt::NoFocus);
-        layout->addWidget(made);
-        return made;
-    };
-    const auto lookButton = [&](const QString& text, Look look, const QString& tip) {
-        connect(button(text, tip), &QToolButton::clicked, this, [this, look] { m_view->look(look); });
-    };
-    lookButton(Wording::tr("Three-quarter"), Look::ThreeQuarter, Wording::tr("From the bow quarter, above"));
-    lookButton(Wording::tr("Profile"), Look::Profile, Wording::tr("Square from the side"));
-    lookButton(Wording::tr("Plan"), Look::Plan, Wording::tr("Straight down"));
-    lookButton(Wording::tr("Body"), Look::Body, Wording::tr("Square from the bow"));
-    layout->addStretch(1);
-    m_staleMark = new QLabel(Wording::tr("before the change"), bar);
-    m_staleMark->setStyleSheet(
-        QStringLiteral("color: %1; font-weight: 600;").arg(QColor::fromRgb(palette::hard).name()));
-    m_staleMark->hide();
-    layout->addWidget(m_staleMark);
-    layout->addStretch(1);
-    QToolButton* rightWay = button(Wording::tr("Right way up"), Wording::tr("Turn the boat over"));
-    rightWay->setCheckable(true);
-    QToolButton* moulds = button(Wording::tr("Moulds"), Wording::tr("Show moulds and strongback"));
-    moulds->setCheckable(true);
-    moulds->setChecked(true);
-    connect(moulds, &QToolButton::toggled, m_view, &BoatView::setMouldsShown);
-    // a boat that is turned over has come off its moulds
-    connect(rightWay, &QToolButton::toggled, this, [this, moulds](bool on) {
-        m_view->setUpsideDown(!on);
-        moulds->setChecked(!on);
-    });
-    QToolButton* ghosts =
-        button(Wording::tr("Strips to come"), Wording::tr("Outline the strips not yet laid"));
-    ghosts->setCheckable(true);
-    ghosts->setChecked(true);
-    connect(ghosts, &QToolButton::toggled, m_view, &BoatView::setGhostsShown);
-    QToolButton* woods =
-        button(tr("Woods"), tr("Colour the strips by what they are made of, not by how hard they are bent"));
-    woods->setCheckable(true);
-    connect(woods, &QToolButton::toggled, this, [this](bool on) {
-        const StripColours colours = on ? StripColours::Wood : StripColours::Bend;
-        m_view->setColours(colours);
-        m_map->setColours(colours);
-    });
-    return bar;
-}
-
 void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     const bool sameTable = m_boat && boat && m_boat->project.hull == boat->project.hull &&
                            m_boat->project.strips == boat->project.strips;
     m_boat = std::move(boat);
+    if (!sameTable)
+        cutAt(std::nullopt); // its stations may be gone
     m_trying->cancel();
     if (m_comparing->busy() || !sameTable) {
         m_comparing->cancel(); // of a boat that is no more
@@ -292,7 +239,13 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_card->setBoat(m_boat);
     m_controls->setBoat(m_boat.get());
     m_map->setBoat(m_boat);
-    m_view->setBoat(m_boat);
+    if (m_mode == TaskRunner::Mode::SameThread)
+        m_view->setBoat(m_boat);
+    else // the meshes of all strips go to the screen: a turn of the event loop by itself
+        QTimer::singleShot(0, m_view, [this, boat = m_boat] {
+            if (boat == m_boat)
+                m_view->setBoat(boat);
+        });
     const std::string selected = m_selected;
     m_bar->setBoat(m_boat); // tells by laidChanged, which passes the place of the work on
     select(selected);

@@ -13,6 +13,7 @@
 #include <vector>
 
 class QLabel;
+class QMenu;
 class QSplitter;
 class QStackedWidget;
 class QToolButton;
@@ -75,6 +76,9 @@ private:
     void tryStart(double girth);
     [[nodiscard]] core::StartLine startAt(double girth) const;
     QWidget* makeViewBar();
+    QMenu* makeColourMenu(QWidget* parent);
+    QMenu* makeCutMenu(QWidget* parent);
+    void cutAt(std::optional<double> x);
     void laidChanged(int count);
     void choose(const core::Finding& finding);
     void showFindings();
@@ -82,6 +86,8 @@ private:
 
     std::shared_ptr<const Boat> m_boat;
     std::string m_selected;
+    std::optional<double> m_cut; // mm from the bow
+    TaskRunner::Mode m_mode;
     TaskRunner* m_trying;
     TaskRunner* m_comparing;
     StartComparison* m_comparison;

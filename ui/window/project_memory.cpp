@@ -10,7 +10,8 @@
 namespace sheerlay::ui {
 namespace {
 
-const QString placeGroup = QStringLiteral("shop/place/"), paperGroup = QStringLiteral("paper/");
+const QString placeGroup = QStringLiteral("shop/place/"), paperGroup = QStringLiteral("paper/"),
+              printGroup = QStringLiteral("printed/");
 
 // names, so that the settings stay true when the list of papers grows
 constexpr std::array<std::pair<const char*, core::PageSize>, 4> papers{
@@ -47,6 +48,14 @@ void rememberPaper(const QString& path, core::PageSize paper) {
     const auto* const known =
         std::ranges::find(papers, paper, &std::pair<const char*, core::PageSize>::second);
     QSettings().setValue(keyOf(paperGroup, path), QString::fromLatin1(known->first));
+}
+
+std::string printRecordOf(const QString& path) {
+    return QSettings().value(keyOf(printGroup, path)).toString().toStdString();
+}
+
+void rememberPrintRecord(const QString& path, const std::string& record) {
+    QSettings().setValue(keyOf(printGroup, path), QString::fromStdString(record));
 }
 
 } // namespace sheerlay::ui

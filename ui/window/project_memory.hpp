@@ -5,6 +5,7 @@
 #include <QString>
 
 #include <optional>
+#include <string>
 
 namespace sheerlay::ui {
 
@@ -17,5 +18,9 @@ void rememberShopPlace(const QString& path, const QString& strip);
 /// The paper last chosen by hand for its pages; none where the one that goes with the units was good enough.
 [[nodiscard]] std::optional<core::PageSize> paperOf(const QString& path);
 void rememberPaper(const QString& path, core::PageSize paper);
+
+/// What was printed last of its cut sheets; empty before the first printing.
+[[nodiscard]] std::string printRecordOf(const QString& path);
+void rememberPrintRecord(const QString& path, const std::string& record);
 
 } // namespace sheerlay::ui

@@ -162,6 +162,8 @@ public:
     void begin() {
         if (!m_path.isEmpty())
             m_window->open(m_path);
+        else
+            m_window->welcome();
         if (const QScreen* screen = QGuiApplication::primaryScreen())
             m_window->resize(m_window->size().boundedTo(screen->availableSize()));
         m_window->show();

@@ -63,8 +63,9 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
       m_writer(new TaskRunner(mode, this)), m_printing(new TaskRunner(mode, this)),
       m_list(new QListWidget(this)), m_page(new QComboBox(this)),
       m_write(new QPushButton(Wording::tr("Write files…"), this)),
-      m_print(new QPushButton(m_set.print, this)), m_status(new QLabel(this)), m_preview(new QLabel),
-      m_scroll(new QScrollArea(this)), m_view(new QStackedWidget(this)) {
+      m_print(new QPushButton(m_set.print, this)),
+      m_printChanged(new QPushButton(tr("Print the changed ones…"), this)), m_status(new QLabel(this)),
+      m_preview(new QLabel), m_scroll(new QScrollArea(this)), m_view(new QStackedWidget(this)) {
     for (const auto& [text, size] : {std::pair{"A4", core::PageSize::A4},
                                      std::pair{"Letter", core::PageSize::Letter},
                                      std::pair{"A3", core::PageSize::A3},
@@ -101,9 +102,15 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
         Q_EMIT paperChosen(page());
     });
     connect(m_write, &QPushButton::clicked, this, &SheetsBench::askFolder);
-    connect(m_print, &QPushButton::clicked, this, &SheetsBench::print);
+    m_printChanged->setToolTip(tr("Only the sheets that say something else than at the last printing, marked "
+                                  "with their revision"));
+    m_printChanged->setObjectName(QStringLiteral("printChanged"));
+    m_printChanged->hide();
+    connect(m_print, &QPushButton::clicked, this, [this] { print(false); });
+    connect(m_printChanged, &QPushButton::clicked, this, [this] { print(true); });
     connect(m_printing, &TaskRunner::busyChanged, this, [this](bool busy) {
         m_print->setText(busy ? tr("Stop") : m_set.print);
+        refreshButtons();
     });
     setBoat(nullptr);
 }
@@ -118,6 +125,7 @@ QWidget* SheetsBench::makePages() {
     layout->addLayout(pageRow);
     layout->addWidget(m_write);
     layout->addWidget(m_print);
+    layout->addWidget(m_printChanged);
     layout->addWidget(m_status);
     layout->addWidget(m_list, 1);
     return pages;
@@ -227,6 +235,12 @@ void SheetsBench::setStale(bool stale) {
 void SheetsBench::refreshButtons() {
     m_write->setEnabled(m_boat != nullptr && !m_oldBoat && (m_dirty || !m_sheets.empty()));
     m_print->setEnabled(!m_sheets.empty() && !m_oldBoat);
+    m_printChanged->setEnabled(m_print->isEnabled() && !m_printing->busy());
+}
+
+void SheetsBench::setPrintRecord(std::string record) {
+    m_record = std::move(record);
+    m_printChanged->setVisible(m_set.revised && !m_record.empty());
 }
 
 void SheetsBench::setUnits(core::Units units) {
@@ -336,7 +350,7 @@ void SheetsBench::write(const QString& folder) {
         });
 }
 
-void SheetsBench::print() {
+void SheetsBench::print(bool changedOnly) {
     if (m_printing->busy()) {
         m_printing->cancel();
         m_status->setText(tr("Nothing was printed."));
@@ -345,22 +359,35 @@ void SheetsBench::print() {
     if (!m_boat || m_sheets.empty())
         return;
     m_status->setText(tr("Laying out the pages for the printer…"));
-    m_printing->run([boat = m_boat, units = m_units, size = page(), printed = m_set.printed](
-                        std::stop_token, const TaskRunner::Progress&) { return printed(*boat, units, size); },
-                    [this](const std::vector<core::Sheet>& pages) { preview(pages); },
-                    [this](const QString& text) {
-                        m_status->setText(
-                            tr("The pages could not be laid out: %1. Undo the last change, or choose another "
-                               "paper.")
-                                .arg(text));
-                    });
+    m_printing->run(
+        [boat = m_boat, units = m_units, size = page(), set = m_set, before = m_record](
+            std::stop_token, const TaskRunner::Progress&) {
+            return set.revised ? set.revised(*boat, units, size, before)
+                               : RevisedPages{set.printed(*boat, units, size), {}, {}};
+        },
+        [this, changedOnly](const RevisedPages& pages) {
+            if (changedOnly && pages.changed.empty())
+                m_status->setText(tr("No sheet says anything else than at the last printing."));
+            else
+                preview(changedOnly ? pages.changed : pages.all, pages.record);
+        },
+        [this](const QString& text) {
+            m_status->setText(
+                tr("The pages could not be laid out: %1. Undo the last change, or choose another "
+                   "paper.")
+                    .arg(text));
+        });
 }
 
-void SheetsBench::preview(const std::vector<core::Sheet>& pages) {
+void SheetsBench::preview(const std::vector<core::Sheet>& pages, const std::string& record) {
     switch (previewAndPrint(*this, pages)) {
     case Printed::Taken:
         m_status->setText(tr("Sent %1 pages to the printer. Check the bar on the first one with a rule.")
                               .arg(pages.size()));
+        if (m_set.revised) {
+            setPrintRecord(record);
+            Q_EMIT printed(record);
+        }
         break;
     case Printed::Refused:
         m_status->setText(tr("The printer did not take the pages. Writing PDFs works without one."));

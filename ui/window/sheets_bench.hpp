@@ -11,6 +11,7 @@
 
 #include <memory>
 #include <optional>
+#include <string>
 #include <vector>
 
 class QComboBox;
@@ -37,6 +38,8 @@ public:
     void setUnits(core::Units units);
     /// The paper of this project; none: the one that goes with the units.
     void setPaper(std::optional<core::PageSize> paper);
+    /// What was printed of this project last; empty: nothing yet.
+    void setPrintRecord(std::string record);
     /// Nothing is written or printed of a boat from before a change that could not be used.
     void setStale(bool stale);
     /// The form beside the pages; none where nothing is decided here.
@@ -57,6 +60,7 @@ Q_SIGNALS:
     void paperChosen(core::PageSize paper); ///< by hand
     /// A load was dragged along her. @param x  mm, datum of the table
     void loadMoved(std::size_t load, double x);
+    void printed(const std::string& record); ///< the printer took the pages that this is the record of
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -70,8 +74,8 @@ private:
     void refreshButtons();
     void showSheet();
     void askFolder();
-    void print();
-    void preview(const std::vector<core::Sheet>& pages);
+    void print(bool changedOnly);
+    void preview(const std::vector<core::Sheet>& pages, const std::string& record);
     void showPaper(core::PageSize paper);
 
     PageSet m_set;
@@ -86,7 +90,8 @@ private:
     QListWidget* m_list;
     bool m_paperChosen = false; ///< by hand
     QComboBox* m_page;
-    QPushButton *m_write, *m_print;
+    QPushButton *m_write, *m_print, *m_printChanged;
+    std::string m_record; // of the last printing
     ChoicesPanel* m_choices = nullptr;
     QStackedWidget* m_side = nullptr;
     QToolButton* m_choicesButton = nullptr;

@@ -41,12 +41,17 @@ TEST_CASE("an edit is named after what it changes") {
     Planking lowest = lower;
     lowest.start.girth = 200.0;
     CHECK(nameOfChange(lower, lowest) == "Move the start");
+    lower.accents = {{Accent::By::Height, 250.0}};
+    lowest = lower;
+    lowest.accents.front().at = 260.0;
+    CHECK(nameOfChange(lower, lowest) == "Rows that stand out");
 }
 
 TEST_CASE("changes made on both sides are brought together") {
     const Project base = reference();
     Project mine = base;
     mine.planking.taper = Taper::Ends;
+    mine.planking.accents = {{Accent::By::Girth, 120.0}};
     mine.journal.laid.push_back({"S01", "", "", 0});
     Project theirs = base;
     theirs.name = "Theirs";
@@ -56,6 +61,7 @@ TEST_CASE("changes made on both sides are brought together") {
     CHECK(both.name == "Theirs");
     CHECK(both.planking.taper == Taper::Ends);
     CHECK(both.planking.closing == ClosingMethod::RunOver);
+    CHECK(both.planking.accents == mine.planking.accents);
     CHECK(both.journal.laid.size() == 1);
     CHECK(carryOver(base, base, theirs) == theirs);
     // an edited table goes on top whole, and only where it was edited

@@ -143,6 +143,24 @@ TEST_CASE_METHOD(App, "paddlers and seats come and go") {
     CHECK(p.panel.groups().empty());
 }
 
+TEST_CASE_METHOD(App, "defects of boards stand in their order, clear of one another, and come and go") {
+    Panel p(stockForm, fullProject());
+    const auto defects = [&] { return p.project.stock->lots[0].defects; };
+    REQUIRE(defects().size() == 2);
+    p.type("Defect 1 of boards 1", "To", "2'");
+    CHECK_THAT(defects()[0][1], WithinAbs(609.6, 1e-9));
+    p.type("Defect 1 of boards 1", "To", "4'"); // into the next one
+    CHECK_FALSE(p.panel.said().isEmpty());
+    CHECK_THAT(defects()[0][1], WithinAbs(609.6, 1e-9));
+    p.button(QStringLiteral("Add: A defect of boards 1"))->click();
+    REQUIRE(defects().size() == 3);
+    CHECK_THAT(0.5 * (defects()[2][0] + defects()[2][1]),
+               WithinAbs(0.5 * (1230.0 + 3657.6), 1e-9)); // longest clear length
+    p.button(QStringLiteral("Take out: Defect 1 of boards 1"))->click();
+    CHECK(defects().size() == 2);
+    CHECK(defects()[0] == std::array{1200.0, 1230.0});
+}
+
 TEST_CASE_METHOD(App, "every control has a name for those who hear the window") {
     Panel p(fittingOutForm, fullProject());
     for (const QWidget* widget : p.panel.findChildren<QWidget*>()) {

@@ -201,6 +201,9 @@ TEST_CASE("the card says how far rounding moves a strip's figures, where that is
     CHECK(told() == QStringList{QStringLiteral("Length to cut: +/- 5 mm."),
                                 QStringLiteral("Edge bend: +/- 0.04 per metre (20 mm over 2 m)."),
                                 QStringLiteral("Twist: +/- 1 degree in a metre.")});
+    const CardText card = cardText(boat, strip, core::Units::Millimetres); // and beside the figures, unasked
+    CHECK(card.lines[0].detail.endsWith(QStringLiteral("; ±\u00A05\u00A0mm")));
+    CHECK(card.lines[2].detail.endsWith(QStringLiteral("; ±\u00A020\u00A0mm"))); // 2 * 0.02 /m * (2 m)^2 / 8
 }
 
 TEST_CASE("the loft's table has a line per station") {

@@ -34,6 +34,12 @@ TEST_CASE("edge bend is told as sag over a batten") {
                                                                   "2\" over 8 ft");
 }
 
+TEST_CASE("a sag's plus and minus follows the deviation of the bend, two of them, rounded up") {
+    // 2 * 0.005 /m * (2 m)^2 / 8 = 5 mm; over 8 ft 7.4 mm, up to the next 1/16 in: 5/16
+    CHECK(plain(sagPlusMinusText(0.005e-3, Units::Millimetres)).toStdString() == "± 5 mm");
+    CHECK(plain(sagPlusMinusText(0.005e-3, Units::Inches)).toStdString() == "± 5/16\"");
+}
+
 TEST_CASE("twist is told per foot or per metre") {
     const double tenDegreesAFoot = 10.0 * std::numbers::pi / 180.0 / 304.8;
     CHECK(twistText(tenDegreesAFoot, Units::Inches).toStdString() == "10° per foot");

@@ -82,6 +82,39 @@ TEST_CASE_METHOD(App, "stepping shows and hides, and computes nothing anew") {
     CHECK(shown.gl().computed() == computed);
 }
 
+TEST_CASE_METHOD(App, "a cut takes away what lies before it, and is undone") {
+    Shown shown;
+    shown.view->setMouldsShown(false);
+    shown.view->setGhostsShown(false);
+    shown.view->setLaidCount(shown.boat->pieces());
+    shown.settle();
+    // profile: somewhere on the verticals a third from either end lie strips
+    const auto strips = [&](double part) {
+        int found = 0;
+        for (double y = 2.0; y < shown.gl().height(); y += 2.0)
+            found += shown.gl().stripAt({part * shown.gl().width(), y}).empty() ? 0 : 1;
+        return found;
+    };
+    const int left = strips(0.3), right = strips(0.7);
+    REQUIRE(left > 3);
+    REQUIRE(right > 3);
+    const auto picture = [&] {
+        shown.settle();
+        return shown.gl().grabFramebuffer();
+    };
+    const QImage whole = picture();
+    shown.view->setCut(0.5 * shown.boat->hull.laid.length);
+    const QImage cut = picture();
+    // one end of the boat is gone, in the picture and under the pointer; the other stands
+    CHECK(std::min(strips(0.3), strips(0.7)) == 0);
+    CHECK(std::max(strips(0.3), strips(0.7)) > 3);
+    CHECK(cut != whole);
+    shown.view->setCut(std::nullopt);
+    CHECK(strips(0.3) == left);
+    CHECK(strips(0.7) == right);
+    CHECK(picture() == whole);
+}
+
 TEST_CASE_METHOD(App, "a strip lies under the pointer only when it is laid, and a click names it") {
     Shown shown;
     shown.view->setMouldsShown(false);

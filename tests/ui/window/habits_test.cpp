@@ -3,6 +3,7 @@
 #include "ui/choices/choices_panel.hpp"
 #include "ui/window/keys_card.hpp"
 #include "ui/window/main_window.hpp"
+#include "ui/window/notice.hpp"
 #include "ui/window/project_desk.hpp"
 #include "ui/window/sheets_bench.hpp"
 
@@ -14,11 +15,15 @@
 #include <QComboBox>
 #include <QDropEvent>
 #include <QFile>
+#include <QFileInfo>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMimeData>
+#include <QSet>
 #include <QSettings>
+#include <QTemporaryDir>
 #include <QTest>
+#include <QToolButton>
 #include <QUndoStack>
 #include <QUrl>
 
@@ -58,6 +63,53 @@ QString spokenName(const QWidget& widget) {
 }
 
 } // namespace
+
+TEST_CASE_METHOD(App,
+                 "a new user is shown an example in three steps, and never again once they are skipped") {
+    const auto answer = [](const MainWindow& window) { return window.notice()->answers(); };
+    QSettings().remove(QStringLiteral("welcomed"));
+    {
+        MainWindow window(TaskRunner::Mode::SameThread);
+        window.welcome();
+        REQUIRE(window.boat() != nullptr);
+        CHECK(window.boat()->project.name == "Brindlewick");
+        REQUIRE(answer(window).size() == 2);
+        QStringList said;
+        for (int step = 0; step < 2; ++step) {
+            said << window.notice()->text();
+            answer(window).front()->click();
+        }
+        said << window.notice()->text();
+        CHECK(QSet<QString>(said.begin(), said.end()).size() == 3);
+        CHECK(answer(window).size() == 1); // the last step has no next one
+    }
+    {
+        MainWindow window(TaskRunner::Mode::SameThread); // left before the end: it is shown again
+        window.welcome();
+        REQUIRE(answer(window).size() == 2);
+        answer(window).back()->click();
+    }
+    MainWindow window(TaskRunner::Mode::SameThread);
+    window.welcome();
+    CHECK(window.boat() == nullptr);
+    CHECK(answer(window).empty());
+}
+
+TEST_CASE_METHOD(App, "the boat is written for other programs, and what stands in the way is told") {
+    Workshop shop;
+    QTemporaryDir out;
+    shop.window.exportTo(out.path());
+    for (const char* name : {"boat.glb", "strips.step", "hull.stl", "strips.csv", "offsets.csv"}) {
+        INFO(name);
+        CHECK(QFileInfo(out.filePath(QString::fromLatin1(name))).size() > 1000);
+        CHECK(shop.window.notice()->text().contains(QString::fromLatin1(name)));
+    }
+    // a file where the folder should be
+    write(out.filePath(QStringLiteral("taken")), "x");
+    shop.window.exportTo(out.filePath(QStringLiteral("taken")));
+    CHECK(shop.window.notice()->text().contains(QStringLiteral("can't be written")));
+    CHECK(bytesOf(out.filePath(QStringLiteral("taken"))) == "x");
+}
 
 TEST_CASE_METHOD(App, "a project file that is dropped on the window is opened, and remembered") {
     Workshop shop;

@@ -76,6 +76,23 @@ TEST_CASE("every text of the window has its German, with the same places to fill
     }
 }
 
+TEST_CASE_METHOD(App, "the window fits a screen of 1280 by 800 in every language") {
+    const English after;
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("canoe.sheerlay"));
+    REQUIRE(QFile::copy(referenceProject(), path));
+    for (const Language& language : languages()) {
+        INFO(language.code.toStdString());
+        chooseLanguage(language.code);
+        speak();
+        MainWindow window(TaskRunner::Mode::SameThread);
+        window.open(path);
+        window.show();
+        CHECK(window.minimumSizeHint().width() <= 1280);
+        CHECK(window.minimumSizeHint().height() <= 800);
+    }
+}
+
 TEST_CASE_METHOD(App, "a window speaks the language that is chosen, and English again") {
     const English back;
     chooseLanguage(QStringLiteral("de"));

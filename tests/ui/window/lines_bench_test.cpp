@@ -135,6 +135,20 @@ TEST_CASE_METHOD(App, "the lines are drawn, the cell in hand ringed on them, and
     CHECK(bench.board()->rings().front().y() < low.y() - 1.0); // an inch and more higher
 }
 
+TEST_CASE_METHOD(App, "one edit is drawn once, however often its hull comes") {
+    Workshop shop;
+    LinesBench& bench = *shop.window.lines();
+    const core::Project project = shop.window.boat()->project;
+    const core::DrawnLines* drawn = bench.board()->lines();
+    REQUIRE(drawn != nullptr);
+    bench.setLoft(project, std::make_shared<const core::LoftedHull>(core::loft(project).value()));
+    CHECK(bench.board()->lines() == drawn);
+    core::Project wider = project;
+    wider.hull.stations[3].sheer.halfBreadth += 3.0; // mm
+    bench.setLoft(wider, std::make_shared<const core::LoftedHull>(core::loft(wider).value()));
+    CHECK(bench.board()->lines() != drawn);
+}
+
 TEST_CASE_METHOD(App, "a station is put in from the loft and taken out, each one edit") {
     Workshop shop;
     LinesBench& bench = *shop.window.lines();

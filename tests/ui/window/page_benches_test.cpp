@@ -3,8 +3,12 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
 #include "ui/choices/choices_panel.hpp"
+#include "ui/panels/planking_controls.hpp"
 #include "ui/paper/pattern_files.hpp"
 #include "ui/window/main_window.hpp"
+#include "ui/window/page_set.hpp"
+#include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
 #include "ui/window/sheets_bench.hpp"
 
 #include <QFile>
@@ -143,6 +147,39 @@ TEST_CASE_METHOD(
     CHECK(titled(*window.fittingOut(), "unwale") >= 1);
     window.fittingOut()->write(folder.filePath(QStringLiteral("out")));
     CHECK(QFile::exists(folder.filePath(QStringLiteral("out/fitout.pdf"))));
+}
+
+TEST_CASE_METHOD(App, "a second printing marks what changed since the first, and can leave out the rest") {
+    Workshop shop;
+    const PageSet set = wallPages();
+    const auto printed = [&](const std::string& before) {
+        return set.revised(*shop.window.boat(), core::Units::Millimetres, core::PageSize::A4, before);
+    };
+    const RevisedPages first = printed({});
+    CHECK(first.changed.empty());
+    CHECK(first.all.size() > 20);
+    CHECK(printed(first.record).changed.empty()); // the same boat once more
+    core::Planking planking = shop.window.desk()->project().planking;
+    planking.bowEnds = core::EndStyle::Mitre;
+    Q_EMIT shop.bench().controls()->changed(planking);
+    const RevisedPages second = printed(first.record);
+    const auto marked = [](const std::vector<core::Sheet>& sheets) {
+        return std::ranges::count_if(sheets, [](const core::Sheet& sheet) {
+            return std::ranges::any_of(sheet.items, [](const core::Item& item) {
+                const auto* text = std::get_if<core::Text>(&item);
+                return text != nullptr && std::ranges::any_of(text->runs, [](const core::TextRun& run) {
+                           return run.text.find("revision 2") != std::string::npos;
+                       });
+            });
+        });
+    };
+    CHECK(!second.changed.empty());
+    CHECK(marked(second.changed) == static_cast<long>(second.changed.size()));
+    CHECK(marked(second.all) == marked(second.changed));
+    CHECK(second.all.size() > second.changed.size()); // materials and boards go with them
+    CHECK(shop.window.sheets()->findChild<QPushButton*>(QStringLiteral("printChanged"))->isHidden());
+    shop.window.sheets()->setPrintRecord(first.record);
+    CHECK_FALSE(shop.window.sheets()->findChild<QPushButton*>(QStringLiteral("printChanged"))->isHidden());
 }
 
 TEST_CASE_METHOD(App, "all benches fit a screen of 1280 by 800") {

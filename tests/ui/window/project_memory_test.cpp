@@ -22,6 +22,10 @@ TEST_CASE("what is remembered of a project is its own") {
     }
     rememberShopPlace(one, QStringLiteral("S07"));
     CHECK(shopPlaceOf(one) == QStringLiteral("S07"));
+    CHECK(printRecordOf(one).empty());
+    rememberPrintRecord(one, "two sheets\nof many signs = [1]; \xC3\xA4\n");
+    CHECK(printRecordOf(one) == "two sheets\nof many signs = [1]; \xC3\xA4\n");
+    CHECK(printRecordOf(other).empty());
     CHECK_FALSE(paperOf(other));
     CHECK(shopPlaceOf(other).isEmpty());
 }

@@ -1,7 +1,9 @@
 #include "core/journal/planned_girth.hpp"
+#include "core/project/project_file.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
 #include "ui/map2d/planking_map.hpp"
+#include "ui/panels/accent_fields.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/panels/start_comparison.hpp"
@@ -79,6 +81,42 @@ TEST_CASE_METHOD(App, "a decision about the planking is planned, named, undone a
     CHECK(controls.start()->currentIndex() == static_cast<int>(core::StartLine::Kind::Sheer));
     REQUIRE(shop.window.save());
     shop.window.close();
+}
+
+TEST_CASE_METHOD(App, "rows that stand out are put in, moved, taken out, undone and saved") {
+    Workshop shop;
+    auto* accents = shop.bench().controls()->findChild<AccentFields*>();
+    REQUIRE(accents != nullptr);
+    const auto asked = [&] { return shop.window.desk()->project().planking.accents; };
+    const auto type = [&](const QString& text) {
+        auto* field = accents->findChildren<TypedField*>().back();
+        field->clear();
+        QTest::keyClicks(field, text);
+        QTest::keyClick(field, Qt::Key_Return);
+    };
+    const auto press = [&](QAbstractButton* button) {
+        button->click();
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // the rows from before
+    };
+    press(accents->findChild<QPushButton*>());
+    REQUIRE(asked().size() == 1);
+    CHECK(asked()[0].by == core::Accent::By::Girth);
+    type(QStringLiteral("150 mm"));
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    CHECK(asked()[0].at == 150.0);
+    CHECK(shop.window.desk()->undoStack()->undoText() == QStringLiteral("Rows that stand out"));
+    CHECK_FALSE(shop.window.boat()->plan.accentRows.empty());
+    type(QStringLiteral("about so"));
+    CHECK_FALSE(shop.bench().controls()->said().isEmpty());
+    CHECK(asked()[0].at == 150.0);
+    REQUIRE(shop.window.save());
+    const auto read = core::readProject(shop.path.toStdString());
+    REQUIRE(read.has_value());
+    CHECK(read->project.planking.accents == asked());
+    press(accents->findChild<QToolButton*>());
+    CHECK(asked().empty());
+    shop.window.desk()->undoStack()->undo();
+    CHECK(asked().size() == 1);
 }
 
 TEST_CASE_METHOD(App, "a start below the keel is told, and can be taken back") {

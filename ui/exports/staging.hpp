@@ -7,10 +7,10 @@
 #include <string>
 #include <system_error>
 
-namespace sheerlay::app {
+namespace sheerlay::ui {
 
 /// The files a command wrote, or one sentence about what stood in the way.
-using Outcome = Expected<ui::WrittenSet, std::string>;
+using Outcome = Expected<WrittenSet, std::string>;
 
 /// A folder beside the files to be, so that they come into being all together or not at all. Gone with this
 /// object, and `out` too where it was made for nothing.
@@ -30,7 +30,7 @@ public:
     /// The same text, naming the place the builder knows of instead of this folder.
     [[nodiscard]] std::string inBuildersWords(std::string text) const;
     /// Moves the staged files to where they belong. @return the set with their new paths, or one sentence
-    [[nodiscard]] Outcome moveOut(ui::WrittenSet staged) const;
+    [[nodiscard]] Outcome moveOut(WrittenSet staged) const;
 
 private:
     std::filesystem::path m_out;
@@ -39,4 +39,4 @@ private:
     std::error_code m_problem;
 };
 
-} // namespace sheerlay::app
+} // namespace sheerlay::ui

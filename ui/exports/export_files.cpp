@@ -1,4 +1,4 @@
-#include "app/export_command.hpp"
+#include "ui/exports/export_files.hpp"
 
 #include "core/lines_drawing/lines_sheet.hpp"
 #include "core/materials/materials_table.hpp"
@@ -16,7 +16,7 @@
 #include <optional>
 #include <utility>
 
-namespace sheerlay::app {
+namespace sheerlay::ui {
 
 namespace {
 
@@ -48,7 +48,7 @@ public:
         });
     }
     void table(const std::string& name, const std::string& text) {
-        add(name, [&](const std::string& path) { return ui::writeFile(path, text); });
+        add(name, [&](const std::string& path) { return writeFile(path, text); });
     }
 
     [[nodiscard]] const Problem& problem() const { return m_problem; }
@@ -62,23 +62,24 @@ private:
 
 } // namespace
 
-Outcome writeExports(const Request& request,
+Outcome writeExports(const std::string& folder,
                      const core::Project& project,
                      const core::LoftedHull& hull,
-                     const core::Plan& plan) {
+                     const core::Plan& plan,
+                     const ExportLevels& levels) {
     core::OffsetLines lines;
-    for (const auto& [given, levels] : {std::pair{&request.stations, &lines.stations},
-                                        std::pair{&request.waterlines, &lines.waterlines},
-                                        std::pair{&request.buttocks, &lines.buttocks}}) {
+    for (const auto& [given, taken] : {std::pair{&levels.stations, &lines.stations},
+                                       std::pair{&levels.waterlines, &lines.waterlines},
+                                       std::pair{&levels.buttocks, &lines.buttocks}}) {
         if (given->empty())
             continue;
         const auto read = core::parseLevels(*given, project.units);
         if (!read)
             return unexpected("Lines for the offsets: " + read.error().found + "; " + read.error().would +
                               " would do.");
-        *levels = *read;
+        *taken = *read;
     }
-    const Staging staging(request.out);
+    const Staging staging(folder);
     if (staging.problem())
         return unexpected(staging.problemText());
     const auto half = geometry::faceMesh(core::hullFace(hull.drawn, false), hullTolerance);
@@ -125,4 +126,4 @@ Outcome writeExports(const Request& request,
     return staging.moveOut({files.staged(), {}});
 }
 
-} // namespace sheerlay::app
+} // namespace sheerlay::ui

@@ -1,8 +1,8 @@
-#include "app/staging.hpp"
+#include "ui/exports/staging.hpp"
 
 #include <unistd.h>
 
-namespace sheerlay::app {
+namespace sheerlay::ui {
 
 namespace fs = std::filesystem;
 
@@ -42,7 +42,7 @@ std::string Staging::inBuildersWords(std::string text) const {
     return text;
 }
 
-Outcome Staging::moveOut(ui::WrittenSet staged) const {
+Outcome Staging::moveOut(WrittenSet staged) const {
     for (std::string& path : staged.files) {
         const fs::path target = m_out / fs::path(path).filename();
         std::error_code problem;
@@ -54,4 +54,4 @@ Outcome Staging::moveOut(ui::WrittenSet staged) const {
     return staged;
 }
 
-} // namespace sheerlay::app
+} // namespace sheerlay::ui

@@ -1,0 +1,118 @@
+// The part of the main window that takes files in and hands them out: opened, dropped, begun, exported.
+#include "ui/exports/export_files.hpp"
+#include "ui/scene/wording.hpp"
+#include "ui/scene/words.hpp"
+#include "ui/view3d/boat_view.hpp"
+#include "ui/window/main_window.hpp"
+#include "ui/window/new_boat.hpp"
+#include "ui/window/notice.hpp"
+#include "ui/window/planking_bench.hpp"
+
+#include <QAction>
+#include <QDragEnterEvent>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMimeData>
+
+namespace sheerlay::ui {
+namespace {
+
+bool isProject(const QString& path) {
+    return path.endsWith(QStringLiteral(".sheerlay"));
+}
+
+/// A project, or what one can be begun from.
+QString droppedFile(const QMimeData* data) {
+    for (const QUrl& url : data->urls()) {
+        const QString path = url.isLocalFile() ? url.toLocalFile() : QString();
+        if (isProject(path) || sourceKind(path.toStdString()))
+            return path;
+    }
+    return {};
+}
+
+} // namespace
+
+void MainWindow::askOpen() {
+    const QString folder = m_path.isEmpty() ? QString() : QFileInfo(m_path).absolutePath();
+    const QString path = QFileDialog::getOpenFileName(
+        this, Wording::tr("Open a project"), folder, Wording::tr("Sheerlay projects (*.sheerlay)"));
+    if (!path.isEmpty())
+        open(path);
+}
+
+void MainWindow::askPicture() {
+    QString path = QFileDialog::getSaveFileName(
+        this, Wording::tr("Save the picture"), QStringLiteral("boat.png"), Wording::tr("Pictures (*.png)"));
+    if (path.isEmpty())
+        return;
+    if (QFileInfo(path).suffix().isEmpty())
+        path += QStringLiteral(".png");
+    if (!m_planking->boatView()->savePicture(path))
+        m_notice->say(
+            {Wording::tr("The picture could not be written to %1. Another folder would do.").arg(path)},
+            Notice::Weight::Remark);
+}
+
+void MainWindow::askExport() {
+    const QString folder = QFileDialog::getExistingDirectory(
+        this, tr("Folder for the boat's files"), QFileInfo(m_path).absolutePath());
+    if (!folder.isEmpty())
+        exportTo(folder);
+}
+
+void MainWindow::exportTo(const QString& folder) {
+    if (!m_boat)
+        return;
+    m_exportAction->setEnabled(false); // one set at a time
+    m_notice->say({tr("Writing the boat's files…")}, Notice::Weight::Remark);
+    const auto tell = [this](const QStringList& lines) {
+        m_exportAction->setEnabled(m_boat != nullptr);
+        m_notice->say(lines, Notice::Weight::Remark);
+    };
+    m_exporting->run(
+        [boat = m_boat, out = folder.toStdString()](std::stop_token, const TaskRunner::Progress&) {
+            return writeExports(out, boat->project, boat->hull, boat->plan);
+        },
+        [this, folder, tell](const Outcome& written) {
+            if (!written) {
+                tell({toQString(written.error())});
+                return;
+            }
+            QStringList names;
+            for (const std::string& file : written->files)
+                names << QFileInfo(toQString(file)).fileName();
+            QStringList lines{tr("Written into %1: %2").arg(folder, names.join(QStringLiteral(", ")))};
+            if (m_staleBoat)
+                lines << tr("That is the boat from before the change.");
+            tell(lines);
+        },
+        [tell](const QString& text) {
+            tell({tr("The files could not be written: %1. Another folder may do.").arg(text)});
+        });
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (!droppedFile(event->mimeData()).isEmpty())
+        event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    const QString path = droppedFile(event->mimeData());
+    if (path.isEmpty())
+        return;
+    event->acceptProposedAction();
+    if (isProject(path))
+        open(path);
+    else
+        beginBoat(path);
+}
+
+void MainWindow::beginBoat(const QString& source) {
+    m_newBoat->show();
+    m_newBoat->raise();
+    if (!source.isEmpty())
+        m_newBoat->takeFile(source);
+}
+
+} // namespace sheerlay::ui
