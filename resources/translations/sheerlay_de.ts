@@ -3166,6 +3166,18 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <source>%1: take out</source>
         <translation>%1: herausnehmen</translation>
     </message>
+    <message>
+        <source>Language of the paper</source>
+        <translation>Sprache der Blätter</translation>
+    </message>
+    <message>
+        <source>What all sheets and patterns are printed in; kept in the project. The window&apos;s own language is chosen in the Edit menu.</source>
+        <translation>Worin alle Blätter und Schablonen gedruckt werden; steht im Projekt. Die Sprache des Fensters wird im Menü Bearbeiten gewählt.</translation>
+    </message>
+    <message>
+        <source>Its language</source>
+        <translation>Sprache</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::ChoicesPanel</name>

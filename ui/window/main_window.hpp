@@ -88,7 +88,8 @@ private:
     void replan();
     /// Shows the next run's hull as soon as it is lofted, long before it is planked.
     [[nodiscard]] HullSink whenLofted();
-    void takeAsides();
+    void takeWords();
+    void askLanguage(core::Language language);
     void stopPlanning();
     void showProject();
     void showPaper(); ///< as remembered of this project, on every bench of pages

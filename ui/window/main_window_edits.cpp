@@ -59,6 +59,7 @@ void MainWindow::connectEdits() {
                     form->say(tryEdit(name, next));
             });
     }
+    connect(m_sheets, &SheetsBench::languageChosen, this, &MainWindow::askLanguage);
     for (const SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         connect(pages, &SheetsBench::paperChosen, this, [this](core::PageSize paper) {
             rememberPaper(m_path, paper);
@@ -67,6 +68,14 @@ void MainWindow::connectEdits() {
     connect(m_sheets, &SheetsBench::printed, this, [this](const std::string& record) {
         rememberPrintRecord(m_path, record);
     });
+}
+
+void MainWindow::askLanguage(core::Language language) {
+    if (!m_desk->isOpen() || language == m_desk->project().language)
+        return;
+    core::Project next = m_desk->project();
+    next.language = language;
+    (void)tryEdit(Wording::tr("Language of the paper"), next); // any language will do
 }
 
 void MainWindow::showPaper() {
@@ -106,17 +115,22 @@ void MainWindow::showProject() {
     for (const SheetsBench* pages : {m_moulds, m_stock, m_fittingOut})
         pages->choices()->setProject(m_desk->project());
     m_shop->setJournal(m_desk->project().journal);
+    m_sheets->setLanguage(m_desk->project().language);
     m_journal->setProject(m_desk->project());
     m_lines->setProject(m_desk->project());
 }
 
-void MainWindow::takeAsides() {
-    if (m_boat->project.putAside == m_desk->project().putAside)
+void MainWindow::takeWords() {
+    const bool spokenAlike = m_boat->project.language == m_desk->project().language;
+    if (spokenAlike && m_boat->project.putAside == m_desk->project().putAside)
         return;
     Boat same = *m_boat;
     same.project = m_desk->project();
     m_boat = std::make_shared<const Boat>(std::move(same));
     m_sheets->setBoat(m_boat); // the cover tells what was put aside
+    if (!spokenAlike)
+        for (SheetsBench* pages : {m_moulds, m_stock, m_fittingOut})
+            pages->setBoat(m_boat);
 }
 
 } // namespace sheerlay::ui

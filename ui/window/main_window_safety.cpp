@@ -146,7 +146,7 @@ void MainWindow::replan() {
     showProject();
     if (m_boat && !m_runner->busy() && !m_staleBoat && core::plansAlike(m_boat->project, m_desk->project())) {
         m_plannedAt = m_desk->undoStack()->index();
-        takeAsides();
+        takeWords();
         return; // a strip more is down: the plan is the same
     }
     m_planking->setStale(true); // until the new plan is there, the picture is the old one

@@ -144,6 +144,7 @@ PageSet wallPages() {
     set.name = Wording::tr("Sheets");
     set.invitation = Wording::tr("Open a project, and this bench holds its sheets for the wall.");
     set.print = Wording::tr("Print cut sheets…");
+    set.speaks = true;
     set.show = [](const Boat& boat, core::Units units, core::PageSize size) {
         return BenchPages{wallPagesOf(boat, units, size, cutPagesOf(boat, units, size)),
                           {}}; // the cover tells the findings

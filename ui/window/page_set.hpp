@@ -44,6 +44,7 @@ struct PageSet {
     std::function<QString(const Pages&)> status;
     QString choices; ///< heading of the form beside the pages; empty: none
     FormOf form;
+    bool speaks = false; ///< the language of the paper is chosen here
     bool floats = false; ///< the boat in the water can stand in the pages' place, her loads to be dragged
 };
 

@@ -123,12 +123,33 @@ QWidget* SheetsBench::makePages() {
     pageRow->addWidget(new QLabel(Wording::tr("Paper"), this));
     pageRow->addWidget(m_page, 1);
     layout->addLayout(pageRow);
+    if (m_set.speaks)
+        layout->addLayout(makeLanguage());
     layout->addWidget(m_write);
     layout->addWidget(m_print);
     layout->addWidget(m_printChanged);
     layout->addWidget(m_status);
     layout->addWidget(m_list, 1);
     return pages;
+}
+
+QLayout* SheetsBench::makeLanguage() {
+    m_language = new QComboBox(this);
+    for (const core::LanguageName& name : core::allLanguages())
+        m_language->addItem(QString::fromUtf8(name.name.data(), static_cast<qsizetype>(name.name.size())),
+                            static_cast<int>(name.language));
+    m_language->setFocusPolicy(Qt::NoFocus);
+    m_language->setAccessibleName(Wording::tr("Language of the paper"));
+    m_language->setToolTip(
+        Wording::tr("What all sheets and patterns are printed in; kept in the project. The window's own "
+                    "language is chosen in the Edit menu."));
+    connect(m_language, &QComboBox::activated, this, [this] {
+        Q_EMIT languageChosen(static_cast<core::Language>(m_language->currentData().toInt()));
+    });
+    auto* row = new QHBoxLayout;
+    row->addWidget(new QLabel(Wording::tr("Its language"), this));
+    row->addWidget(m_language, 1);
+    return row;
 }
 
 QWidget* SheetsBench::makeSide() {
@@ -261,6 +282,11 @@ void SheetsBench::setUnits(core::Units units) {
 void SheetsBench::setPaper(std::optional<core::PageSize> paper) {
     m_paperChosen = paper.has_value();
     showPaper(paper.value_or(paperFor(m_units)));
+}
+
+void SheetsBench::setLanguage(core::Language language) {
+    if (m_language != nullptr)
+        m_language->setCurrentIndex(m_language->findData(static_cast<int>(language)));
 }
 
 void SheetsBench::showPaper(core::PageSize paper) {

@@ -16,6 +16,7 @@
 
 class QComboBox;
 class QLabel;
+class QLayout;
 class QListWidget;
 class QPushButton;
 class QScrollArea;
@@ -40,6 +41,8 @@ public:
     void setPaper(std::optional<core::PageSize> paper);
     /// What was printed of this project last; empty: nothing yet.
     void setPrintRecord(std::string record);
+    /// The language that the project's paper is in; shown where it is chosen.
+    void setLanguage(core::Language language);
     /// Nothing is written or printed of a boat from before a change that could not be used.
     void setStale(bool stale);
     /// The form beside the pages; none where nothing is decided here.
@@ -57,7 +60,8 @@ public:
     void write(const QString& folder);
 
 Q_SIGNALS:
-    void paperChosen(core::PageSize paper); ///< by hand
+    void paperChosen(core::PageSize paper);       ///< by hand
+    void languageChosen(core::Language language); ///< by hand
     /// A load was dragged along her. @param x  mm, datum of the table
     void loadMoved(std::size_t load, double x);
     void printed(const std::string& record); ///< the printer took the pages that this is the record of
@@ -68,6 +72,7 @@ protected:
 
 private:
     QWidget* makePages();
+    QLayout* makeLanguage();
     QWidget* makeSide();
     void makeLoad(TaskRunner::Mode mode);
     void layOut();
@@ -91,7 +96,8 @@ private:
     bool m_paperChosen = false; ///< by hand
     QComboBox* m_page;
     QPushButton *m_write, *m_print, *m_printChanged;
-    std::string m_record; // of the last printing
+    std::string m_record;            // of the last printing
+    QComboBox* m_language = nullptr; ///< where the language of the paper is chosen
     ChoicesPanel* m_choices = nullptr;
     QStackedWidget* m_side = nullptr;
     QToolButton* m_choicesButton = nullptr;

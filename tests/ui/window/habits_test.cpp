@@ -163,6 +163,26 @@ TEST_CASE_METHOD(App,
     CHECK(on(core::PageSize::Tabloid));
 }
 
+TEST_CASE_METHOD(App, "the language of the paper is an edit, and nothing is planned anew for it") {
+    Workshop shop;
+    const auto planked = shop.window.boat()->planned;
+    QComboBox* language = nullptr;
+    for (QComboBox* box : shop.window.sheets()->findChildren<QComboBox*>())
+        if (box->accessibleName() == QStringLiteral("Language of the paper"))
+            language = box;
+    REQUIRE(language != nullptr);
+    CHECK(language->currentText() == QStringLiteral("English"));
+    language->setCurrentText(QStringLiteral("Deutsch"));
+    Q_EMIT language->activated(language->currentIndex());
+    CHECK(shop.window.desk()->project().language == core::Language::German);
+    CHECK(shop.window.boat()->project.language == core::Language::German);
+    CHECK(shop.window.boat()->planned == planked);
+    shop.window.desk()->undoStack()->undo();
+    CHECK(shop.window.desk()->project().language == core::Language::English);
+    CHECK(shop.window.boat()->project.language == core::Language::English);
+    CHECK(language->currentText() == QStringLiteral("English"));
+}
+
 TEST_CASE_METHOD(App, "every control of the window has a name for those who hear it") {
     Workshop shop;
     shop.rewrite(shop.good + tables);
