@@ -7,24 +7,12 @@
 namespace sheerlay::geometry {
 namespace {
 
-/// m-th derivative (0 to 3) of the six basis functions on a span, by differentiating the second derivative's
-/// cubics once more.
+/// m-th derivative (0 to 3) of the six basis functions on a span.
 std::array<double, 6> derivative(const UniformKnots& k, double t, int m) {
+    if (m == 3)
+        return quinticThird(k, t);
     const QuinticBasis b = quinticBasis(k, t);
-    if (m == 0)
-        return b.value;
-    if (m == 1)
-        return b.first;
-    if (m == 2)
-        return b.second;
-    const double x = (t - k.first) / k.step - b.span;
-    const double s = 1.0 / (120.0 * k.step * k.step * k.step);
-    return {-s * 60 * (1 - x) * (1 - x),
-            s * (120 - 480 * x + 300 * x * x),
-            s * (720 * x - 600 * x * x),
-            s * (-120 - 480 * x + 600 * x * x),
-            s * (60 + 120 * x - 300 * x * x),
-            s * 60 * x * x};
+    return m == 0 ? b.value : m == 1 ? b.first : b.second;
 }
 
 /// Gram matrix of m-th derivatives over the whole domain, as its bands 0 to 5 above the diagonal.
@@ -38,10 +26,11 @@ std::vector<std::array<double, 6>> gramBands(const UniformKnots& k, int m) {
             const double x = (q < 3 ? -node[q] : node[q - 3]);
             const double t = k.first + k.step * (span + 0.5 + 0.5 * x);
             const auto d = derivative(k, t, m);
+            const auto pole = static_cast<std::size_t>(quinticBasis(k, t).span);
             const double w = 0.5 * k.step * weight[q % 3];
             for (std::size_t a = 0; a < 6; ++a)
                 for (std::size_t b = a; b < 6; ++b)
-                    bands[static_cast<std::size_t>(span) + a][b - a] += w * d[a] * d[b];
+                    bands[pole + a][b - a] += w * d[a] * d[b];
         }
     return bands;
 }

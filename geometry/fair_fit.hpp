@@ -19,8 +19,8 @@ struct FieldRow {
 
 /// Fair fitting of scalar fields over one uniform quintic net: least squares plus lambda times the integral
 /// of the squared third derivatives over the whole rectangle, with u shrunk by `alpha` (minimum variation in
-/// the shrunk frame). The energy and the factor's pattern are made once; each solve is one sparse Cholesky
-/// factorisation.
+/// the shrunk frame). Across a crease of v nothing is asked to be fair. The energy and the factor's pattern
+/// are made once; each solve is one sparse Cholesky factorisation.
 /// @source shared reasoning: planking.md section 2; minimum-variation fairing in general
 class FairFit {
 public:

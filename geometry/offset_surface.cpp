@@ -1,6 +1,10 @@
 #include "geometry/offset_surface.hpp"
 
 #include <Eigen/Cholesky>
+#include <Eigen/LU>
+
+#include <algorithm>
+#include <cmath>
 
 namespace sheerlay::geometry {
 namespace {
@@ -26,7 +30,58 @@ std::vector<double> sitesOf(const UniformKnots& knots) {
     for (const double f : {0.0, 0.08, 0.16})
         for (const bool atEnd : {false, true})
             sites.push_back(atEnd ? knots.last() - f * knots.step : knots.first + f * knots.step);
+    // so does each side of a crease, and both meet on it
+    if (knots.crease > 0)
+        for (const double f : {-0.16, -0.08, 0.0, 0.08, 0.16})
+            sites.push_back(knots.creaseAt() + f * knots.step);
     return sites;
+}
+
+Eigen::Vector3d offsetPoint(const TensorSurface& surface, double u, double v, double distance) {
+    const SurfaceJet jet = surface.jet(u, v);
+    return jet.p + distance * jet.normal();
+}
+
+/// How far the parameters of both sides move until their offsets meet, at one place of the crease.
+struct Meeting {
+    Eigen::Vector2d before = Eigen::Vector2d::Zero();
+    Eigen::Vector2d after = Eigen::Vector2d::Zero();
+};
+
+constexpr double softTurn = 0.02; // rad; so little of a corner is the same from both sides
+
+/// Where the offsets of the two sides meet, in the plane square to the crease at u.
+Meeting
+meetingAt(const TensorSurface& before, const TensorSurface& after, double u, double crease, double distance) {
+    const SurfaceJet corner = before.jet(u, crease);
+    const Eigen::Vector3d tangent = corner.u.normalized();
+    if (corner.normal().cross(after.jet(u, crease).normal()).norm() < softTurn)
+        return {};
+    const auto off = [&](const Eigen::Vector4d& m) {
+        const Eigen::Vector3d a = offsetPoint(before, u + m[0], crease + m[1], distance);
+        const Eigen::Vector3d b = offsetPoint(after, u + m[2], crease + m[3], distance);
+        Eigen::Vector4d f;
+        f << a - b, (a - corner.p).dot(tangent);
+        return f;
+    };
+    Eigen::Vector4d m = Eigen::Vector4d::Zero();
+    for (int i = 0; i < 20; ++i) {
+        const Eigen::Vector4d f = off(m);
+        if (f.norm() < 1e-10)
+            break;
+        Eigen::Matrix4d slope;
+        constexpr double h = 1e-3;
+        for (int k = 0; k < 4; ++k) {
+            const Eigen::Vector4d by = h * Eigen::Vector4d::Unit(k);
+            slope.col(k) = (off(m + by) - off(m - by)) / (2 * h);
+        }
+        m -= slope.fullPivLu().solve(f);
+    }
+    // far outside the boat the two sides may run anywhere
+    const double most = 6 * std::abs(distance);
+    if (!m.allFinite() || m.cwiseAbs().maxCoeff() > most)
+        return {};
+    return {m.head<2>(), m.tail<2>()};
 }
 
 } // namespace
@@ -36,6 +91,7 @@ TensorSurface offsetSurface(const TensorSurface& surface, double distance, int r
     UniformKnots kv = surface.knotsV();
     for (UniformKnots* k : {&ku, &kv}) {
         k->spans *= refine;
+        k->crease *= refine;
         k->step /= refine;
     }
     const auto su = sitesOf(ku);
@@ -43,14 +99,24 @@ TensorSurface offsetSurface(const TensorSurface& surface, double distance, int r
     std::array<Eigen::MatrixXd, 3> samples;
     for (auto& m : samples)
         m.resize(static_cast<Eigen::Index>(su.size()), static_cast<Eigen::Index>(sv.size()));
-    for (std::size_t i = 0; i < su.size(); ++i)
+    const std::optional<double> crease = surface.crease();
+    const TensorSurface before = surface.oneSide(-1);
+    const TensorSurface after = surface.oneSide(+1);
+    for (std::size_t i = 0; i < su.size(); ++i) {
+        const Meeting meeting = crease ? meetingAt(before, after, su[i], *crease, distance) : Meeting{};
         for (std::size_t j = 0; j < sv.size(); ++j) {
-            const SurfaceJet jet = surface.jet(su[i], sv[j]);
-            const Eigen::Vector3d p = jet.p + distance * jet.normal();
+            Eigen::Vector2d uv(su[i], sv[j]);
+            const bool isBefore = crease && sv[j] < *crease;
+            if (isBefore) // all of the move at the crease, none at v = 0
+                uv += meeting.before * (sv[j] / *crease);
+            else
+                uv += meeting.after;
+            const Eigen::Vector3d p = offsetPoint(isBefore ? before : after, uv.x(), uv.y(), distance);
             for (std::size_t c = 0; c < 3; ++c)
                 samples[c](static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) =
                     p[static_cast<Eigen::Index>(c)];
         }
+    }
     const Eigen::MatrixXd mu = samplesToPoles(ku, su);
     const Eigen::MatrixXd mv = samplesToPoles(kv, sv);
     std::array<Eigen::MatrixXd, 3> poles;

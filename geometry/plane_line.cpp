@@ -66,6 +66,28 @@ public:
         return {};
     }
 
+    /// The same line with a point of its own where it crosses the crease.
+    [[nodiscard]] std::vector<Vector2d> withCorners(const std::vector<Vector2d>& line, double crease) const {
+        constexpr double met = 1e-6;
+        std::vector<Vector2d> out;
+        for (std::size_t i = 0; i < line.size(); ++i) {
+            if (i > 0 && (line[i - 1].y() - crease) * (line[i].y() - crease) < 0 &&
+                std::abs(line[i - 1].y() - crease) > met && std::abs(line[i].y() - crease) > met) {
+                const double f = (crease - line[i - 1].y()) / (line[i].y() - line[i - 1].y());
+                Vector2d at(line[i - 1].x() + f * (line[i].x() - line[i - 1].x()), crease);
+                for (int k = 0; k < 12; ++k) {
+                    const double slope = m_plane.normal.dot(m_surface.jet(at.x(), crease).u);
+                    if (std::abs(slope) > 1e-9)
+                        at.x() -= off(at) / slope;
+                }
+                if (std::abs(off(at)) < met && std::abs(at.x() - line[i].x()) < 2 * stride)
+                    out.push_back(at);
+            }
+            out.push_back(line[i]);
+        }
+        return out;
+    }
+
 private:
     /// The last point inside, at most `far` mm along a line that leaves the hull within that.
     [[nodiscard]] std::optional<Vector2d>
@@ -154,6 +176,7 @@ std::vector<PlaneLine> planeLines(const TensorSurface& surface,
         if ((tracer.off(a) > 0) != (tracer.off(b) > 0))
             ends.push_back(tracer.crossing(a, b));
     }
+    const std::optional<double> crease = surface.crease();
     std::vector<PlaneLine> lines;
     while (!ends.empty()) {
         const Vector2d from = ends.back();
@@ -168,6 +191,8 @@ std::vector<PlaneLine> planeLines(const TensorSurface& surface,
         if (near != ends.end() && (*near - uv.back()).norm() < sameEnd)
             ends.erase(near);
         PlaneLine line;
+        if (crease)
+            uv = tracer.withCorners(uv, *crease);
         for (const Vector2d& at : uv)
             line.push_back(planeLinePoint(surface, plane, at));
         if (line.front().p.x() > line.back().p.x())

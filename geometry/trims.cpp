@@ -317,6 +317,15 @@ double areaInside(const TensorSurface& surface, const HullRegion& region) {
                                               0.0622535239386479,
                                               0.0271524594117541};
     const auto& b = region.boundary();
+    const auto from = [&](double u, double v0, double v1) {
+        double inner = 0;
+        for (std::size_t k = 0; k < 8; ++k)
+            for (const double s : {-1.0, 1.0})
+                inner += weight[k] *
+                         surface.jet(u, 0.5 * (v0 + v1) + 0.5 * (v1 - v0) * s * node[k]).cross().norm();
+        return 0.5 * (v1 - v0) * inner;
+    };
+    const std::optional<double> crease = surface.crease();
     double total = 0;
     for (std::size_t i = 0; i < b.size(); ++i) {
         const Eigen::Vector2d& p = b[i];
@@ -326,11 +335,7 @@ double areaInside(const TensorSurface& surface, const HullRegion& region) {
         const double v = 0.5 * (p.y() + q.y());
         if (du == 0 || v == 0)
             continue;
-        double inner = 0;
-        for (std::size_t k = 0; k < 8; ++k)
-            for (const double s : {-1.0, 1.0})
-                inner += weight[k] * surface.jet(u, 0.5 * v * (1 + s * node[k])).cross().norm();
-        total += du * 0.5 * v * inner;
+        total += du * (crease && v > *crease ? from(u, 0, *crease) + from(u, *crease, v) : from(u, 0, v));
     }
     return std::abs(total);
 }

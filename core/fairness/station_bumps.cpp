@@ -37,12 +37,13 @@ std::vector<Row> rowsOf(const LoftData& data, const SurfaceFit& fit) {
     for (std::size_t i = 0; i < data.points.size(); ++i) {
         const LoftPoint& p = data.points[i];
         const PointResidual& r = fit.residuals[i];
-        const bool body = p.kind == LoftPoint::Kind::Sheer || p.kind == LoftPoint::Kind::Section;
+        const bool body = p.kind == LoftPoint::Kind::Sheer || p.kind == LoftPoint::Kind::Section ||
+                          p.kind == LoftPoint::Kind::Knuckle;
         const int station = body ? p.station : -1;
         const auto add = [&](double ny, double nz, double sigma, double residual, double outward) {
             rows.push_back({{p.x, p.girth, ny, nz, sigma}, residual, outward, outward != 0.0 ? station : -1});
         };
-        if (p.girth == 0.0) {
+        if (p.girth == 0.0 || p.kind == LoftPoint::Kind::Knuckle) {
             if (p.weightY > 0)
                 add(1, 0, 1 / p.weightY, r.y, body ? r.ny : 0.0);
             if (p.weightZ > 0)

@@ -42,7 +42,7 @@ double robust(std::vector<double> v) {
 
 CellChecker::CellChecker(const HullTable& table, LoftData& data)
     : m_table(table), m_data(data),
-      m_fit(knots(data.x0 - 150, data.x1 + 150, 20), knots(-80, data.girthMax + 145, 10), stretch),
+      m_fit(knots(data.x0 - 150, data.x1 + 150, 20), girthKnots(data, 10), stretch),
       m_coupled(m_fit, fairness) {}
 
 bool CellChecker::isOut(const CellRef& c) const {
@@ -75,7 +75,24 @@ void CellChecker::startGirths() {
         }
         for (LoftPoint* p : waiting)
             p->girth = girth;
+        spreadAtKnuckle(static_cast<int>(s));
     }
+}
+
+void CellChecker::spreadAtKnuckle(int station) {
+    const auto of = [&](const LoftPoint& p) {
+        return p.station == station && p.kind != LoftPoint::Kind::Helper;
+    };
+    const auto corner = std::find_if(m_data.points.begin(), m_data.points.end(), [&](const LoftPoint& p) {
+        return of(p) && p.kind == LoftPoint::Kind::Knuckle;
+    });
+    if (corner == m_data.points.end())
+        return;
+    const double to = corner->girth;
+    for (LoftPoint& p : m_data.points)
+        if (of(p))
+            p.girth = girthParameter(p.girth, to, m_data.knuckle);
+    corner->girth = *m_data.knuckle;
 }
 
 bool CellChecker::fit() {
@@ -190,15 +207,17 @@ std::map<std::size_t, SuspectCell> CellChecker::judge() {
 }
 
 bool CellChecker::heightCell(const LoftPoint& p, const Row& r) {
-    if (p.kind == LoftPoint::Kind::Sheer)
+    if (p.kind == LoftPoint::Kind::Sheer || p.kind == LoftPoint::Kind::Knuckle)
         return r.nz == 1.0;
     return p.cell->kind == PointKind::Buttock || p.cell->kind == PointKind::Keel ||
            (p.cell->kind == PointKind::Point && !p.cell->diagonal && std::abs(r.nz) > std::abs(r.ny));
 }
 
-CellChecker::Place CellChecker::place(double u, double v) const {
+CellChecker::Place CellChecker::place(double u, double v, int side) const {
+    geometry::UniformKnots around = m_fit.knotsV();
+    around.side = side;
     const QuinticBasis bu = geometry::quinticBasis(m_fit.knotsU(), u);
-    const QuinticBasis bv = geometry::quinticBasis(m_fit.knotsV(), v);
+    const QuinticBasis bv = geometry::quinticBasis(around, v);
     const int nv = m_fit.knotsV().poles();
     Place s{};
     for (std::size_t i = 0; i < 6; ++i)
@@ -218,17 +237,18 @@ CellChecker::Place CellChecker::place(double u, double v) const {
 
 void CellChecker::reproject() {
     for (LoftPoint& p : m_data.points) {
-        if (p.kind == LoftPoint::Kind::Sheer || (p.kind == LoftPoint::Kind::Profile && p.girth == 0.0))
+        if (p.onGivenLine())
             continue;
         for (int k = 0; k < 6; ++k) {
-            const Place s = place(p.x, p.girth);
+            const Place s = place(p.x, p.girth, p.side);
             const double ey = p.y - s.y;
             const double ez = p.z - s.z;
             const double slope = s.yv * s.yv + s.zv * s.zv;
             const double den = slope - (s.yvv * ey + s.zvv * ez);
             const double step = (s.yv * ey + s.zv * ez) / (den > 0.3 * slope ? den : slope);
-            p.girth = std::clamp(
-                p.girth + std::clamp(step, -20.0, 20.0), m_fit.knotsV().first, m_fit.knotsV().last());
+            p.girth = std::clamp(p.girth + std::clamp(step, -20.0, 20.0),
+                                 p.side > 0 ? *m_data.knuckle : m_fit.knotsV().first,
+                                 p.side < 0 ? *m_data.knuckle : m_fit.knotsV().last());
         }
     }
 }
@@ -240,10 +260,9 @@ std::vector<CellChecker::Row> CellChecker::equations(bool both, double tangentia
         const bool keel = p.kind == LoftPoint::Kind::Keel || p.kind == LoftPoint::Kind::Profile;
         const double sy = keel ? onCentre : m_data.sigma;
         const double sz = m_data.sigma;
-        const bool fixed =
-            p.kind == LoftPoint::Kind::Sheer || (p.kind == LoftPoint::Kind::Profile && p.girth == 0.0);
+        const bool fixed = p.onGivenLine();
         const bool data = p.kind != LoftPoint::Kind::Helper;
-        const Place s = m_haveSurface ? place(p.x, p.girth) : Place{};
+        const Place s = m_haveSurface ? place(p.x, p.girth, p.side) : Place{};
         if (both || fixed) {
             if (!isOut({i, false}))
                 rows.push_back({{p.x, p.girth, 1, 0, sy}, {i, false}, p.y, p.y - s.y, data});
@@ -274,8 +293,9 @@ std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c) const {
     s.height = c.height && !(p.cell && p.cell->diagonal);
     s.printed = valueOf(p, c.height);
     const Eigen::Vector2d way = wayOf(p, c.height);
-    double v = 0;
-    if (p.kind != LoftPoint::Kind::Sheer) {
+    const bool fixed = p.kind == LoftPoint::Kind::Sheer || p.kind == LoftPoint::Kind::Knuckle;
+    double v = p.kind == LoftPoint::Kind::Knuckle ? *m_data.knuckle : 0.0;
+    if (!fixed) {
         const auto off = [&](double at) {
             const Place q = place(p.x, at);
             return way.x() * (q.z - p.z) - way.y() * (q.y - p.y);
@@ -300,7 +320,7 @@ std::optional<SuspectCell> CellChecker::onOwnLine(const CellRef& c) const {
     const Place q = place(p.x, v);
     CoupledRow r{p.x, v, c.height ? 0.0 : 1.0, c.height ? 1.0 : 0.0, m_data.sigma};
     double g = 1;
-    if (p.kind != LoftPoint::Kind::Sheer) {
+    if (!fixed) {
         const double len = std::hypot(q.yv, q.zv);
         r.ny = -q.zv / len;
         r.nz = q.yv / len;

@@ -73,7 +73,9 @@ private:
     };
 
     [[nodiscard]] static bool heightCell(const LoftPoint& p, const Row& r);
-    [[nodiscard]] Place place(double u, double v) const;
+    /// @param side  of the knuckle, as LoftPoint::side
+    [[nodiscard]] Place place(double u, double v, int side = 0) const;
+    void spreadAtKnuckle(int station);
     void reproject();
     /// The rows of the present state: y and z of each point, or its distance along the section's normal.
     [[nodiscard]] std::vector<Row> equations(bool both, double tangential) const;

@@ -110,6 +110,10 @@ std::optional<std::string> neighbour(const HullTable& table, const LoftPoint& p,
             if (s.keel && same(valueOf(*s.keel)))
                 return words;
             break;
+        case PointKind::Knuckle:
+            if (s.knuckle && same(valueOf(*s.knuckle)))
+                return words;
+            break;
         default:
             for (const TablePoint& q : s.points)
                 if (onOneLine(q, *p.cell, cell.height) && same(valueOf(q)))

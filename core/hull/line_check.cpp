@@ -97,7 +97,7 @@ void outOfOrder(const HullTable& table, const LoftData& data, std::vector<CellRe
         std::optional<std::size_t> keel;
         for (std::size_t i = 0; i < data.points.size(); ++i)
             if (const LoftPoint& p = data.points[i]; p.cell && p.station == static_cast<int>(st)) {
-                if (p.kind == LoftPoint::Kind::Section)
+                if (p.kind == LoftPoint::Kind::Section || p.kind == LoftPoint::Kind::Knuckle)
                     points.push_back(i);
                 else
                     (p.kind == LoftPoint::Kind::Sheer ? sheer : keel) = i;
@@ -143,7 +143,7 @@ std::vector<CellRef> standOut(const HullTable& table, const LoftData& data) {
         switch (p.cell->kind) {
         case PointKind::Waterline:
             lines[{0, std::lround(p.z * 100)}].push_back({x, p.y, {i, false}});
-            sections[p.station].push_back({p.z, p.y, {i, false}});
+            sections[2 * p.station + (p.side > 0 ? 1 : 0)].push_back({p.z, p.y, {i, false}});
             break;
         case PointKind::Buttock:
             lines[{1, std::lround(p.y * 100)}].push_back({x, p.z, {i, true}});
@@ -154,6 +154,10 @@ std::vector<CellRef> standOut(const HullTable& table, const LoftData& data) {
             break;
         case PointKind::Keel:
             lines[{4, 0}].push_back({x, p.z, {i, true}});
+            break;
+        case PointKind::Knuckle:
+            lines[{5, 0}].push_back({x, p.y, {i, false}});
+            lines[{6, 0}].push_back({x, p.z, {i, true}});
             break;
         case PointKind::Point:
             break;

@@ -76,7 +76,8 @@ stillDoubted(const HullTable& table, const LoftedHull& before, const LoftData& d
             if (p.cell == nullptr || p.cell->kind != d.kind)
                 continue;
             const Station& s = table.stations[static_cast<std::size_t>(p.station)];
-            const bool listed = d.kind != PointKind::Sheer && d.kind != PointKind::Keel;
+            const bool listed =
+                d.kind != PointKind::Sheer && d.kind != PointKind::Keel && d.kind != PointKind::Knuckle;
             if (listed && (d.point >= s.points.size() || p.cell != &s.points[d.point]))
                 continue;
             const double value = p.cell->diagonal ? p.cell->diagonal->distance

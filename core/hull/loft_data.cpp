@@ -8,6 +8,7 @@ namespace sheerlay::core {
 namespace {
 
 constexpr double onCentreSpread = 0.1; // mm: a stem or keel point is on the centreplane by definition
+constexpr double leastPanel = 40.0;    // mm of girth: two strips at the least above a knuckle
 
 /// Half-breadth of the keel cell, or the siding where the table leaves it out.
 double keelHalfBreadth(const TablePoint& keel, double siding) {
@@ -44,7 +45,24 @@ geometry::HalfSiding sidingOf(const HullTable& table) {
     return geometry::HalfSiding(std::move(points));
 }
 
-/// Section points from sheer to keel; waterline and buttock points of one station mix.
+double distanceTo(const TablePoint& a, const TablePoint& b, const TablePoint& p) {
+    const Eigen::Vector2d along(b.halfBreadth - a.halfBreadth, b.height - a.height);
+    const Eigen::Vector2d off(p.halfBreadth - a.halfBreadth, p.height - a.height);
+    const double f = std::clamp(off.dot(along) / std::max(along.squaredNorm(), 1e-12), 0.0, 1.0);
+    return (off - f * along).norm();
+}
+
+/// True where a point lies on the bottom: nearer to the straight way from knuckle to keel than to that from
+/// sheer to knuckle.
+bool belowKnuckle(const Station& s, const TablePoint& p) {
+    TablePoint keel;
+    keel.height = s.keel ? s.keel->height : std::min(s.knuckle->height, p.height);
+    keel.halfBreadth = s.keel ? s.keel->halfBreadth : 0.0;
+    return distanceTo(*s.knuckle, keel, p) < distanceTo(s.sheer, *s.knuckle, p);
+}
+
+/// Section points from sheer to keel; waterline and buttock points of one station mix. Those on the bottom
+/// below a knuckle go inward, be it level.
 std::vector<const TablePoint*> ordered(const Station& s) {
     std::vector<const TablePoint*> list;
     for (const TablePoint& p : s.points)
@@ -52,6 +70,14 @@ std::vector<const TablePoint*> ordered(const Station& s) {
     std::stable_sort(list.begin(), list.end(), [](const TablePoint* a, const TablePoint* b) {
         return a->height != b->height ? a->height > b->height : a->halfBreadth > b->halfBreadth;
     });
+    if (!s.knuckle)
+        return list;
+    const auto bottom = std::stable_partition(
+        list.begin(), list.end(), [&](const TablePoint* p) { return !belowKnuckle(s, *p); });
+    std::stable_sort(bottom, list.end(), [](const TablePoint* a, const TablePoint* b) {
+        return a->halfBreadth > b->halfBreadth;
+    });
+    list.insert(bottom, &*s.knuckle);
     return list;
 }
 
@@ -104,7 +130,84 @@ void addStemHelpers(LoftData& data, const Station& s, int index, double weight) 
     }
 }
 
+/// Where a station gives nothing between sheer and knuckle, or knuckle and keel, its section is straight.
+void addStraightHelpers(LoftData& data, int station, double weight) {
+    std::vector<LoftPoint> corners;
+    std::vector<int> between(3, 0);
+    for (const LoftPoint& p : data.points) {
+        if (p.station != station || p.kind == LoftPoint::Kind::Helper)
+            continue;
+        if (p.kind == LoftPoint::Kind::Section)
+            ++between[static_cast<std::size_t>(p.side + 1)];
+        else
+            corners.push_back(p);
+    }
+    for (std::size_t k = 1; k < corners.size(); ++k) {
+        const int side = k == 1 ? -1 : 1;
+        if (between[static_cast<std::size_t>(side + 1)] > 0)
+            continue;
+        for (const double f : {1.0 / 3, 2.0 / 3}) {
+            const auto at = [&](double LoftPoint::*of) {
+                return corners[k - 1].*of + f * (corners[k].*of - corners[k - 1].*of);
+            };
+            LoftPoint helper;
+            helper.kind = LoftPoint::Kind::Helper;
+            helper.station = station;
+            helper.x = corners[k].x;
+            helper.y = at(&LoftPoint::y);
+            helper.z = at(&LoftPoint::z);
+            helper.girth = at(&LoftPoint::girth);
+            helper.weightY = helper.weightZ = weight;
+            helper.side = side;
+            data.points.push_back(helper);
+        }
+    }
+}
+
+/// Gives the knuckle one v along the whole boat and all girths theirs.
+/// @return words where it comes so near to sheer or keel that nothing is left to plank there
+std::optional<std::string>
+placeKnuckle(const HullTable& table, const std::vector<Known>& knuckle, LoftData& data) {
+    std::vector<double> girths;
+    for (const Known& k : knuckle)
+        girths.push_back(k.girth);
+    data.knuckle = median(girths);
+    for (const LoftPoint& p : data.points) {
+        if (p.kind != LoftPoint::Kind::Knuckle)
+            continue;
+        const Station& s = table.stations[static_cast<std::size_t>(p.station)];
+        if (p.girth < leastPanel || p.girth < 0.3 * *data.knuckle)
+            return "at station x " + s.printedX +
+                   " the knuckle comes so near the sheer that no panel of planking is left above it; a "
+                   "knuckle that runs into the sheer can't be lofted";
+    }
+    data.girthMax = 0;
+    for (LoftPoint& p : data.points) {
+        if (p.kind == LoftPoint::Kind::Knuckle)
+            p.girth = *data.knuckle;
+        else if (p.girth > 0)
+            p.girth = girthParameter(p.girth, between(knuckle, p.x).girth, data.knuckle);
+        data.girthMax = std::max(data.girthMax, p.girth);
+    }
+    return std::nullopt;
+}
+
 } // namespace
+
+geometry::UniformKnots girthKnots(const LoftData& data, int spans) {
+    constexpr double above = 80.0; // mm of the surface above the sheer
+    constexpr double past = 145.0; // mm of girth past the keel
+    const double last = data.girthMax + past;
+    const double step = (last + above) / spans;
+    if (!data.knuckle)
+        return {-above, step, spans};
+    const double v = *data.knuckle;
+    const int down = std::max(3, static_cast<int>(std::lround(v / step)));
+    const double own = v / down;
+    const int up = static_cast<int>(std::ceil(above / own));
+    const int rest = std::max(3, static_cast<int>(std::ceil((last - v) / own)));
+    return {-up * own, own, up + down + rest, up + down};
+}
 
 Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
     if (table.stations.size() < 3)
@@ -127,6 +230,7 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
     std::stable_sort(
         profile.begin(), profile.end(), [](const Known& a, const Known& b) { return a.x < b.x; });
 
+    std::vector<Known> knuckle;
     for (std::size_t i = 0; i < table.stations.size(); ++i) {
         const Station& s = table.stations[i];
         const auto index = static_cast<int>(i);
@@ -142,10 +246,17 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
             z = toZ;
             return girth;
         };
+        int side = table.knuckled() ? -1 : 0; // a station without lies on the stem above it
         for (const TablePoint* p : ordered(s)) {
             const double g = walk(p->halfBreadth, p->height);
+            const bool corner = p->kind == PointKind::Knuckle;
+            const auto kind = corner ? LoftPoint::Kind::Knuckle : LoftPoint::Kind::Section;
             data.points.push_back(
-                {LoftPoint::Kind::Section, index, p, s.x, p->halfBreadth, p->height, g, w, w});
+                {kind, index, p, s.x, p->halfBreadth, p->height, g, w, w, corner ? 0 : side});
+            if (!corner)
+                continue;
+            side = 1;
+            knuckle.push_back({s.x, p->halfBreadth, p->height, g});
         }
         if (s.keel) {
             const double half = keelHalfBreadth(*s.keel, table.halfSiding);
@@ -158,7 +269,8 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
                                    s.keel->height,
                                    g,
                                    1 / onCentreSpread,
-                                   w});
+                                   w,
+                                   s.knuckle ? 1 : 0});
             keel.push_back({s.x, half, s.keel->height, g});
         } else if (standsOnStem(s, table)) {
             addStemHelpers(data, s, index, w);
@@ -166,6 +278,8 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
             const double zk = between(profile, s.x).z;
             keel.push_back({s.x, 0, zk, walk(data.trims.siding.at(s.x), zk)});
         }
+        if (s.knuckle)
+            addStraightHelpers(data, index, w);
         data.girthMax = std::max(data.girthMax, girth);
     }
     if (keel.empty())
@@ -213,6 +327,10 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
         data.points.push_back(
             {LoftPoint::Kind::Profile, -1, nullptr, p.x, y, p.height, girth, 1 / onCentreSpread, w});
     }
+
+    if (!knuckle.empty())
+        if (const auto fault = placeKnuckle(table, knuckle, data))
+            return unexpected(*fault);
 
     data.x0 = data.x1 = data.points.front().x;
     for (const LoftPoint& p : data.points) {

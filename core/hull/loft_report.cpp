@@ -1,11 +1,13 @@
 #include "core/hull/loft_report.hpp"
 
+#include "core/hull/knuckle.hpp"
 #include "core/hull/likely_slip.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 namespace sheerlay::core {
@@ -35,8 +37,7 @@ void residualsPerStation(const HullTable& table,
         StationResidual& r = p.station < 0 ? list.back() : list[static_cast<std::size_t>(p.station)];
         double& sum = squares[p.station < 0 ? list.size() - 1 : static_cast<std::size_t>(p.station)];
         const PointResidual& e = fit.residuals[i];
-        const double size =
-            p.kind == LoftPoint::Kind::Sheer ? std::hypot(e.y, e.z) * (e.normal < 0 ? -1 : 1) : e.normal;
+        const double size = p.onGivenLine() ? std::hypot(e.y, e.z) * (e.normal < 0 ? -1 : 1) : e.normal;
         sum += size * size;
         ++r.points;
         if (std::abs(size) > std::abs(r.max))
@@ -140,6 +141,9 @@ void suspectCells(const HullTable& table,
         case PointKind::Keel:
             where = c.height ? "keel height" : "keel half-breadth";
             break;
+        case PointKind::Knuckle:
+            where = c.height ? "knuckle height" : "knuckle half-breadth";
+            break;
         case PointKind::Waterline:
             where = "half-breadth at the waterline " + line;
             break;
@@ -198,6 +202,59 @@ void levelKeels(const HullTable& table, const SurfaceFit& fit, LoftedHull& hull)
                                  "to 1 percent and the shutter's width as unknown."});
 }
 
+/// Stations whose section is drawn straight between the knuckle and its neighbour for want of a number.
+void straightPanels(const HullTable& table, const LoftData& data, LoftedHull& hull) {
+    for (const int side : {-1, 1}) {
+        std::string names;
+        int last = -1;
+        for (const LoftPoint& p : data.points)
+            if (p.kind == LoftPoint::Kind::Helper && p.side == side && p.station >= 0 && p.station != last) {
+                last = p.station;
+                names +=
+                    (names.empty() ? "" : ", ") + table.stations[static_cast<std::size_t>(last)].printedX;
+            }
+        if (!names.empty())
+            hull.findings.push_back(
+                {Level::Note,
+                 "panel-straight",
+                 std::nullopt,
+                 std::nullopt,
+                 std::string("Between ") + (side < 0 ? "sheer and knuckle" : "knuckle and keel") +
+                     " the table has no number at x " + names +
+                     "; the section is drawn straight there. One point a station would settle it."});
+    }
+}
+
+/// How sharply the knuckle turns, and where it is so soft that it need be none.
+void knuckle(LoftedHull& hull) {
+    const std::vector<KnucklePlace> line = knuckleLine(hull.drawn);
+    if (line.empty())
+        return;
+    const auto softer = [](const KnucklePlace& a, const KnucklePlace& b) { return a.turn < b.turn; };
+    const auto [least, most] = std::minmax_element(line.begin(), line.end(), softer);
+    const auto degrees = [](double rad) {
+        return std::to_string(std::lround(rad * 180 / std::numbers::pi)) + " degrees";
+    };
+    hull.findings.push_back({Level::Note,
+                             "knuckle",
+                             std::nullopt,
+                             most->p.x(),
+                             "At the knuckle sides and bottom meet at an angle: they turn by " +
+                                 degrees(least->turn) + " at x " + bothUnits(least->p.x()) + " and " +
+                                 degrees(most->turn) + " at x " + bothUnits(most->p.x()) +
+                                 ". The moulds have a sharp corner there."});
+    if (least->turn < softKnuckle)
+        hull.findings.push_back(
+            {Level::Caution,
+             "knuckle-soft",
+             std::nullopt,
+             least->p.x(),
+             "Near x " + bothUnits(least->p.x()) + " the knuckle turns by " + degrees(least->turn) + " only" +
+                 (least->turn < 0 ? ", hollow instead of outward; look at the knuckle's numbers there."
+                                  : "; strips could lie over that. If it is as soft all along, leave the "
+                                    "knuckle out of the table and the hull is planked in one.")});
+}
+
 } // namespace
 
 void reportLoft(const HullTable& table,
@@ -209,6 +266,8 @@ void reportLoft(const HullTable& table,
     suspectCells(table, data, suspects, hull);
     levelKeels(table, fit, hull);
     lastGaps(table, data, hull);
+    straightPanels(table, data, hull);
+    knuckle(hull);
     hull.findings = heaviestFirst(std::move(hull.findings));
 }
 

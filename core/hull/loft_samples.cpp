@@ -37,6 +37,7 @@ std::vector<Number> numbersOf(const LoftPoint& p, std::size_t index) {
         return {{index, Number::Z}};
     case PointKind::Sheer:
     case PointKind::Point:
+    case PointKind::Knuckle:
         break;
     }
     return {{index, Number::Y}, {index, Number::Z}};
@@ -109,7 +110,7 @@ Expected<LoftSampler, std::string> LoftSampler::prepare(const Project& project, 
             return rows.size() - 1;
         };
         std::vector<std::size_t> of;
-        if (p.girth == 0.0) { // on the sheer, which is v = 0
+        if (p.girth == 0.0 || p.kind == LoftPoint::Kind::Knuckle) { // on a line of known v
             if (p.weightY > 0)
                 of.push_back(add(1, 0, 1 / p.weightY));
             if (p.weightZ > 0)

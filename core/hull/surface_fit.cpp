@@ -11,8 +11,6 @@ namespace {
 
 constexpr double stemPad = 150.0;    // mm the surface goes on past a stem
 constexpr double transomPad = 300.0; // mm past a transom, where rows do not close in
-constexpr double sheerPad = 80.0;    // mm above the sheer
-constexpr double keelPad = 145.0;    // mm of girth past the keel
 constexpr double stretch = 3.0;      // x is shrunk by this in the fairness integral
 constexpr int spansAlong = 36;
 constexpr int spansAround = 20;
@@ -26,7 +24,7 @@ public:
         : m_data(data), m_fit(knots(data.x0 - (data.bowTransom ? transomPad : stemPad),
                                     data.x1 + (data.sternTransom ? transomPad : stemPad),
                                     spansAlong),
-                              knots(-sheerPad, data.girthMax + keelPad, spansAround),
+                              girthKnots(data, spansAround),
                               stretch) {}
 
     static geometry::UniformKnots knots(double a, double b, int spans) { return {a, (b - a) / spans, spans}; }
@@ -53,6 +51,8 @@ public:
         for (std::size_t i = 0; i < y.size(); ++i)
             poles[i] = {m_fit.knotsU().greville(static_cast<int>(i / nv)), y[i], z[i]};
         m_surface = geometry::TensorSurface(m_fit.knotsU(), m_fit.knotsV(), std::move(poles));
+        m_above = m_surface.oneSide(-1);
+        m_below = m_surface.oneSide(+1);
         m_haveSurface = true;
         return true;
     }
@@ -80,8 +80,9 @@ public:
             if (fixedGirth(p))
                 continue;
             double v = p.girth;
+            const geometry::TensorSurface& surface = p.side < 0 ? m_above : p.side > 0 ? m_below : m_surface;
             for (int i = 0; i < 6; ++i) {
-                const geometry::SurfaceJet j = m_surface.jet(p.x, v);
+                const geometry::SurfaceJet j = surface.jet(p.x, v);
                 const double ey = p.y - j.p.y();
                 const double ez = p.z - j.p.z();
                 const double slope = j.v.y() * j.v.y() + j.v.z() * j.v.z();
@@ -89,7 +90,9 @@ public:
                 // full Newton where it is safe, Gauss-Newton near a centre of curvature
                 const double den = slope - curve > 0.3 * slope ? slope - curve : slope;
                 const double step = std::clamp((j.v.y() * ey + j.v.z() * ez) / den, -20.0, 20.0);
-                v = std::clamp(v + step, m_fit.knotsV().first, m_fit.knotsV().last());
+                v = std::clamp(v + step,
+                               p.side > 0 ? *m_data.knuckle : m_fit.knotsV().first,
+                               p.side < 0 ? *m_data.knuckle : m_fit.knotsV().last());
                 if (std::abs(step) < 1e-7)
                     break;
             }
@@ -100,8 +103,7 @@ public:
     }
 
     [[nodiscard]] static bool fixedGirth(const LoftPoint& p) {
-        return p.kind == LoftPoint::Kind::Sheer || p.station == outsideBoat ||
-               (p.kind == LoftPoint::Kind::Profile && p.girth == 0.0);
+        return p.onGivenLine() || p.station == outsideBoat;
     }
 
     [[nodiscard]] std::vector<PointResidual> residuals() const {
@@ -242,6 +244,7 @@ public:
     LoftData& m_data;
     geometry::FairFit m_fit;
     geometry::TensorSurface m_surface;
+    geometry::TensorSurface m_above, m_below; ///< its sides of the knuckle
     bool m_haveSurface = false;
     std::set<int> m_level;
     double m_loosest = 1e300;     ///< smallest weight judged yet

@@ -249,7 +249,7 @@ CellSearch searchCells(const HullTable& table, LoftData& data) {
 void setAside(const std::vector<SuspectCell>& suspects, LoftData& data) {
     for (const SuspectCell& s : suspects) {
         LoftPoint& p = data.points[s.point];
-        if (s.setAside && p.kind != LoftPoint::Kind::Sheer)
+        if (s.setAside && p.kind != LoftPoint::Kind::Sheer && p.kind != LoftPoint::Kind::Knuckle)
             p.weightY = p.weightZ = 0;
         else if (s.setAside)
             (s.height ? p.weightZ : p.weightY) = 0;

@@ -46,6 +46,11 @@ SectionWalk walkSection(const TrimmedSurface& h, double x, double step) {
         const Vector3d p = h.surface.point(uv.x(), uv.y());
         return std::abs(p.x() - x) < 1e-6 && inside(h, uv, p);
     };
+    // a corner is a point of the section, whatever the steps are
+    const double corner = h.surface.crease().value_or(vEnd + 2 * step);
+    const auto after = [&](double from) {
+        return from < corner && from + step > corner ? corner : from + step;
+    };
     const auto push = [&](const Vector2d& uv) {
         const Vector3d p = h.surface.point(uv.x(), uv.y());
         walk.girth.push_back(walk.points.empty() ? 0.0 : walk.girth.back() + (p - walk.points.back()).norm());
@@ -55,7 +60,8 @@ SectionWalk walkSection(const TrimmedSurface& h, double x, double step) {
     // near a raked end the section may begin below the sheer
     double v = 0;
     bool in = false;
-    for (; v <= vEnd && !in; v += step) {
+    double before = 0;
+    for (; v <= vEnd && !in; before = v, v = after(v)) {
         const Vector2d uv = at(v);
         in = holds(uv) && h.outline.region.contains(uv.x(), uv.y() + 1e-6);
         if (in)
@@ -78,9 +84,9 @@ SectionWalk walkSection(const TrimmedSurface& h, double x, double step) {
         return good;
     };
     if (v > 0)
-        push(boundary({u, v}, v - step));
+        push(boundary({u, v}, before));
     Vector2d last(u, v);
-    for (; v <= vEnd; v += step) {
+    for (; v <= vEnd; v = after(v)) {
         const Vector2d uv = at(v);
         if (!holds(uv)) {
             push(boundary(last, v));

@@ -1,5 +1,6 @@
 #include "core/lines_drawing/lines_parts.hpp"
 
+#include "core/hull/knuckle.hpp"
 #include "core/hull/station_names.hpp"
 #include "core/units/length.hpp"
 #include "core/words/say.hpp"
@@ -37,6 +38,8 @@ DrawnLines drawnLines(const Project& project, const LoftedHull& hull, Units unit
             if (std::abs(boat.trims.value(trim, uv.y(), p)) < 0.05)
                 (trim == geometry::Trim::BowPlane ? drawn.bowTransom : drawn.sternTransom).push_back(p);
     }
+    for (const KnucklePlace& k : knuckleLine(boat))
+        drawn.knuckle.push_back(k.p);
     for (const HullLine& line : drawn.lines)
         for (const HullLinePoint& q : line.points) {
             drawn.bow = std::min(drawn.bow, q.p.x());
@@ -86,10 +89,10 @@ void LinesParts::name(const PaperLine& points, const HullLine& line, const std::
     m_pen.labelOn(points, text, first + step * static_cast<double>(line.index), colour);
 }
 
-void LinesParts::transoms(const LinesView& view, bool fromAbove) {
-    for (const auto* transom : {&m_lines.bowTransom, &m_lines.sternTransom}) {
+void LinesParts::edges(const LinesView& view, bool fromAbove) {
+    for (const auto* line : {&m_lines.bowTransom, &m_lines.sternTransom, &m_lines.knuckle}) {
         PaperLine edge;
-        for (const Vector3d& p : *transom)
+        for (const Vector3d& p : *line)
             edge.push_back(view.at(p.x(), fromAbove ? p.y() : p.z()));
         m_pen.line(edge, LineKind::Visible);
     }
@@ -112,7 +115,7 @@ void LinesParts::profile(const LinesView& view) {
             name(side(line), line, length(m_lines.choices.buttocks[line.index]), colours::cedar);
         } else if (line.family == LineFamily::SheerProfile || line.family == LineFamily::Keel)
             m_pen.line(side(line), LineKind::Visible);
-    transoms(view, false);
+    edges(view, false);
 }
 
 void LinesParts::halfBreadths(const LinesView& view) {
@@ -132,7 +135,7 @@ void LinesParts::halfBreadths(const LinesView& view) {
             name(above(line), line, length(m_lines.choices.waterlines[line.index]), colours::lineBlue);
         } else if (line.family == LineFamily::SheerPlan)
             m_pen.line(above(line), LineKind::Visible);
-    transoms(view, true);
+    edges(view, true);
 }
 
 std::string LinesParts::letter(std::size_t index) {

@@ -19,6 +19,7 @@ struct DrawnLines {
     std::vector<std::string> names; ///< of the choices' stations
     std::vector<HullLine> lines;
     std::vector<Eigen::Vector3d> bowTransom, sternTransom; ///< edges; empty where there is none
+    std::vector<Eigen::Vector3d> knuckle;                  ///< empty where there is none
     double bow = 1e9, stern = -1e9;                        ///< x of the ends
     double low = 0.0, high = -1e9;                         ///< heights; the base line at 0 is among them
     double broad = 0.0;                                    ///< largest half-breadth
@@ -53,7 +54,8 @@ private:
     void across(const LinesView& view, const std::vector<double>& levels, Colour colour);
     void upright(const LinesView& view, double from, double to);
     void name(const PaperLine& points, const HullLine& line, const std::string& text, Colour colour);
-    void transoms(const LinesView& view, bool fromAbove);
+    /// Transoms and knuckle.
+    void edges(const LinesView& view, bool fromAbove);
     void bodyGrid(const LinesView& view);
     void bodyDiagonals(const LinesView& view);
     void bodySections(const LinesView& view);

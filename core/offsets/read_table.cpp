@@ -47,6 +47,8 @@ std::optional<FileMessage> impossibleSize(const Project& project, const std::str
         look(station.sheer);
         if (station.keel)
             look(*station.keel);
+        if (station.knuckle)
+            look(*station.knuckle);
         for (const TablePoint& point : station.points)
             look(point);
     }

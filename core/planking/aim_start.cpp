@@ -67,7 +67,8 @@ bool worse(const LaidScore& score, const LaidScore& than) {
 }
 
 bool movable(const Plan& plan, double shift) {
-    return plan.start.kind != StartLine::Kind::Sheer && plan.start.girth + shift > 0;
+    return (plan.start.kind == StartLine::Kind::Geodesic || plan.start.kind == StartLine::Kind::Bent) &&
+           plan.start.girth + shift > 0;
 }
 
 } // namespace

@@ -17,7 +17,7 @@ Strip centrePiece(const RowPiece& piece, int row, const LayingContext& context) 
         strip.upperEdge.push_back(p.p);
         strip.lowerEdge.emplace_back(p.p.x(), -p.p.y(), p.p.z());
     }
-    const geometry::TensorSurface& surface = context.hull->laid.surface;
+    const geometry::TensorSurface& surface = context.part->surface;
     // the keel line laid straight: by symmetry it has no edge bend
     std::vector<double> along;
     double s = 0;

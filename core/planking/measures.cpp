@@ -14,7 +14,7 @@ constexpr double straight = 1e-9;   // 1/mm: no radius is told below this
 } // namespace
 
 void measureStrip(Strip& strip, const RowPiece& piece, const RowMesh& mesh, const LayingContext& context) {
-    const geometry::TensorSurface& surface = context.hull->laid.surface;
+    const geometry::TensorSurface& surface = context.part->surface;
     const auto& source = piece.goodLine(mesh);
     double s = 0;
     strip.middle.reserve(piece.middle.size());

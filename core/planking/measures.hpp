@@ -13,7 +13,8 @@ namespace sheerlay::core {
 struct LayingContext {
     const Project* project = nullptr;
     const LoftedHull* hull = nullptr;
-    const TrimmedSurface* part = nullptr; ///< what the rows are cut by: the laid hull, or its bottom alone
+    const TrimmedSurface* part =
+        nullptr; ///< what the rows lie on and are cut by: the laid hull, or a part of it
     const Strength* strength = nullptr;
     double bay = 305.0;     ///< mm, mould spacing that forces are reckoned over
     std::stop_token stop{}; ///< asks to give up; what was laid so far is then of no use

@@ -1,5 +1,6 @@
 #include "core/planking/plan_json.hpp"
 
+#include "core/hull/knuckle.hpp"
 #include "core/planking/plan_findings.hpp"
 #include "core/planking/plan_words.hpp"
 #include "core/units/json_text.hpp"
@@ -81,9 +82,10 @@ Json finding(const Finding& f) {
 Json startLine(const StartLine& line) {
     const char* name = line.kind == StartLine::Kind::Sheer      ? "sheer"
                        : line.kind == StartLine::Kind::Geodesic ? "geodesic"
+                       : line.kind == StartLine::Kind::Knuckle  ? "knuckle"
                                                                 : "bent";
     Json json = {{"line", name}};
-    if (line.kind != StartLine::Kind::Sheer)
+    if (line.kind == StartLine::Kind::Geodesic || line.kind == StartLine::Kind::Bent)
         json["girth"] = tidy(line.girth);
     if (line.shift != 0.0)
         json["shift"] = tidy(line.shift);
@@ -232,6 +234,15 @@ std::string planToJson(const Project& project, const LoftedHull& hull, const Pla
           {"largest_overlap", plan.coverage.largestOverlap}}},
         {"findings", std::move(findings)},
         {"timing_ms", {{"loft", hull.milliseconds}, {"plan", plan.milliseconds}}}};
+    if (const auto line = knuckleLine(laid); !line.empty()) {
+        std::vector<Eigen::Vector3d> places;
+        Json turns = Json::array();
+        for (const KnucklePlace& k : line) {
+            places.push_back(k.p);
+            turns.push_back(tidy(k.turn * degrees));
+        }
+        json["hull"]["knuckle"] = {{"points", points(places)}, {"turn_deg", std::move(turns)}};
+    }
     if (plan.tapers)
         json["tapers"] = tapers(*plan.tapers);
     if (plan.uncertainty)

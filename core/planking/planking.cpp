@@ -3,6 +3,7 @@
 #include "core/planking/accent_rows.hpp"
 #include "core/planking/aim_start.hpp"
 #include "core/planking/herringbone.hpp"
+#include "core/planking/knuckle_rows.hpp"
 #include "core/planking/laying_order.hpp"
 #include "core/planking/plan_findings.hpp"
 #include "core/planking/start_search.hpp"
@@ -58,7 +59,8 @@ Expected<Plan, PlanError> layWhole(const StartLine& start,
     if (!boat)
         return unexpected(boat.error());
     Plan plan = std::move(boat->plan);
-    if (context.project->planking.shutter && !measured)
+    const bool movable = start.kind != StartLine::Kind::Knuckle;
+    if (context.project->planking.shutter && !measured && movable)
         aimShutter(*boat, context, empty, plan);
     else if (context.project->planking.start.kind == StartLine::Kind::Easiest && empty.accentRows.empty() &&
              !measured)
@@ -90,6 +92,8 @@ Expected<Plan, PlanError> plank(const Project& project,
     context.stop = watch.stop;
 
     StartLine start = project.planking.start;
+    if (const auto fault = knuckleFault(project, hull))
+        return unexpected(PlanError{*fault});
     if (start.kind == StartLine::Kind::Easiest) {
         StartSearch search = searchStart(hull, project.strips, 2, watch.progress, watch.stop);
         if (stopped())
@@ -131,7 +135,10 @@ Expected<Plan, PlanError> plank(const Project& project,
     tellStealers(hull, plan);
     if (!plan.candidates.empty())
         tellStart(plan.candidates, plan);
-    const bool ownStart = project.planking.start.kind != StartLine::Kind::Easiest;
+    if (start.kind == StartLine::Kind::Knuckle)
+        tellKnuckle(project, hull, plan);
+    const bool ownStart = project.planking.start.kind != StartLine::Kind::Easiest &&
+                          project.planking.start.kind != StartLine::Kind::Knuckle;
     const bool free = ownStart && !measured && !project.planking.shutter; // else it is moved already, or held
     findInPlan(project, plan, free ? moveForTop(context, empty, plan) : std::nullopt);
     plan.milliseconds =

@@ -55,6 +55,8 @@ Project halved(Project project) {
 std::string startText(const StartLine& line) {
     if (line.kind == StartLine::Kind::Sheer)
         return "along the sheer";
+    if (line.kind == StartLine::Kind::Knuckle)
+        return "along the knuckle";
     return bothUnits(line.girth) + " below the sheer around the widest section, " +
            (line.kind == StartLine::Kind::Geodesic ? "with a strip that lies without edge bend"
                                                    : "along the bent line that \"easiest\" finds");
@@ -89,6 +91,10 @@ findRemedy(const Project& project, const LoftedHull& hull, const Plan& plan, std
     tapered.planking.taper = Taper::Anywhere;
     if (project.planking.taper != Taper::Anywhere && attempt(Remedy::Taper, tapered))
         return tried;
+    if (plan.start.kind == StartLine::Kind::Knuckle) { // which stays where it is
+        attempt(Remedy::NarrowerStrips, halved(tapered));
+        return tried;
+    }
     const StartSearch search = searchStart(hull, project.strips, 2, {}, stop);
     if (search.candidates.empty() || search.cancelled)
         return tried;

@@ -14,18 +14,18 @@ using geometry::MasterNode;
 
 constexpr double insideDomain = 2.0; // mm the line stays clear of the surface's own end
 
-/// The sheer itself: the surface's line v = 0, at equal arc lengths.
-std::vector<MasterNode> alongSheer(const TrimmedSurface& hull, double spacing) {
+/// The surface's line of one v, at equal arc lengths: the sheer is v = 0.
+std::vector<MasterNode> alongLine(const TrimmedSurface& hull, double v, double spacing) {
     const geometry::TensorSurface& s = hull.surface;
     // all the way the surface goes: rows narrow as they go down a full hull, and must still reach its ends
     double u = s.knotsU().first + insideDomain;
     const double end = s.knotsU().last() - insideDomain;
     std::vector<MasterNode> nodes;
     while (u <= end) {
-        const geometry::SurfaceJet j = s.jet(u, 0);
-        nodes.push_back({{u, 0}, {1 / j.u.norm(), 0}, geometry::edgeBendOfULine(j)});
+        const geometry::SurfaceJet j = s.jet(u, v);
+        nodes.push_back({{u, v}, {1 / j.u.norm(), 0}, geometry::edgeBendOfULine(j)});
         const double half = u + 0.5 * spacing / j.u.norm(); // midpoint rule for the next equal arc
-        u += spacing / s.jet(half, 0).u.norm();
+        u += spacing / s.jet(half, v).u.norm();
     }
     return nodes;
 }
@@ -57,8 +57,13 @@ startLine(const TrimmedSurface& hull, const StartLine& start, double spacing) {
     if (start.kind == StartLine::Kind::Easiest)
         throw std::invalid_argument("startLine: the easiest line must be searched first (start_search.hpp)");
     if (start.kind == StartLine::Kind::Sheer) {
-        std::vector<MasterNode> sheer = alongSheer(hull, spacing);
+        std::vector<MasterNode> sheer = alongLine(hull, 0, spacing);
         return start.shift == 0.0 ? sheer : moved(hull, sheer, start.shift);
+    }
+    if (start.kind == StartLine::Kind::Knuckle) {
+        if (hull.surface.knotsV().crease == 0)
+            return unexpected(std::string("the start line is the knuckle, but the hull has none"));
+        return alongLine(hull, hull.surface.knotsV().creaseAt(), spacing);
     }
     const double girth = start.girth;
     if (girth >= hull.halfGirthMax)

@@ -29,6 +29,8 @@ struct Bends {
 std::optional<Bends> bendsOf(const LoftedHull& hull, const StartLine& line, const StripStock& strips) {
     const double w = strips.coverWidth;
     const BendLimits limits = bendLimits(strips.width);
+    if (hull.laid.surface.crease()) // no row can run across it, so no line from sheer to keel compares
+        return std::nullopt;
     const auto master = startLine(hull.laid, line, nodeSpacing);
     if (!master || master->size() < 8)
         return std::nullopt;

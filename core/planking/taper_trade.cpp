@@ -53,6 +53,8 @@ std::vector<TaperTrade> taperTrade(const Project& project,
                                    unsigned threads,
                                    std::stop_token stop) {
     using geometry::FanSide;
+    if (plan.start.kind == StartLine::Kind::Knuckle) // two panels, each with tapers of its own
+        return {};
     const auto master = startLine(hull.laid, plan.start, taperSpacing);
     if (!master)
         return {};

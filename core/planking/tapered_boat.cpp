@@ -22,6 +22,25 @@ constexpr double letPass = 1.02; // of the limit: a strip this close has met it
 constexpr double easedTo = 0.75; // of the worst without tapers: what is asked where the limit is out of reach
 constexpr double hopeless = 1.5; // of the limit: so far off the chart no asking for more helps
 
+/// The sides and the bottom of a knuckled hull, each smooth and running on past the knuckle.
+struct Panels {
+    TrimmedSurface sides, bottom;
+
+    [[nodiscard]] const TrimmedSurface& on(FanSide side) const {
+        return side == FanSide::TowardKeel ? bottom : sides;
+    }
+};
+
+/// None where the rows lie on the hull in one.
+std::optional<Panels> panelsOf(const StartLine& start, const LayingContext& context) {
+    if (start.kind != StartLine::Kind::Knuckle)
+        return std::nullopt;
+    Panels panels{*context.part, *context.part};
+    panels.sides.surface = context.part->surface.oneSide(-1);
+    panels.bottom.surface = context.part->surface.oneSide(+1);
+    return panels;
+}
+
 TaperWish taperWish(const LayingContext& context, const Plan& plan, FanSide side) {
     const Project& project = *context.project;
     TaperWish wish;
@@ -44,14 +63,16 @@ Expected<Widths, PlanError> solveTapers(
     Widths widths;
     if (project.planking.taper == Taper::None)
         return widths;
-    const auto master = startLine(context.hull->laid, start, taperSpacing);
-    if (!master)
-        return unexpected(PlanError{master.error()});
+    const std::optional<Panels> panels = panelsOf(start, context);
     Tapers tapers;
     bool allFound = true;
     for (const FanSide side : {FanSide::TowardKeel, FanSide::TowardSheer}) {
         if (side == FanSide::TowardSheer && start.kind == StartLine::Kind::Sheer)
             continue;
+        const TrimmedSurface& part = panels ? panels->on(side) : *context.part;
+        const auto master = startLine(part, start, taperSpacing);
+        if (!master)
+            return unexpected(PlanError{master.error()});
         TaperWish wish = taperWish(context, plan, side);
         wish.limit *= tighter;
         wish.keepFull = onSide(plan.accentRows, side == FanSide::TowardKeel);
@@ -60,8 +81,7 @@ Expected<Widths, PlanError> solveTapers(
         const std::optional<TaperedField>* last = !before ? nullptr
                                                   : below ? &before->fieldBelow
                                                           : &before->fieldAbove;
-        auto field =
-            taperField(context.hull->laid, *master, wish, context.stop, last && *last ? &**last : nullptr);
+        auto field = taperField(part, *master, wish, context.stop, last && *last ? &**last : nullptr);
         if (!field) { // a boat without tapers is still a boat
             allFound = false;
             tellNoTapers(below ? sayable("below") : sayable("above"), field.error(), plan);
@@ -127,7 +147,7 @@ Below layMeasured(const geometry::EvenMaster& even,
             if (place >= k)
                 wish.keepFull.push_back(place - k);
         if (auto field = taperField(
-                context.hull->laid, geometry::masterAlong(edge, taperSpacing).nodes, wish, context.stop)) {
+                *context.part, geometry::masterAlong(edge, taperSpacing).nodes, wish, context.stop)) {
             rest.widths = std::move(field->rows);
             rest.bands = std::move(field->bands);
         }
@@ -222,31 +242,43 @@ std::optional<LaidBoat> betterPlain(const StartLine& start,
 
 Expected<Plan, PlanError> layFrom(const StartLine& start,
                                   const Widths& widths,
-                                  const LayingContext& context,
+                                  const LayingContext& whole,
                                   Plan plan,
                                   const MeasuredRow* measured) {
     plan.start = start;
-    plan.coverWidth = context.project->strips.coverWidth;
-    auto master = startLine(context.hull->laid, start, columnSpacing);
-    if (!master)
-        return unexpected(PlanError{master.error()});
-    if (master->size() < 8)
-        return unexpected(PlanError{"the start line is too short to plank from"});
-    const geometry::EvenMaster even{*master, columnSpacing};
+    plan.coverWidth = whole.project->strips.coverWidth;
+    const std::optional<Panels> panels = panelsOf(start, whole);
+    LayingContext context = whole; // of the rows toward the keel
+    LayingContext aboveContext = whole;
+    if (panels) {
+        context.part = &panels->bottom;
+        aboveContext.part = &panels->sides;
+    }
+    const auto masterOn = [&](const TrimmedSurface& part) -> Expected<geometry::EvenMaster, PlanError> {
+        auto master = startLine(part, start, columnSpacing);
+        if (!master)
+            return unexpected(PlanError{master.error()});
+        if (master->size() < 8)
+            return unexpected(PlanError{"the start line is too short to plank from"});
+        return geometry::EvenMaster{*master, columnSpacing};
+    };
+    const auto even = masterOn(*context.part);
+    if (!even)
+        return unexpected(even.error());
     RowLayer layer(context, plan);
     std::optional<SplitChoice> split;
     const bool splits = context.project->planking.closing == ClosingMethod::SplitBottom;
     const auto splitBelow = [&](const Below& below, const LayingContext& belowContext, Plan& into) {
         return laySplit(below.master, below.widths, below.bands, belowContext, into, below.first);
     };
-    const Below planned{*context.project, even, widths.below, widths.bands, 1};
+    const Below planned{*context.project, *even, widths.below, widths.bands, 1};
     if (splits && measured) { // rows of the bottom lie by the centreline, not by the row above
         Plan asPlanned = plan;
         const auto choice = splitBelow(planned, context, asPlanned);
         if (choice && measured->row >= choice->row)
             measured = nullptr;
     }
-    const Below below = measured ? layMeasured(even, widths, *measured, context, plan) : planned;
+    const Below below = measured ? layMeasured(*even, widths, *measured, context, plan) : planned;
     LayingContext belowContext = context;
     belowContext.project = &below.project;
     if (splits) {
@@ -259,8 +291,15 @@ Expected<Plan, PlanError> layFrom(const StartLine& start,
         here.rows(below.master, FanSide::TowardKeel, below.widths, mostRows, below.first, below.bands);
         rest.finish();
     }
-    if (start.kind != StartLine::Kind::Sheer || start.shift > 0)
-        layer.rows(even, FanSide::TowardSheer, widths.above);
+    if (start.kind != StartLine::Kind::Sheer || start.shift > 0) {
+        const auto evenAbove = masterOn(*aboveContext.part);
+        if (!evenAbove)
+            return unexpected(evenAbove.error());
+        RowLayer sides(aboveContext, plan);
+        RowLayer& above = panels ? sides : layer;
+        above.rows(*evenAbove, FanSide::TowardSheer, widths.above);
+        sides.finish();
+    }
     layer.finish();
     if (plan.strips.empty())
         return unexpected(PlanError{"no strip of this width lies on the hull from this start line"});

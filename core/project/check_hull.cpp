@@ -142,6 +142,64 @@ void checkKeels(const std::vector<ReadStation>& stations, const HullTable& hull,
     }
 }
 
+/// Whether the knuckle, led on straight from the nearest two stations that give it, has met the stem before
+/// it comes to this one.
+bool pastKnuckle(const std::vector<ReadStation>& stations, const ReadStation& read) {
+    constexpr double bend = 0.2; // of the last half-breadth: the line is round, and meets the stem earlier
+    std::vector<const Station*> near;
+    for (const ReadStation& other : stations)
+        if (other.station.knuckle && other.hasX)
+            near.push_back(&other.station);
+    if (near.size() < 2 || !read.hasX)
+        return false;
+    const bool forward = read.station.x < near.front()->x;
+    if (!forward && read.station.x < near.back()->x)
+        return false;
+    const Station& a = forward ? *near[0] : *near[near.size() - 1];
+    const Station& b = forward ? *near[1] : *near[near.size() - 2];
+    const double slope = (b.knuckle->halfBreadth - a.knuckle->halfBreadth) / (b.x - a.x);
+    return a.knuckle->halfBreadth + slope * (read.station.x - a.x) < bend * a.knuckle->halfBreadth;
+}
+
+/// A knuckle runs from end to end, between sheer and keel.
+void checkKnuckles(const std::vector<ReadStation>& stations, Messages& messages) {
+    const auto given = [](const ReadStation& read) { return read.station.knuckle.has_value(); };
+    const auto named = std::find_if(stations.begin(), stations.end(), given);
+    if (named == stations.end())
+        return;
+    for (const ReadStation& read : stations) {
+        const Station& s = read.station;
+        if (!s.knuckle) {
+            if (read.keelWritten && !read.knuckleWritten && !pastKnuckle(stations, read))
+                messages.error(s.line,
+                               read.path + ".knuckle",
+                               "no knuckle" + at(read) + ", though there is one" + at(*named),
+                               "a knuckle at every station but those on the stem above it: one that fades "
+                               "into a round bilge can't be "
+                               "lofted; leave it out of the whole table then, and the turn is lofted round");
+            continue;
+        }
+        const TablePoint& k = *s.knuckle;
+        if (read.hasSheer && k.height >= s.sheer.height - sameLength)
+            messages.error(k.line,
+                           read.path + ".knuckle.height",
+                           quoted(k.printedHeight) + " is at or above the sheer at " +
+                               quoted(s.sheer.printedHeight) + at(read),
+                           "a knuckle below the sheer, with planking above it");
+        else if (s.keel && k.halfBreadth <= s.keel->halfBreadth + sameLength && k.halfBreadth > 0.0)
+            messages.error(k.line,
+                           read.path + ".knuckle.half-breadth",
+                           quoted(k.printedHalfBreadth) + " is no further out than the keel" + at(read),
+                           "a knuckle outside the keel, with planking below it");
+    }
+    const auto full = std::count_if(stations.begin(), stations.end(), given);
+    if (full < 3)
+        messages.error(named->station.knuckle->line,
+                       named->path + ".knuckle",
+                       "a knuckle at " + std::to_string(full) + (full == 1 ? " station" : " stations"),
+                       "a knuckle at three stations or more, so that its line can be faired");
+}
+
 void checkLength(const std::vector<ReadStation>& stations, Messages& messages) {
     constexpr double shortest = 500.0;   // mm; a model is still that long
     constexpr double longest = 30'000.0; // mm
@@ -165,6 +223,7 @@ void checkHull(const std::vector<ReadStation>& stations, const HullTable& hull, 
         checkHeights(read, messages);
     }
     checkKeels(stations, hull, messages);
+    checkKnuckles(stations, messages);
     checkLength(stations, messages);
 }
 

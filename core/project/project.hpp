@@ -24,7 +24,7 @@ enum class Units { Millimetres, Inches };
 enum class End { Bow, Stern };
 
 /// Where a point of the table stands in it; its two coordinates are read off different cells.
-enum class PointKind { Sheer, Waterline, Buttock, Point, Keel };
+enum class PointKind { Sheer, Waterline, Buttock, Point, Keel, Knuckle };
 
 /// How a table gives a point on a diagonal: a plane through a height on the centreplane, sloping down and
 /// out, and the distance in it from the centreplane to the hull.
@@ -66,6 +66,8 @@ struct Station {
     std::optional<TablePoint> keel; ///< none where the profile gives it
     std::vector<TablePoint> points; ///< waterlines, buttocks, diagonals and points, in the order of the file
     int line = 0;
+    /// Where the section turns sharply, on a line that runs from end to end; none in a table without one.
+    std::optional<TablePoint> knuckle = std::nullopt;
 
     friend bool operator==(const Station&, const Station&) = default;
 };
@@ -109,6 +111,14 @@ struct HullTable {
     std::vector<Station> stations;
     std::vector<Transom> transoms; ///< none, one or two
 
+    /// A knuckle is given at one station at least.
+    [[nodiscard]] bool knuckled() const noexcept {
+        for (const Station& s : stations)
+            if (s.knuckle)
+                return true;
+        return false;
+    }
+
     friend bool operator==(const HullTable&, const HullTable&) = default;
 };
 
@@ -126,10 +136,10 @@ struct StripStock {
 
 /// The line the planking starts from.
 struct StartLine {
-    enum class Kind { Sheer, Geodesic, Bent, Easiest };
+    enum class Kind { Sheer, Geodesic, Bent, Easiest, Knuckle };
     Kind kind = Kind::Sheer;
     double girth =
-        0.0; ///< mm below the sheer along the widest section, on the laid surface; not used by Sheer
+        0.0; ///< mm below the sheer along the widest section, on the laid surface; only of Geodesic and Bent
     double shift = 0.0; ///< mm the whole line is moved toward the keel, parallel to itself; only of Sheer
     std::array<double, 3> edgeBend{}; ///< 1/m: k0, k2, k4 of Bent; + toward the keel
 

@@ -21,6 +21,8 @@ std::string startName(StartLine::Kind kind) {
         return "Start on an unbent line";
     case StartLine::Kind::Bent:
         return "Start on a bent line";
+    case StartLine::Kind::Knuckle:
+        return "Start at the knuckle";
     case StartLine::Kind::Easiest:
         break;
     }

@@ -113,7 +113,7 @@ readTables(const toml::table& root, const SourceText& source, const std::string&
     read.project.language = readLanguage(file);
     read.project.hull = readHull(file, reading);
     read.project.strips = readStrips(file, reading);
-    read.project.planking = readPlanking(file, read.project.strips, reading);
+    read.project.planking = readPlanking(file, read.project.strips, read.project.hull.knuckled(), reading);
     read.project.moulds = readMoulds(file, reading);
     read.project.stock = readStock(file, read.project.strips, reading);
     read.project.fitout = readFitout(file, reading);

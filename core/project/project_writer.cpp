@@ -96,6 +96,8 @@ public:
         line("sheer", point(s.sheer));
         if (s.keel)
             line("keel", point(*s.keel));
+        if (s.knuckle)
+            line("knuckle", point(*s.knuckle));
         points("waterlines", s.points, PointKind::Waterline);
         points("buttocks", s.points, PointKind::Buttock);
         diagonals(s.points);
@@ -145,7 +147,8 @@ void Writer::planking(const Planking& planking) {
     heading("[planking]");
     line("lay-on", word(planking.layOn, {"moulds", "mid-thickness", "outside"}));
     const StartLine& start = planking.start;
-    std::string startText = "{ line = " + word(start.kind, {"sheer", "geodesic", "bent", "easiest"});
+    std::string startText =
+        "{ line = " + word(start.kind, {"sheer", "geodesic", "bent", "easiest", "knuckle"});
     if (start.kind == StartLine::Kind::Geodesic || start.kind == StartLine::Kind::Bent)
         startText += ", girth = " + length(start.girth);
     if (start.kind == StartLine::Kind::Bent)

@@ -43,7 +43,7 @@ std::optional<double> dimension(TableView& view, std::string_view key, Range ran
     return cell->value;
 }
 
-void readStart(TableView& planking, StartLine& start, Reading& reading) {
+void readStart(TableView& planking, StartLine& start, bool knuckled, Reading& reading) {
     using Kind = StartLine::Kind;
     auto view = planking.table("start", Need::Optional, "start = { line = \"sheer\" }");
     if (!view)
@@ -53,8 +53,14 @@ void readStart(TableView& planking, StartLine& start, Reading& reading) {
                                          {{"sheer", Kind::Sheer},
                                           {"geodesic", Kind::Geodesic},
                                           {"bent", Kind::Bent},
-                                          {"easiest", Kind::Easiest}});
-    start.kind = kind.value_or(Kind::Sheer);
+                                          {"easiest", Kind::Easiest},
+                                          {"knuckle", Kind::Knuckle}});
+    start.kind = kind.value_or(start.kind);
+    if (start.kind == Kind::Knuckle && !knuckled)
+        reading.messages.error(view->line(),
+                               view->keyOf("line"),
+                               "\"knuckle\" on a hull without one",
+                               "a knuckle at every station of the table, or another start line");
     const bool shifted = start.kind == Kind::Geodesic || start.kind == Kind::Bent;
     if (const auto girth =
             view->length("girth", shifted ? Need::Required : Need::Optional, Sign::NotNegative)) {
@@ -236,8 +242,10 @@ StripStock readStrips(TableView& file, Reading& reading) {
     return strips;
 }
 
-Planking readPlanking(TableView& file, const StripStock& strips, Reading& reading) {
+Planking readPlanking(TableView& file, const StripStock& strips, bool knuckled, Reading& reading) {
     Planking planking;
+    if (knuckled)
+        planking.start.kind = StartLine::Kind::Knuckle;
     auto view = file.table("planking", Need::Optional, "a table [planking]");
     if (!view)
         return planking;
@@ -252,7 +260,7 @@ Planking readPlanking(TableView& file, const StripStock& strips, Reading& readin
                             Need::Optional,
                             {{"none", Taper::None}, {"ends", Taper::Ends}, {"anywhere", Taper::Anywhere}})
             .value_or(Taper::None);
-    readStart(*view, planking.start, reading);
+    readStart(*view, planking.start, knuckled, reading);
     readAccents(*view, planking.accents, reading);
     readLimits(*view, strips, planking, reading);
     readEnds(*view, planking);

@@ -8,6 +8,8 @@ namespace sheerlay::core {
 [[nodiscard]] StripStock readStrips(TableView& file, Reading& reading);
 
 /// Reads [planking], which may be left out as a whole or in parts.
-[[nodiscard]] Planking readPlanking(TableView& file, const StripStock& strips, Reading& reading);
+/// @param knuckled  the hull has a knuckle: rows start there when nothing else is said
+[[nodiscard]] Planking
+readPlanking(TableView& file, const StripStock& strips, bool knuckled, Reading& reading);
 
 } // namespace sheerlay::core

@@ -177,6 +177,11 @@ ReadStation readStation(TableView view, Reading& reading) {
     read.keelWritten = view.has("keel");
     if (auto keel = view.table("keel", Need::Optional, "keel = { height = … }"))
         read.station.keel = reader.point(*std::move(keel), PointKind::Keel, {});
+    constexpr std::string_view knuckleForm =
+        "knuckle = { height = …, half-breadth = … }, one to a station: strips turn along one line only";
+    read.knuckleWritten = view.has("knuckle");
+    if (auto knuckle = view.table("knuckle", Need::Optional, knuckleForm))
+        read.station.knuckle = reader.point(*std::move(knuckle), PointKind::Knuckle, {});
     reader.list(view, "waterlines", PointKind::Waterline, {.height = false, .halfBreadth = true});
     reader.list(view, "buttocks", PointKind::Buttock, {.height = true, .halfBreadth = false});
     reader.diagonals(view);

@@ -15,6 +15,7 @@ struct ReadStation {
     int xLine = 0;
     bool hasX = false;
     bool hasSheer = false;
+    bool knuckleWritten = false;                             ///< likewise of the knuckle
     bool keelWritten = false;                                ///< there is a keel key, readable or not
     std::vector<std::string> pointKeys;                      ///< as many as station.points
     double finest = std::numeric_limits<double>::infinity(); ///< mm, the finest digit of its offsets

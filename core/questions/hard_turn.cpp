@@ -25,8 +25,11 @@ double turnAt(const std::vector<Vector2d>& section, std::size_t i) {
 
 std::optional<HardTurn> turnOf(const HullTable& table, std::size_t station) {
     const std::vector<Vector2d> section = sectionChords(table, station);
+    const auto& knuckle = table.stations[station].knuckle;
     std::optional<HardTurn> found;
     for (std::size_t i = 2; i + 2 < section.size(); ++i) {
+        if (knuckle && section[i] == Vector2d(knuckle->halfBreadth, knuckle->height))
+            continue; // known, and lofted so
         const double turn = std::abs(turnAt(section, i));
         const double chord =
             std::min((section[i] - section[i - 1]).norm(), (section[i + 1] - section[i]).norm());

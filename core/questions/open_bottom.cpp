@@ -13,7 +13,7 @@ std::vector<OpenBottom> openBottoms(const HullTable& table) {
     std::vector<OpenBottom> list;
     for (std::size_t i = 0; i < table.stations.size(); ++i) {
         const Station& s = table.stations[i];
-        if (!s.keel)
+        if (!s.keel || s.knuckle) // a bottom below a knuckle needs no more than its two edges
             continue;
         std::vector<Vector2d> section = sectionChords(table, i);
         const Vector2d keel = section.back();

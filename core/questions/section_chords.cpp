@@ -10,6 +10,8 @@ std::vector<Eigen::Vector2d> sectionChords(const HullTable& table, std::size_t s
     std::vector<Vector2d> section{{s.sheer.halfBreadth, s.sheer.height}};
     for (const TablePoint& p : s.points)
         section.emplace_back(p.halfBreadth, p.height);
+    if (s.knuckle)
+        section.emplace_back(s.knuckle->halfBreadth, s.knuckle->height);
     std::stable_sort(section.begin() + 1, section.end(), [](const Vector2d& a, const Vector2d& b) {
         return a.y() != b.y() ? a.y() > b.y() : a.x() > b.x();
     });

@@ -155,11 +155,13 @@ private:
             "From x " + m_names[turns.front().station] + " to " + m_names[turns.back().station] +
                 " the sections turn all at once, at x " + m_names[most.station] + " by " +
                 numberText(most.angle * 180 / std::numbers::pi, 0) + " degrees at " +
-                bothUnits(most.halfBreadth) +
-                " half-breadth: a chine, it seems. The loft knows only round sections and rounds it over, so "
-                "that moulds "
-                "and strips are wrong there. Sides and bottom would have to be lofted each for itself, which "
-                "this program does not do yet."));
+                bothUnits(most.halfBreadth) + " half-breadth: a chine, it seems. " +
+                (m_table.knuckled()
+                     ? "It is not the knuckle that the table gives; the loft turns sharply along one line "
+                       "only and rounds this one over, so that moulds and strips are wrong there."
+                     : "The loft rounds it over, so that moulds and strips are wrong there. Where it runs "
+                       "from end to end, give its height and half-breadth at every station as knuckle: "
+                       "sides and bottom are then lofted and planked each for itself.")));
     }
 
     void belowKeel() {

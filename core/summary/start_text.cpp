@@ -12,6 +12,8 @@ namespace {
 std::string name(const StartLine& line, Units units) {
     if (line.kind == StartLine::Kind::Sheer)
         return "along the sheer";
+    if (line.kind == StartLine::Kind::Knuckle)
+        return "along the knuckle";
     return fmt::format("{}, {} down",
                        line.kind == StartLine::Kind::Bent ? "bent" : "geodesic",
                        formatLength(line.girth, units, 8));

@@ -34,7 +34,10 @@ LoftedSection::LoftedSection(const LoftedHull& hull, double x)
     : m_hull(hull), m_x(x), m_siding(hull.drawn.trims.siding.at(x)) {
     const double last = hull.drawn.surface.knotsV().last();
     m_keel = last;
-    for (double v = -aboveSheer; v <= last; v += step) {
+    const double corner = hull.drawn.surface.crease().value_or(last);
+    double next = 0.0;
+    for (double v = -aboveSheer; v <= last; v = next) {
+        next = v < corner && v + step > corner ? corner : v + step;
         m_places.push_back(place(v));
         if (v >= 0.0 && m_keel == last && m_places.back().y <= m_siding)
             m_keel = v;

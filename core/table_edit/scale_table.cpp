@@ -82,6 +82,8 @@ public:
             point(s.sheer);
             if (s.keel)
                 keel(*s.keel);
+            if (s.knuckle)
+                point(*s.knuckle);
             for (TablePoint& p : s.points)
                 point(p);
         }
@@ -152,6 +154,8 @@ TableMeasures measuresOf(const HullTable& table) {
             gaps.push_back(s.x - table.stations[i - 1].x);
         double broad = s.sheer.halfBreadth;
         double low = s.keel ? s.keel->height : s.sheer.height;
+        if (s.knuckle)
+            broad = std::max(broad, s.knuckle->halfBreadth);
         for (const TablePoint& p : s.points) {
             broad = std::max(broad, p.halfBreadth);
             low = std::min(low, p.height);

@@ -51,6 +51,7 @@ public:
             m_station.keel->kind = PointKind::Keel;
             print(*height, m_project, m_station.keel->height, m_station.keel->printedHeight);
         }
+        addKnuckle();
         for (const GridLine& line : gridLines(m_project.hull))
             addOn(line);
         if (m_station.points.empty())
@@ -73,6 +74,21 @@ private:
             return std::abs(a->x - m_station.x) < std::abs(b->x - m_station.x);
         });
         return {list[0], list[1]}; // a table has three at least
+    }
+
+    /// None on the stem above a knuckle.
+    void addKnuckle() {
+        const auto v = m_hull.drawn.surface.crease();
+        if (!v || !m_project.hull.knuckled())
+            return;
+        const double x = m_station.x + m_hull.xShift;
+        const Eigen::Vector3d at = m_hull.drawn.surface.point(x, *v);
+        if (at.y() <= m_hull.drawn.trims.siding.at(x))
+            return;
+        m_station.knuckle = TablePoint{};
+        m_station.knuckle->kind = PointKind::Knuckle;
+        print(at.z(), m_project, m_station.knuckle->height, m_station.knuckle->printedHeight);
+        print(at.y(), m_project, m_station.knuckle->halfBreadth, m_station.knuckle->printedHalfBreadth);
     }
 
     void addOn(const GridLine& line) {

@@ -76,7 +76,8 @@ std::vector<Eigen::Vector3d> cubicPoles(const std::vector<CubicLine::Place>& pla
 
 Handle(Geom_BSplineSurface) splineOf(const TensorSurface& s, bool mirror) {
     const auto direction = [](const UniformKnots& k) {
-        const std::vector<double> full = k.fullVector();
+        std::vector<double> full = k.fullVector();
+        full.erase(std::unique(full.begin(), full.end()), full.end());
         TColStd_Array1OfReal knots(1, static_cast<int>(full.size()));
         for (int i = 1; i <= knots.Length(); ++i)
             knots(i) = full[static_cast<std::size_t>(i - 1)];
@@ -88,6 +89,8 @@ Handle(Geom_BSplineSurface) splineOf(const TensorSurface& s, bool mirror) {
     TColStd_Array1OfInteger onceV(1, v.Length());
     onceU.Init(1);
     onceV.Init(1);
+    if (s.knotsV().crease > 0)
+        onceV(s.knotsV().crease + 6) = 5; // five knots run ahead of the domain
     TColgp_Array2OfPnt poles(1, s.knotsU().poles(), 1, s.knotsV().poles());
     for (int i = 1; i <= poles.ColLength(); ++i)
         for (int j = 1; j <= poles.RowLength(); ++j) {

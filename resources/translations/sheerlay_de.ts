@@ -1480,6 +1480,10 @@
         <translation>Wie die ungebogene Linie, aber mit einer vorgegebenen Biegung: mittschiffs, und zu den Enden hin mit dem Quadrat und der vierten Potenz des Wegs wachsend; + zum Kiel.</translation>
     </message>
     <message>
+        <source>Both ways from the knuckle: the bottom below it, the sides above. For hulls that have one.</source>
+        <translation>Vom Knick aus nach beiden Seiten: unter ihm der Boden, über ihm die Seiten. Für Rümpfe, die einen haben.</translation>
+    </message>
+    <message>
         <source>Searches the line from which the hardest strip comes out easiest. This takes a while.</source>
         <translation>Sucht die Linie, mit der die schwierigste Leiste am wenigsten Mühe macht. Das dauert eine Weile.</translation>
     </message>
@@ -1520,6 +1524,10 @@
         <translation>entlang des Sprungs</translation>
     </message>
     <message>
+        <source>along the knuckle</source>
+        <translation>entlang des Knicks</translation>
+    </message>
+    <message>
         <source>an unbent line</source>
         <translation>eine ungebogene Linie</translation>
     </message>
@@ -1530,6 +1538,10 @@
     <message>
         <source>the easiest line</source>
         <translation>die günstigste Linie</translation>
+    </message>
+    <message>
+        <source>the knuckle</source>
+        <translation>der Knick</translation>
     </message>
     <message>
         <source>Where the planking starts</source>

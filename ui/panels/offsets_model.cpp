@@ -143,9 +143,10 @@ std::optional<core::DoubtfulCell> OffsetsModel::doubt(const QModelIndex& index) 
     const core::GridLine& at = line(index);
     for (const core::DoubtfulCell& doubtful : m_hull->doubtful) {
         const core::Station& then = m_loftStations.at(doubtful.station);
-        const core::TablePoint* point = doubtful.kind == core::PointKind::Sheer ? &then.sheer
-                                        : doubtful.kind == core::PointKind::Keel
-                                            ? &*then.keel
+        const core::TablePoint* point = doubtful.kind == core::PointKind::Sheer  ? &then.sheer
+                                        : doubtful.kind == core::PointKind::Keel ? &*then.keel
+                                        : doubtful.kind == core::PointKind::Knuckle
+                                            ? &*then.knuckle
                                             : &then.points.at(doubtful.point);
         if (then.x == now.x && core::pointOf(then, at) == point && core::givesHeight(at) == doubtful.height &&
             core::cellValue(now, at) == doubtful.printed)

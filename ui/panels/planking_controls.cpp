@@ -38,6 +38,9 @@ QString startHint(StartLine::Kind kind) {
     case StartLine::Kind::Bent:
         return Wording::tr("As the unbent line, but held to a bend: amidships, and growing toward the ends "
                            "with the square and the fourth power of the way there; + toward the keel.");
+    case StartLine::Kind::Knuckle:
+        return Wording::tr("Both ways from the knuckle: the bottom below it, the sides above. For hulls that "
+                           "have one.");
     case StartLine::Kind::Easiest:
         break;
     }
@@ -145,7 +148,8 @@ void PlankingControls::makeStart() {
     m_start->addItems({Wording::tr("along the sheer"),
                        Wording::tr("an unbent line"),
                        Wording::tr("a bent line"),
-                       Wording::tr("the easiest line")});
+                       Wording::tr("the easiest line"),
+                       Wording::tr("the knuckle")});
     addHead(Wording::tr("Where the planking starts"));
     addRow(Wording::tr("First strip"), m_start, Wording::tr("The line the upper edge of row 1 follows"));
     addRow(Wording::tr("Below the sheer"),

@@ -20,6 +20,8 @@ QString lineName(const core::StartLine& line, core::Units units) {
     switch (line.kind) {
     case core::StartLine::Kind::Sheer:
         return Wording::tr("along the sheer");
+    case core::StartLine::Kind::Knuckle:
+        return Wording::tr("along the knuckle");
     case core::StartLine::Kind::Geodesic:
         return Wording::tr("unbent, %1 down").arg(lengthText(line.girth, units, {8, 0}));
     default:

@@ -1,6 +1,7 @@
 #include "core/hull/trimmed_surface.hpp"
 #include "core/lines/hull_lines.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/chine_hull.hpp"
 #include "tests/support/spheroid_hull.hpp"
 
 #include <algorithm>
@@ -123,4 +124,25 @@ TEST_CASE("the way out along a diagonal is measured in its plane") {
     const DiagonalPlane d{300, std::atan2(3.0, 4.0)};
     CHECK_THAT(d.outward({0, 0, 300}), WithinAbs(0, 1e-12));
     CHECK_THAT(d.outward({0, 400, 0}), WithinAbs(500, 1e-9)); // 3, 4, 5
+}
+
+TEST_CASE("stations turn sharply on a knuckle, exactly there") {
+    const LoftedHull hull = loft(prismProject()).value();
+    LineChoices choices;
+    choices.stations = {700};
+
+    choices.waterlines = {50, 200};
+    const auto lines = hullLines(hull.drawn, choices);
+    const ChineSection s = prismSection(700);
+    const auto station = of(lines, LineFamily::Station);
+    REQUIRE(station.size() == 1);
+    double nearest = 1e300, off = 0;
+    for (const HullLinePoint& q : station[0].points) {
+        nearest = std::min(nearest, (q.p.tail<2>() - s[1]).norm());
+        off = std::max(off, offSection(s, q.p.tail<2>()));
+        CHECK(std::abs(q.curvature) < 1e-6);
+    }
+    CHECK(nearest < 0.05);
+    CHECK(off < 0.05);
+    CHECK(of(lines, LineFamily::Waterline).size() == 2);
 }

@@ -2,6 +2,7 @@
 #include "core/moulds/mould_outline.hpp"
 #include "geometry/offset_surface.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/chine_hull.hpp"
 #include "tests/support/formula_hull.hpp"
 #include "tests/support/planked.hpp"
 #include "tests/support/surfaces.hpp"
@@ -207,4 +208,28 @@ TEST_CASE("horn, shoulder, leg and foot close the outline, and a stem form takes
         least = std::min(least, p.x());
     CHECK(least == Approx(9.5).margin(1e-6));
     CHECK_FALSE(mouldOutline(project, hull, {2600, true, foot, 0}));
+}
+
+TEST_CASE("a mould keeps the knuckle's corner where the insides of both panels meet") {
+    Project project = test::prismProject();
+    project.hull.drawnTo = DrawnTo::Outside;
+    project.strips.thickness = thickness;
+    const auto hull = loft(project);
+    REQUIRE(hull);
+    const auto mould = mouldOutline(project, *hull, {.x = 900, .foot = 600});
+    REQUIRE(mould);
+    const test::ChineSection s = test::prismSection(900);
+    const auto outward = [&](std::size_t k) {
+        const Vector2d along = (s[k + 1] - s[k]).normalized();
+        return Vector2d(-along.y(), along.x());
+    };
+    const Vector2d corner = s[1] - thickness * (outward(0) + outward(1)) / (1 + outward(0).dot(outward(1)));
+    double nearest = 1e300, off = 0;
+    for (const EdgePoint& e : mould->edge) {
+        nearest = std::min(nearest, (e.at - corner).norm());
+        const std::size_t k = e.at.y() > corner.y() ? 0 : 1;
+        off = std::max(off, std::abs((e.at - s[1]).dot(outward(k)) + thickness));
+    }
+    CHECK(nearest < 0.05);
+    CHECK(off < 0.05);
 }

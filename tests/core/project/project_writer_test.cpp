@@ -144,6 +144,7 @@ Project everything(Units units, unsigned seed) {
         station.sheer = {PointKind::Sheer, between(0, 400), sheer, {}, {}, 0};
         station.keel =
             TablePoint{PointKind::Keel, i % 2 == 0 ? 0.0 : between(0, 10), between(-30, -10), {}, {}, 0};
+        station.knuckle = TablePoint{PointKind::Knuckle, between(100, 400), between(-5, 200), {}, {}, 0};
         for (int k = 0; k < 4; ++k)
             station.points.push_back(
                 {PointKind::Waterline, between(0, 400), 30.0 * k + between(1, 20), {}, {}, 0});

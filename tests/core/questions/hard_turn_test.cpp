@@ -41,6 +41,12 @@ TEST_CASE("a chine over several stations is seen, with its place and angle") {
         // from the side's slope to the bottom's
         CHECK_THAT(t.angle, WithinAbs(std::atan2(250, 100) - std::atan2(80, 300), 1e-9));
     }
+    HullTable known = table; // the loft knows of it then
+    for (Station& s : known.stations) {
+        s.knuckle = s.points[4];
+        s.points.erase(s.points.begin() + 4);
+    }
+    CHECK(hardTurns(known).empty());
     table.stations.resize(2); // two stations are no line
     CHECK(hardTurns(table).empty());
 }

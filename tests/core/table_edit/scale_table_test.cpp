@@ -156,3 +156,12 @@ TEST_CASE("spacing moves the stations apart and leaves stems and transoms their 
     scale.length = 1.9; // with 1.1 more than twice the spacing
     CHECK(says(refusal(scaleTable(project, scale)), "twice"));
 }
+
+TEST_CASE("a knuckle scales with beam and depth") {
+    const Project project = projectAt(SHEERLAY_EXAMPLES "/bramblepike/bramblepike.sheerlay");
+    const auto scaled = scaleTable(project, {.length = 1.0, .beam = 1.5, .depth = 1.2});
+    REQUIRE(scaled);
+    const Station &before = project.hull.stations[5], &after = scaled->hull.stations[5];
+    CHECK_THAT(after.knuckle->halfBreadth, WithinAbs(1.5 * before.knuckle->halfBreadth, 0.5));
+    CHECK_THAT(after.knuckle->height, WithinAbs(1.2 * before.knuckle->height, 0.5));
+}

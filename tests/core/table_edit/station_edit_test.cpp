@@ -102,3 +102,22 @@ TEST_CASE("no station outside the boat, upon another, or below three") {
     const Project small = parsed(smallProject());
     CHECK(says(refusal(removeStation(small, 1)), "three have to stay"));
 }
+
+TEST_CASE("a new station has the knuckle too, but on the stem above it") {
+    const Project project = projectAt(SHEERLAY_EXAMPLES "/bramblepike/bramblepike.sheerlay");
+    const LoftedHull hull = loft(project).value();
+    const auto at = [&](const std::string& x) {
+        const auto edited = insertStation(project, hull, x);
+        INFO((edited ? std::string() : edited.error().found + "; " + edited.error().would));
+        REQUIRE(edited);
+        const auto& stations = edited->hull.stations;
+        return *std::find_if(
+            stations.begin(), stations.end(), [&](const Station& s) { return s.printedX == x; });
+    };
+    const Station s = at("1050");
+    REQUIRE(s.knuckle);
+    // the formula she was drawn by: 500 (1 - (1 - 750 / 2800)^3) out, 95 + 114 (0.65 / 0.9)^3 up
+    CHECK_THAT(s.knuckle->halfBreadth, WithinAbs(303.8, 1.0));
+    CHECK_THAT(s.knuckle->height, WithinAbs(137.9, 1.0));
+    CHECK_FALSE(at("240").knuckle);
+}
