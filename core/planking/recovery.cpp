@@ -83,7 +83,7 @@ findRemedy(const Project& project, const LoftedHull& hull, const Plan& plan, std
             return true;
         if (const auto t = lay(remedy, with, hull, stop))
             tried.push_back(*t);
-        return stop.stop_requested() || !tried.empty() && tried.back().helps();
+        return stop.stop_requested() || (!tried.empty() && tried.back().helps());
     };
     Project here = project;
     here.planking.start = plan.start;

@@ -88,7 +88,7 @@ private:
         double asideWidth = size(4.0) + std::max({textWidth(row, size(typeSize::table), Weight::SemiBold),
                                                   textWidth(kind, noteSize),
                                                   textWidth(order, noteSize)});
-        // a long name (fillers) gets the whole width, and what stood beside it goes below
+        // a long name (fillers) gets the whole width, and what stood beside it a line below
         const double wanted = sizeForCapitals(size(typeSize::name));
         const bool tight = sizeToFit(m_piece.name(), width - asideWidth, wanted, Weight::Bold) <
                            sizeForCapitals(size(leastName));
@@ -109,8 +109,14 @@ private:
                     makeText({m_room.right, y}, line, {.size = noteSize, .anchor = Anchor::Right}));
             }
         }
+        const double asideLine = tight ? size(7.0) : 0.0;
+        if (tight)
+            items.emplace_back(
+                makeText({m_room.left, nameBase + asideLine},
+                         row + ", " + kind + ", " + order,
+                         {.size = sizeToFit(row + ", " + kind + ", " + order, width, noteSize)}));
 
-        const double lengthBase = nameBase + size(5.0 + typeSize::length);
+        const double lengthBase = nameBase + asideLine + size(5.0 + typeSize::length);
         const std::string length = cutLengthText(m_piece.cutLength(), m_units);
         const double lengthSize = sizeForCapitals(size(typeSize::length));
         items.emplace_back(
@@ -118,7 +124,6 @@ private:
         const double after = m_room.left + textWidth(length, lengthSize, Weight::Bold) + size(5.0);
         const std::string between = placeText(strip().length, m_units);
         std::string words = say("to cut; about {} of it stays on the boat.", between) + " ";
-        words += tight ? row + ", " + kind + ", " + order + ". " : "";
         words += neighbourSentence(m_piece, m_plan);
         double type = noteSize;
         std::vector<std::string> said = wrap(words, m_room.right - after, type);

@@ -53,7 +53,7 @@ TEST_CASE("parts are in the set where a fit-out is given") {
     REQUIRE(fitout);
     const auto set = patternSet(boat.project, boat.hull, boat.plan, Units::Inches, *fitout);
     REQUIRE(set);
-    CHECK(set->parts.size() == 7); // two bulkheads, two decks, two seats, a yoke
+    CHECK(set->parts.size() == 9); // two bulkheads, two decks, two seats, a yoke, two gunwales
     CHECK(patternSet(boat.project, boat.hull, boat.plan, Units::Inches)->parts.empty());
 }
 

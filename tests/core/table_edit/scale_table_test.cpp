@@ -158,7 +158,7 @@ TEST_CASE("spacing moves the stations apart and leaves stems and transoms their 
 }
 
 TEST_CASE("a knuckle scales with beam and depth") {
-    const Project project = projectAt(SHEERLAY_EXAMPLES "/bramblepike/bramblepike.sheerlay");
+    const Project project = projectAt(SHEERLAY_EXAMPLES "/tanglepike/tanglepike.sheerlay");
     const auto scaled = scaleTable(project, {.length = 1.0, .beam = 1.5, .depth = 1.2});
     REQUIRE(scaled);
     const Station &before = project.hull.stations[5], &after = scaled->hull.stations[5];

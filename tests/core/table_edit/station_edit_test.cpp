@@ -104,7 +104,7 @@ TEST_CASE("no station outside the boat, upon another, or below three") {
 }
 
 TEST_CASE("a new station has the knuckle too, but on the stem above it") {
-    const Project project = projectAt(SHEERLAY_EXAMPLES "/bramblepike/bramblepike.sheerlay");
+    const Project project = projectAt(SHEERLAY_EXAMPLES "/tanglepike/tanglepike.sheerlay");
     const LoftedHull hull = loft(project).value();
     const auto at = [&](const std::string& x) {
         const auto edited = insertStation(project, hull, x);

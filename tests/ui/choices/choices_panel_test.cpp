@@ -122,11 +122,13 @@ TEST_CASE_METHOD(App, "weights, cloth, counts and choices") {
 
 TEST_CASE_METHOD(App, "paddlers and seats come and go") {
     Panel p(fittingOutForm, parsed(smallProject()));
-    CHECK(p.panel.groups().empty());
+    const QString prices = QStringLiteral("Prices"); // asked of every boat: planking costs, too
+    CHECK(p.panel.groups() == QStringList{prices});
     p.button(QStringLiteral("Add: A paddler"))->click();
     p.button(QStringLiteral("Add: A paddler"))->click();
     CHECK(p.panel.groups() ==
-          QStringList{QStringLiteral("Afloat"), QStringLiteral("Aboard 1"), QStringLiteral("Aboard 2")});
+          QStringList{
+              QStringLiteral("Afloat"), QStringLiteral("Aboard 1"), QStringLiteral("Aboard 2"), prices});
     CHECK(p.edits.back() == QStringLiteral("A paddler"));
     p.type("Aboard 2", "Name", "bow paddler");
     CHECK(p.project.afloat->loads[1].name == "bow paddler");
