@@ -84,14 +84,17 @@ private:
         const std::string row = say("Row {}", m_piece.row());
         const std::string kind = kindWords(m_piece);
         const std::string order = orderWords(m_piece);
-        const double noteSize = size(typeSize::note);
-        double asideWidth = size(4.0) + std::max({textWidth(row, size(typeSize::table), Weight::SemiBold),
-                                                  textWidth(kind, noteSize),
-                                                  textWidth(order, noteSize)});
+        const double noteSize = size(typeSize::note), wanted = sizeForCapitals(size(typeSize::name));
         // a long name (fillers) gets the whole width, and what stood beside it a line below
-        const double wanted = sizeForCapitals(size(typeSize::name));
-        const bool tight = sizeToFit(m_piece.name(), width - asideWidth, wanted, Weight::Bold) <
-                           sizeForCapitals(size(leastName));
+        const double asideRoom =
+            width - size(4.0) - textWidth(m_piece.name(), sizeForCapitals(size(leastName)), Weight::Bold);
+        const double asideSize =
+            std::min(sizeToFit(kind, asideRoom, noteSize), sizeToFit(order, asideRoom, noteSize));
+        const bool tight = asideSize < size(typeSize::small) ||
+                           textWidth(row, size(typeSize::table), Weight::SemiBold) > asideRoom;
+        double asideWidth = size(4.0) + std::max({textWidth(row, size(typeSize::table), Weight::SemiBold),
+                                                  textWidth(kind, asideSize),
+                                                  textWidth(order, asideSize)});
         asideWidth = tight ? 0.0 : asideWidth;
         const double nameBase = m_room.top + size(typeSize::name);
         const double nameSize = sizeToFit(m_piece.name(), width - asideWidth, wanted, Weight::Bold);
@@ -106,7 +109,7 @@ private:
             for (const std::string& line : {kind, order}) {
                 y += size(6.6);
                 items.emplace_back(
-                    makeText({m_room.right, y}, line, {.size = noteSize, .anchor = Anchor::Right}));
+                    makeText({m_room.right, y}, line, {.size = asideSize, .anchor = Anchor::Right}));
             }
         }
         const double asideLine = tight ? size(7.0) : 0.0;

@@ -45,6 +45,8 @@ std::vector<Item> scaleBar(const Eigen::Vector2d& at, Units units, double small)
 void addFeet(std::vector<Sheet>& sheets, const Project& project, Units units, const Page& page) {
     const double small = typeSize::small * page.scale, pitch = 1.35 * small;
     const double left = pageMargin, right = page.width - pageMargin, bottom = page.height - pageMargin;
+    // what withRevisions puts at the right of the cautions
+    const double markRoom = textWidth(say("revision {}", 88), 1.2 * small, Weight::Bold) + 2.0;
     for (std::size_t i = 0; i < sheets.size(); ++i) {
         std::vector<Item>& items = sheets[i].items;
         double baseline = bottom - (footHeight - 2.0) * page.scale + small;
@@ -53,7 +55,7 @@ void addFeet(std::vector<Sheet>& sheets, const Project& project, Units units, co
                                     LineKind::Thin,
                                     colours::pencil));
         for (const std::string& caution : cautionsFor(project)) {
-            const double size = sizeToFit(caution, right - left, small);
+            const double size = sizeToFit(caution, right - left - markRoom, small);
             items.emplace_back(makeText({left, baseline}, caution, {.size = size}));
             baseline += pitch;
         }
