@@ -3,6 +3,7 @@
 #include "core/project/wood.hpp"
 #include "core/stock/row_woods.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 
@@ -102,7 +103,8 @@ WeightSheet weighBoat(const Project& project,
             items.push_back(placedItem(part, hull));
     WeightSheet sheet =
         sumWeights(std::move(items), project.afloat ? project.afloat->boatMass : std::nullopt);
-    if ((!covering || covering->faces.empty()) && !sheet.weighed)
+    const auto ofHull = [](const FaceCovering& f) { return f.name != "bulkheads"; };
+    if ((!covering || std::ranges::none_of(covering->faces, ofHull)) && !sheet.weighed)
         sheet.findings.push_back({Level::Note,
                                   "weighed-without-cloth",
                                   std::nullopt,

@@ -90,6 +90,12 @@ TEST_CASE("parts of the file stand where the table says") {
     REQUIRE(sheet.items.size() == 2);
     REQUIRE(sheet.findings.size() == 1); // a light boat, but her cloth is not in it
     CHECK(sheet.findings[0].code == "weighed-without-cloth");
+    CoveringPlan cloth; // over bulkheads alone: the hull is bare still
+    cloth.faces.resize(1);
+    cloth.faces[0].name = "bulkheads";
+    CHECK(weighBoat(project, hull, plan, cloth).findings.size() == 1);
+    cloth.faces[0].name = "outside";
+    CHECK(weighBoat(project, hull, plan, cloth).findings.empty());
     project.afloat->boatMass = 20; // weighed as she is, cloth and all
     CHECK(weighBoat(project, hull, plan, std::nullopt).findings.empty());
     CHECK_THAT(sheet.items[1].centre.x(), WithinAbs(100 + hull.xShift, 1e-9));
