@@ -57,11 +57,11 @@ std::string edgeText(const WhatWasLaid& laid, const Stations& stations) {
                               std::to_string(laid.stations) + (laid.stations == 1 ? " time" : " times") +
                               ", lies ";
     const std::string place = " at " + stations.nearest(laid.x);
+    const std::string spread = ", give or take " + bothUnitsWithin(laid.offset.sd, laid.offset.sd);
     if (std::abs(laid.offset.value) < laid.offset.sd)
-        return where + "where it was planned" + place + giveOrTakeFine(laid.offset.sd) + ".";
-    return where + bothUnitsFine(std::abs(laid.offset.value)) + " nearer the " +
-           (laid.offset.value > 0 ? "keel" : "sheer") + " than planned" + place +
-           giveOrTakeFine(laid.offset.sd) + ".";
+        return where + "where it was planned" + place + spread + ".";
+    return where + bothUnitsWithin(std::abs(laid.offset.value), laid.offset.sd) + " nearer the " +
+           (laid.offset.value > 0 ? "keel" : "sheer") + " than planned" + place + spread + ".";
 }
 
 std::string coverText(const WhatWasLaid& laid) {

@@ -113,19 +113,23 @@ private:
     /// be off by as much as a strip, laid too low or too high.
     void dropFarOff(int row, Round& round, const Last& last, double strip) {
         const double drift = driftPerRow * (row - last.row);
-        const Round all = round;
-        const auto borneOut = [&](const Compared& c) {
-            return std::ranges::count_if(all, [&](const Compared& other) {
-                       return std::abs(other.along - c.along) <= slip * strip;
-                   }) > 2;
-        };
-        std::erase_if(round, [&](const Compared& c) {
-            const double most = (borneOut(c) ? 1.0 : slip) * strip + drift;
-            if (std::abs(c.along - last.offset) <= most)
-                return false;
-            m_leftOut.push_back({row, c.x, c.read, c.planned - last.offset, true, last.row});
-            return true;
-        });
+        std::size_t before = 0;
+        do { // what was borne out by one that goes stands alone
+            before = round.size();
+            const Round all = round;
+            const auto borneOut = [&](const Compared& c) {
+                return std::ranges::count_if(all, [&](const Compared& other) {
+                           return std::abs(other.along - c.along) <= slip * strip;
+                       }) > 2;
+            };
+            std::erase_if(round, [&](const Compared& c) {
+                const double most = (borneOut(c) ? 1.0 : slip) * strip + drift;
+                if (std::abs(c.along - last.offset) <= most)
+                    return false;
+                m_leftOut.push_back({row, c.x, c.read, c.planned - last.offset, true, last.row});
+                return true;
+            });
+        } while (round.size() < before);
     }
 
     /// A misread tape is off by a finger's breadth or an inch, not by what edges and moulds do.

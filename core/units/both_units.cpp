@@ -24,4 +24,14 @@ std::string bothUnitsFine(double millimetres) {
     return withDecimalMark(text);
 }
 
+std::string bothUnitsWithin(double millimetres, double spread) {
+    if (spread >= 1.0)
+        return bothUnits(millimetres);
+    if (spread < 0.1)
+        return bothUnitsFine(millimetres);
+    char text[64];
+    std::snprintf(text, sizeof text, "%.1f mm (%.2f\")", millimetres, millimetres / mmPerInch);
+    return withDecimalMark(text);
+}
+
 } // namespace sheerlay::core

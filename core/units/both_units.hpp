@@ -15,4 +15,8 @@ namespace sheerlay::core {
 /// thousandths of an inch.
 [[nodiscard]] std::string bothUnitsFine(double millimetres);
 
+/// A length that is known within `spread` (mm), no finer than that: as bothUnitsFine where it is below
+/// 0.1 mm, "11.2 mm (0.44\")" below 1 mm, else as bothUnits.
+[[nodiscard]] std::string bothUnitsWithin(double millimetres, double spread);
+
 } // namespace sheerlay::core

@@ -103,7 +103,7 @@ WeightSheet weighBoat(const Project& project,
             items.push_back(placedItem(part, hull));
     WeightSheet sheet =
         sumWeights(std::move(items), project.afloat ? project.afloat->boatMass : std::nullopt);
-    const auto ofHull = [](const FaceCovering& f) { return f.name != "bulkheads"; };
+    const auto ofHull = [](const FaceCovering& f) { return !f.bulkheads; };
     if ((!covering || std::ranges::none_of(covering->faces, ofHull)) && !sheet.weighed)
         sheet.findings.push_back({Level::Note,
                                   "weighed-without-cloth",

@@ -12,3 +12,9 @@ TEST_CASE("a length in a sentence is told in both unit systems") {
     CHECK(bothUnitsFine(0.254) == "0.25 mm (0.010\")"); // ten thousandths
     CHECK(bothUnitsFine(17.41) == "17.41 mm (0.685\")");
 }
+
+TEST_CASE("a length has no finer step than what it is known within") {
+    CHECK(bothUnitsWithin(11.17, 0.03) == "11.17 mm (0.440\")");
+    CHECK(bothUnitsWithin(11.17, 0.79) == "11.2 mm (0.44\")");
+    CHECK(bothUnitsWithin(11.17, 1.2) == "11 mm (7/16\")"); // 7.04 sixteenths
+}

@@ -92,9 +92,9 @@ TEST_CASE("parts of the file stand where the table says") {
     CHECK(sheet.findings[0].code == "weighed-without-cloth");
     CoveringPlan cloth; // over bulkheads alone: the hull is bare still
     cloth.faces.resize(1);
-    cloth.faces[0].name = "bulkheads";
+    cloth.faces[0].bulkheads = true;
     CHECK(weighBoat(project, hull, plan, cloth).findings.size() == 1);
-    cloth.faces[0].name = "outside";
+    cloth.faces[0].bulkheads = false;
     CHECK(weighBoat(project, hull, plan, cloth).findings.empty());
     project.afloat->boatMass = 20; // weighed as she is, cloth and all
     CHECK(weighBoat(project, hull, plan, std::nullopt).findings.empty());
