@@ -1,5 +1,8 @@
 #include "core/hull/line_check.hpp"
 
+#include "core/hull/knuckle_line.hpp"
+#include "core/hull/line_deviation.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -8,42 +11,9 @@
 namespace sheerlay::core {
 namespace {
 
-struct Entry {
-    double at, value;
+struct Entry : LineEntry {
     CellRef cell;
 };
-
-struct Deviation {
-    double size;
-    CellRef cell;
-};
-
-/// Residual against the polynomial through up to two neighbours on each side (at least one, three in all), in
-/// units of what rounding alone would scatter it by.
-std::vector<Deviation> deviations(const std::vector<Entry>& line) {
-    std::vector<Deviation> list;
-    const auto n = line.size();
-    for (std::size_t i = 1; i + 1 < n; ++i) {
-        std::vector<std::size_t> near;
-        for (std::size_t k = i >= 2 ? i - 2 : 0; k <= std::min(i + 2, n - 1); ++k)
-            if (k != i)
-                near.push_back(k);
-        if (near.size() < 3)
-            continue;
-        double fair = 0;
-        double squares = 1;
-        for (const std::size_t a : near) {
-            double l = 1;
-            for (const std::size_t b : near)
-                if (b != a)
-                    l *= (line[i].at - line[b].at) / (line[a].at - line[b].at);
-            fair += l * line[a].value;
-            squares += l * l;
-        }
-        list.push_back({(line[i].value - fair) / std::sqrt(squares), line[i].cell});
-    }
-    return list;
-}
 
 /// The worst cells of a family of lines: each one found is taken out before the next is looked for, or it
 /// would accuse its neighbours.
@@ -52,23 +22,23 @@ void worstOf(std::vector<std::vector<Entry>> lines, std::vector<CellRef>& out) {
         std::sort(line.begin(), line.end(), [](const Entry& a, const Entry& b) { return a.at < b.at; });
     for (int taken = 0; taken < 3; ++taken) {
         std::vector<double> sizes;
-        Deviation worst{0, {}};
+        double size = 0;
+        CellRef worst;
         for (const auto& line : lines)
-            for (const Deviation& d : deviations(line)) {
-                sizes.push_back(std::abs(d.size));
-                if (std::abs(d.size) > std::abs(worst.size))
-                    worst = d;
+            for (const LineDeviation& d : lineDeviations({line.begin(), line.end()})) {
+                sizes.push_back(d.size);
+                if (std::abs(d.size) > std::abs(size)) {
+                    size = d.size;
+                    worst = line[d.entry].cell;
+                }
             }
-        if (sizes.size() < 6)
-            return;
-        std::nth_element(
-            sizes.begin(), sizes.begin() + static_cast<std::ptrdiff_t>(sizes.size() / 2), sizes.end());
-        if (std::abs(worst.size) <= 5 * std::max(1.4826 * sizes[sizes.size() / 2], 1e-6))
+        const auto threshold = lineThreshold(std::move(sizes));
+        if (!threshold || std::abs(size) <= *threshold)
             return;
         for (auto& line : lines)
-            std::erase_if(line, [&](const Entry& e) { return e.cell == worst.cell; });
-        if (std::find(out.begin(), out.end(), worst.cell) == out.end())
-            out.push_back(worst.cell);
+            std::erase_if(line, [&](const Entry& e) { return e.cell == worst; });
+        if (std::find(out.begin(), out.end(), worst) == out.end())
+            out.push_back(worst);
     }
 }
 
@@ -130,6 +100,21 @@ void outOfOrder(const HullTable& table, const LoftData& data, std::vector<CellRe
     }
 }
 
+/// Numbers of the knuckle that can't be where they are printed.
+void misplacedKnuckle(const HullTable& table, const LoftData& data, std::vector<CellRef>& out) {
+    const auto plausible = plausibleKnuckle(table);
+    for (std::size_t i = 0; i < data.points.size(); ++i) {
+        const LoftPoint& p = data.points[i];
+        if (p.kind != LoftPoint::Kind::Knuckle)
+            continue;
+        const TablePoint& fair = *plausible[static_cast<std::size_t>(p.station)];
+        if (fair.halfBreadth != p.y)
+            out.push_back({i, false});
+        if (fair.height != p.z)
+            out.push_back({i, true});
+    }
+}
+
 } // namespace
 
 std::vector<CellRef> standOut(const HullTable& table, const LoftData& data) {
@@ -142,22 +127,22 @@ std::vector<CellRef> standOut(const HullTable& table, const LoftData& data) {
         const double x = table.stations[static_cast<std::size_t>(p.station)].x;
         switch (p.cell->kind) {
         case PointKind::Waterline:
-            lines[{0, std::lround(p.z * 100)}].push_back({x, p.y, {i, false}});
-            sections[2 * p.station + (p.side > 0 ? 1 : 0)].push_back({p.z, p.y, {i, false}});
+            lines[{0, std::lround(p.z * 100)}].push_back({{x, p.y}, {i, false}});
+            sections[2 * p.station + (p.side > 0 ? 1 : 0)].push_back({{p.z, p.y}, {i, false}});
             break;
         case PointKind::Buttock:
-            lines[{1, std::lround(p.y * 100)}].push_back({x, p.z, {i, true}});
+            lines[{1, std::lround(p.y * 100)}].push_back({{x, p.z}, {i, true}});
             break;
         case PointKind::Sheer:
-            lines[{2, 0}].push_back({x, p.y, {i, false}});
-            lines[{3, 0}].push_back({x, p.z, {i, true}});
+            lines[{2, 0}].push_back({{x, p.y}, {i, false}});
+            lines[{3, 0}].push_back({{x, p.z}, {i, true}});
             break;
         case PointKind::Keel:
-            lines[{4, 0}].push_back({x, p.z, {i, true}});
+            lines[{4, 0}].push_back({{x, p.z}, {i, true}});
             break;
         case PointKind::Knuckle:
-            lines[{5, 0}].push_back({x, p.y, {i, false}});
-            lines[{6, 0}].push_back({x, p.z, {i, true}});
+            lines[{5, 0}].push_back({{x, p.y}, {i, false}});
+            lines[{6, 0}].push_back({{x, p.z}, {i, true}});
             break;
         case PointKind::Point:
             break;
@@ -172,6 +157,7 @@ std::vector<CellRef> standOut(const HullTable& table, const LoftData& data) {
     std::vector<CellRef> out;
     onStems(table, data, out);
     outOfOrder(table, data, out);
+    misplacedKnuckle(table, data, out);
     std::vector<CellRef> once;
     for (const CellRef& c : out)
         if (std::find(once.begin(), once.end(), c) == once.end())

@@ -1,5 +1,7 @@
 #include "core/hull/loft_data.hpp"
 
+#include "core/hull/knuckle_line.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -54,26 +56,27 @@ double distanceTo(const TablePoint& a, const TablePoint& b, const TablePoint& p)
 
 /// True where a point lies on the bottom: nearer to the straight way from knuckle to keel than to that from
 /// sheer to knuckle.
-bool belowKnuckle(const Station& s, const TablePoint& p) {
+bool belowKnuckle(const Station& s, const TablePoint& knuckle, const TablePoint& p) {
     TablePoint keel;
-    keel.height = s.keel ? s.keel->height : std::min(s.knuckle->height, p.height);
+    keel.height = s.keel ? s.keel->height : std::min(knuckle.height, p.height);
     keel.halfBreadth = s.keel ? s.keel->halfBreadth : 0.0;
-    return distanceTo(*s.knuckle, keel, p) < distanceTo(s.sheer, *s.knuckle, p);
+    return distanceTo(knuckle, keel, p) < distanceTo(s.sheer, knuckle, p);
 }
 
 /// Section points from sheer to keel; waterline and buttock points of one station mix. Those on the bottom
 /// below a knuckle go inward, be it level.
-std::vector<const TablePoint*> ordered(const Station& s) {
+/// @param knuckle  where it must lie, whatever is printed; none where the station has none
+std::vector<const TablePoint*> ordered(const Station& s, const std::optional<TablePoint>& knuckle) {
     std::vector<const TablePoint*> list;
     for (const TablePoint& p : s.points)
         list.push_back(&p);
     std::stable_sort(list.begin(), list.end(), [](const TablePoint* a, const TablePoint* b) {
         return a->height != b->height ? a->height > b->height : a->halfBreadth > b->halfBreadth;
     });
-    if (!s.knuckle)
+    if (!knuckle)
         return list;
     const auto bottom = std::stable_partition(
-        list.begin(), list.end(), [&](const TablePoint* p) { return !belowKnuckle(s, *p); });
+        list.begin(), list.end(), [&](const TablePoint* p) { return !belowKnuckle(s, *knuckle, *p); });
     std::stable_sort(bottom, list.end(), [](const TablePoint* a, const TablePoint* b) {
         return a->halfBreadth > b->halfBreadth;
     });
@@ -109,7 +112,7 @@ Known between(const std::vector<Known>& known, double x) {
 
 /// The printed stem is straight between its cells; without points there the surface bulges between them.
 void addStemHelpers(LoftData& data, const Station& s, int index, double weight) {
-    std::vector<const TablePoint*> cells = ordered(s);
+    std::vector<const TablePoint*> cells = ordered(s, s.knuckle);
     cells.insert(cells.begin(), &s.sheer);
     for (std::size_t i = 1; i < cells.size(); ++i) {
         const TablePoint& a = *cells[i - 1];
@@ -131,7 +134,7 @@ void addStemHelpers(LoftData& data, const Station& s, int index, double weight) 
 }
 
 /// Where a station gives nothing between sheer and knuckle, or knuckle and keel, its section is straight.
-void addStraightHelpers(LoftData& data, int station, double weight) {
+void addStraightHelpers(LoftData& data, int station, const TablePoint& knuckle, double weight) {
     std::vector<LoftPoint> corners;
     std::vector<int> between(3, 0);
     for (const LoftPoint& p : data.points) {
@@ -141,6 +144,10 @@ void addStraightHelpers(LoftData& data, int station, double weight) {
             ++between[static_cast<std::size_t>(p.side + 1)];
         else
             corners.push_back(p);
+        if (p.kind == LoftPoint::Kind::Knuckle) {
+            corners.back().y = knuckle.halfBreadth;
+            corners.back().z = knuckle.height;
+        }
     }
     for (std::size_t k = 1; k < corners.size(); ++k) {
         const int side = k == 1 ? -1 : 1;
@@ -231,6 +238,7 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
         profile.begin(), profile.end(), [](const Known& a, const Known& b) { return a.x < b.x; });
 
     std::vector<Known> knuckle;
+    const std::vector<std::optional<TablePoint>> corners = plausibleKnuckle(table);
     for (std::size_t i = 0; i < table.stations.size(); ++i) {
         const Station& s = table.stations[i];
         const auto index = static_cast<int>(i);
@@ -247,16 +255,17 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
             return girth;
         };
         int side = table.knuckled() ? -1 : 0; // a station without lies on the stem above it
-        for (const TablePoint* p : ordered(s)) {
-            const double g = walk(p->halfBreadth, p->height);
+        for (const TablePoint* p : ordered(s, corners[i])) {
             const bool corner = p->kind == PointKind::Knuckle;
+            const TablePoint& at = corner ? *corners[i] : *p;
+            const double g = walk(at.halfBreadth, at.height);
             const auto kind = corner ? LoftPoint::Kind::Knuckle : LoftPoint::Kind::Section;
             data.points.push_back(
                 {kind, index, p, s.x, p->halfBreadth, p->height, g, w, w, corner ? 0 : side});
             if (!corner)
                 continue;
             side = 1;
-            knuckle.push_back({s.x, p->halfBreadth, p->height, g});
+            knuckle.push_back({s.x, at.halfBreadth, at.height, g});
         }
         if (s.keel) {
             const double half = keelHalfBreadth(*s.keel, table.halfSiding);
@@ -278,8 +287,8 @@ Expected<LoftData, std::string> prepareLoft(const HullTable& table) {
             const double zk = between(profile, s.x).z;
             keel.push_back({s.x, 0, zk, walk(data.trims.siding.at(s.x), zk)});
         }
-        if (s.knuckle)
-            addStraightHelpers(data, index, w);
+        if (corners[i])
+            addStraightHelpers(data, index, *corners[i], w);
         data.girthMax = std::max(data.girthMax, girth);
     }
     if (keel.empty())

@@ -1,6 +1,7 @@
 #include "core/hull/suspect_cells.hpp"
 
 #include "core/hull/cell_checker.hpp"
+#include "core/hull/knuckle_line.hpp"
 #include "core/hull/line_check.hpp"
 
 #include <algorithm>
@@ -12,9 +13,6 @@ namespace sheerlay::core {
 namespace {
 
 constexpr double threshold = 5.0; // spreads beyond which a cell is doubted
-constexpr double grossUnits =
-    6.0; // table units: beyond this, and grossSize, the loft is made without the cell
-constexpr double grossSize = 15.0; // mm
 constexpr double reportSize =
     4.0; // mm: what stations a foot apart can't carry looks like an error of this size
 constexpr double reportUnits = 2.0;
@@ -235,7 +233,7 @@ CellSearch searchCells(const HullTable& table, LoftData& data) {
         const double off = std::abs(s.printed - s.fair);
         if (off < leastReported(table))
             continue;
-        s.setAside = off >= std::max(grossUnits * table.roundedTo, grossSize);
+        s.setAside = off >= grossError(table);
         found.suspects.push_back(s);
     }
     if (found.suspects.size() >= mostSuspects)

@@ -15,6 +15,23 @@ std::string degrees(double rad) {
     return std::to_string(std::lround(rad * 180 / std::numbers::pi));
 }
 
+/// Sides that fold back over the bottom are no hull: one of the knuckle's numbers is wrong, and no row is
+/// laid on such a surface in any time.
+std::optional<std::string> foldFault(const std::vector<KnucklePlace>& line) {
+    constexpr double hollow = -45 * std::numbers::pi / 180;
+    constexpr double sharp = 135 * std::numbers::pi / 180;
+    const auto worse = [](const KnucklePlace& a, const KnucklePlace& b) {
+        return std::abs(a.turn - std::numbers::pi / 4) < std::abs(b.turn - std::numbers::pi / 4);
+    };
+    const KnucklePlace& worst = *std::max_element(line.begin(), line.end(), worse);
+    if (worst.turn > hollow && worst.turn < sharp)
+        return std::nullopt;
+    return "at x " + bothUnits(worst.p.x()) + " sides and bottom turn by " + degrees(worst.turn) +
+           " degrees at the knuckle, which folds the hull over; look at the knuckle's numbers at the "
+           "stations "
+           "near there, and at what check finds of them";
+}
+
 } // namespace
 
 std::optional<std::string> knuckleFault(const Project& project, const LoftedHull& hull) {
@@ -24,8 +41,11 @@ std::optional<std::string> knuckleFault(const Project& project, const LoftedHull
         return fromKnuckle
                    ? std::optional<std::string>("the start line is the knuckle, but the hull has none")
                    : std::nullopt;
-    if (knuckleLine(hull.laid).empty())
+    const std::vector<KnucklePlace> line = knuckleLine(hull.laid);
+    if (line.empty())
         return "the knuckle does not lie between sheer and keel amidships";
+    if (auto fold = foldFault(line))
+        return fold;
     if (!fromKnuckle)
         return "the hull has a knuckle, and rows from any other start would have to be bent sharply over it; "
                "give planking.start = { line = \"knuckle\" }";

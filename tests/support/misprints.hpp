@@ -19,16 +19,17 @@ namespace sheerlay::test {
 /// One number of a table.
 struct TableCell {
     std::size_t station = 0;
-    int point = 0; ///< index into Station::points; sheer or keel below 0
+    int point = 0; ///< index into Station::points; sheer, keel or knuckle below 0
     bool height = false;
-    static constexpr int sheer = -1, keel = -2;
+    static constexpr int sheer = -1, keel = -2, knuckle = -3;
 };
 
 [[nodiscard]] inline core::TablePoint& pointOf(core::HullTable& table, const TableCell& c) {
     core::Station& s = table.stations[c.station];
-    return c.point == TableCell::sheer  ? s.sheer
-           : c.point == TableCell::keel ? *s.keel
-                                        : s.points[static_cast<std::size_t>(c.point)];
+    return c.point == TableCell::sheer     ? s.sheer
+           : c.point == TableCell::keel    ? *s.keel
+           : c.point == TableCell::knuckle ? *s.knuckle
+                                           : s.points[static_cast<std::size_t>(c.point)];
 }
 
 [[nodiscard]] inline double& valueOf(core::HullTable& table, const TableCell& c) {
@@ -45,6 +46,9 @@ struct TableCell {
         list.push_back({i, TableCell::sheer, true});
         if (s.keel)
             list.push_back({i, TableCell::keel, true});
+        if (s.knuckle)
+            for (const bool height : {false, true})
+                list.push_back({i, TableCell::knuckle, height});
         for (std::size_t k = 0; k < s.points.size(); ++k)
             list.push_back({i, static_cast<int>(k), s.points[k].kind == core::PointKind::Buttock});
     }

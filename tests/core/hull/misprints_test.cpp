@@ -6,6 +6,7 @@
 #include "core/project/project_file.hpp"
 #include "core/units/length.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/chine_hull.hpp"
 #include "tests/support/formula_tables.hpp"
 #include "tests/support/misprints.hpp"
 
@@ -148,9 +149,35 @@ TEST_CASE("a few seeded misprints in the canoe's table are named") {
     checkSeeded(canoe(), 3, 10);
 }
 
+TEST_CASE("a knuckle's height of some inches off is named, not the sound ones beside it") {
+    const HullTable clean = skiffProject().hull;
+    for (const std::size_t station : {3, 5, 8, 10}) {
+        for (const double off : {-60.0, 90.0}) { // 90: the lowest waterline of the side comes to lie below it
+            const TableCell cell{station, TableCell::knuckle, true};
+            const double right = clean.stations[station].knuckle->height;
+            const HullTable table = withMisprint(clean, {cell, right, right + off, "inch"});
+            LoftData data = prepareLoft(table).value();
+            const std::vector<SuspectCell> found = findSuspectCells(table, data);
+            INFO("station " << station << ", off by " << off);
+            REQUIRE(found.size() == 1);
+            const LoftPoint& p = data.points[found[0].point];
+            CHECK(p.kind == LoftPoint::Kind::Knuckle);
+            CHECK(p.station == static_cast<int>(station));
+            CHECK(found[0].height);
+            CHECK(found[0].setAside);
+            // the spread is rounding's alone; what 600 mm without a number leave open comes on top
+            CHECK_THAT(found[0].fair, WithinAbs(right, 6));
+        }
+    }
+}
+
+TEST_CASE("two hundred misprints in a knuckled skiff's table, one in five in the knuckle", "[.slow]") {
+    checkSeeded(skiffProject().hull, 18893, 200);
+}
+
 TEST_CASE("clean tables stay without a flag") {
     LoftData data;
-    for (HullTable table : {stephens(), canoe(), skiffTable(sixteenth, 50.8).hull}) {
+    for (HullTable table : {stephens(), canoe(), skiffTable(sixteenth, 50.8).hull, skiffProject().hull}) {
         data = prepareLoft(table).value();
         CHECK(findSuspectCells(table, data).empty());
     }

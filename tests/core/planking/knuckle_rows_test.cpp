@@ -193,3 +193,26 @@ TEST_CASE("what can't be done with a knuckle is refused or told in words") {
     p.planking.shutter = {{0.6, 1.0}};
     CHECK(findingOf(build(p).plan, "shutter-not-aimed"));
 }
+
+TEST_CASE("a knuckle's number that folds the hull over is refused, not planked for minutes") {
+    Project p = skiffProject();
+    p.hull.stations[6].knuckle->halfBreadth -= 300; // gross, but the loft is asked to believe it
+    const auto hull = loft(p);
+    REQUIRE(hull);
+    CHECK(refusal(p).empty()); // found and left out of the loft, it hinders nothing
+    LoftedHull folded = *hull;
+    const geometry::TensorSurface& s = hull->laid.surface;
+    std::vector<Vector3d> poles;
+    for (int i = 0; i < s.knotsU().poles(); ++i)
+        for (int j = 0; j < s.knotsV().poles(); ++j) {
+            poles.push_back(s.pole(i, j));
+            if (s.point(s.knotsU().greville(i), *s.crease()).z() > poles.back().z())
+                poles.back().y() += 600 *
+                                    (s.point(s.knotsU().greville(i), *s.crease()).z() - poles.back().z()) /
+                                    100; // the bottom runs outward instead of in
+        }
+    folded.laid.surface = geometry::TensorSurface(s.knotsU(), s.knotsV(), std::move(poles));
+    const auto plan = plank(p, folded);
+    REQUIRE_FALSE(plan);
+    CHECK(plan.error().text.find("folds the hull over") != std::string::npos);
+}
