@@ -3,6 +3,7 @@
 #include "core/afloat/afloat_trial.hpp"
 #include "core/hull/outside_surface.hpp"
 #include "core/weights/fitout_weights.hpp"
+#include "core/words/say.hpp"
 
 namespace sheerlay::core {
 
@@ -38,9 +39,9 @@ AfterPlanking afterPlanking(const Project& project,
         after.findings.push_back(tell(Level::Caution,
                                       "no-outside",
                                       std::nullopt,
-                                      "The outside of the planking could not be found: " + outside.error() +
-                                          ". The fit-out, cloth, weights and how she floats are left "
-                                          "out."));
+                                      say("The outside of the planking could not be found: {}. The fit-out, "
+                                          "cloth, weights and how she floats are left out.",
+                                          outside.error())));
         return after;
     }
     const auto hullCovered = planCovering(project, hull, *outside);
@@ -62,7 +63,7 @@ AfterPlanking afterPlanking(const Project& project,
         after.fitout = std::move(*fitout);
     else
         after.findings.push_back(tell(
-            Level::Caution, "no-faces", std::nullopt, "The fit-out is left out: " + fitout.error() + "."));
+            Level::Caution, "no-faces", std::nullopt, say("The fit-out is left out: {}.", fitout.error())));
     if (after.fitout)
         after.fastenings = planFastenings(project, *after.fitout);
     after.covering = covered(after.fitout.value_or(Fitout{}));

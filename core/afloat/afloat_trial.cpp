@@ -4,6 +4,7 @@
 #include "core/stock/stock_words.hpp"
 #include "core/units/length.hpp"
 #include "core/units/rounded_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -23,32 +24,36 @@ Finding tell(Level level, const char* code, std::optional<double> x, std::string
 
 std::string fromBow(double x, Units units) {
     constexpr double atIt = 50.0; // mm; a hand's breadth aft of it, or on planking that stands past it
-    return x < atIt ? "at the bow" : placeText(x, units) + " from the bow";
+    return x < atIt ? say("at the bow") : say("{} from the bow", placeText(x, units));
 }
 
 Finding refusal(const AfloatError& error, const AfloatReport& report, Units units) {
     const std::string all = weightText(report.boat.mass + report.load.mass, units);
-    const std::string most = "; floating level she carries herself and " +
-                             largestLoadText(std::max(0.0, error.most - report.boat.mass), units) +
-                             " with the water at the sheer";
+    const std::string most = largestLoadText(std::max(0.0, error.most - report.boat.mass), units);
     if (error.kind == AfloatError::Kind::TooHeavy)
         return tell(Level::Stop,
                     "swamps",
                     std::nullopt,
-                    "With " + all + " in all she would go under" + most + ". Take weight out of her.");
+                    say("With {} in all she would go under; floating level she carries herself and {} with "
+                        "the water at the sheer. Take weight out of her.",
+                        all,
+                        most));
     if (error.kind == AfloatError::Kind::Swamped)
         return tell(Level::Stop,
                     "swamps",
                     error.at.x(),
-                    "With " + all + " in all, water comes over the sheer " + fromBow(error.at.x(), units) +
-                        ", " + formatLength(error.depth, units, 4) + " deep there" + most +
-                        ". Take weight out of her, or move it toward the middle and lower.");
-    return tell(
-        Level::Stop,
-        "no-rest",
-        std::nullopt,
-        "No steady place in the water was found for her with this load; place it lower and nearer the "
-        "middle.");
+                    say("With {} in all, water comes over the sheer {}, {} deep there; floating level she "
+                        "carries herself and {} with the water at the sheer. Take weight out of her, or move "
+                        "it toward the middle and lower.",
+                        all,
+                        fromBow(error.at.x(), units),
+                        formatLength(error.depth, units, 4),
+                        most));
+    return tell(Level::Stop,
+                "no-rest",
+                std::nullopt,
+                say("No steady place in the water was found for her with this load; place it lower and "
+                    "nearer the middle."));
 }
 
 FormFigures formOf(const Rest& rest, double density) {
@@ -85,18 +90,20 @@ void judge(AfloatReport& report, Units units) {
             tell(Level::Caution,
                  "heels-at-rest",
                  std::nullopt,
-                 "At rest she heels to " + std::string(rest.water.heel > 0 ? "starboard" : "port") +
-                     (rest.under.centre.y() * report.load.centre.y() > 0.0
-                          ? "; move weight across toward the centreline."
-                          : "; her weight stands too high for her beam, so place it lower.")));
+                 say(rest.under.centre.y() * report.load.centre.y() > 0.0
+                         ? sayable("At rest she heels to {}; move weight across toward the centreline.")
+                         : sayable("At rest she heels to {}; her weight stands too high for her beam, so "
+                                   "place it lower."),
+                     rest.water.heel > 0 ? say("starboard") : say("port"))));
     if (rest.freeboard < report.freeboard)
         report.findings.push_back(
             tell(Level::Caution,
                  "low-freeboard",
                  rest.freeboardAt.x(),
-                 "The sheer stands " + formatLength(rest.freeboard, units, 4) + " above the water at its " +
-                     "lowest, less than the " + formatLength(report.freeboard, units, 4) +
-                     " that were asked for; take weight out of her or move it away from there."));
+                 say("The sheer stands {} above the water at its lowest, less than the {} that were asked "
+                     "for; take weight out of her or move it away from there.",
+                     formatLength(rest.freeboard, units, 4),
+                     formatLength(report.freeboard, units, 4))));
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 #include "core/units/number_text.hpp"
 #include "core/units/rounded_text.hpp"
 #include "core/units/weight.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -118,12 +119,12 @@ std::string litresText(double litres, Units units) {
 
 std::string twoLitresText(double one, double other, Units units) {
     if (units == Units::Inches)
-        return fluidOunces(one) + " and " + fluidOunces(other) + " fl oz";
-    return litresText(one, units) + " and " + litresText(other, units);
+        return say("{} and {}", fluidOunces(one), fluidOunces(other) + " fl oz");
+    return say("{} and {}", litresText(one, units), litresText(other, units));
 }
 
 std::string degreesText(double radians) {
-    return numberText(std::abs(radians) * 180 / std::numbers::pi, 0) + " degrees";
+    return say("{} degrees", numberText(std::abs(radians) * 180 / std::numbers::pi, 0));
 }
 
 std::string largestLoadText(double kilograms, Units units) {

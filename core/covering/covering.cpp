@@ -1,6 +1,7 @@
 #include "core/covering/covering.hpp"
 
 #include "core/fitout/rings.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -46,7 +47,7 @@ public:
 
     FaceCovering over(const BulkheadCloth& cloth, const std::vector<Bulkhead>& bulkheads) {
         FaceCovering f;
-        f.name = "bulkheads";
+        f.name = sayable("bulkheads");
         f.bulkheads = true;
         f.choices.cloth = cloth.cloth;
         f.choices.roll = cloth.roll;
@@ -64,7 +65,7 @@ public:
             f.overlaps += lap;
             x += (area + lap) * b.x;
             z += (area + lap) * height;
-            f.pieces.push_back({b.choice.end == End::Bow ? "bow bulkhead" : "stern bulkhead",
+            f.pieces.push_back({b.choice.end == End::Bow ? say("bow bulkhead") : say("stern bulkhead"),
                                 faces,
                                 b.width + 2 * cloth.lap,
                                 b.height + cloth.lap});
@@ -74,8 +75,8 @@ public:
                 f.pieces, [&](const ClothPiece& p) { return std::min(p.width, p.length) > cloth.roll; }))
             tell(Level::Caution,
                  "cloth-too-narrow",
-                 "The roll is narrower than a bulkhead with its laps either way; a seam in the cloth, or a "
-                 "wider roll, would do.");
+                 say("The roll is narrower than a bulkhead with its laps either way; a seam in the cloth, or "
+                     "a wider roll, would do."));
         f.fromRoll = alongRoll(f.pieces, cloth.roll) * (1 + m_choices.clothSpare);
         coats(f);
         if (faces == 2) // nobody varnishes the void's side
@@ -113,15 +114,16 @@ private:
         if (c.lay == ClothLay::Drape && !drapes)
             tell(Level::Caution,
                  "cloth-too-narrow",
-                 "The roll is too narrow to drape the " + f.name +
-                     " in one piece; it is laid out a piece to a side with an overlap along the keel.");
+                 say("The roll is too narrow to drape the {} in one piece; it is laid out a piece to a side "
+                     "with an overlap along the keel.",
+                     f.name));
         if (f.lay == ClothLay::Drape) {
-            f.pieces.push_back({"over the keel, sheer to sheer", 1, whole, length});
+            f.pieces.push_back({say("over the keel, sheer to sheer"), 1, whole, length});
         } else {
             const int across = piecesAcross(side, c.roll, c.overlap);
             const double width = (side + (across - 1) * c.overlap) / across;
-            f.pieces.push_back({across == 1 ? "one to a side, sheer to keel"
-                                            : std::to_string(across) + " to a side, one below the other",
+            f.pieces.push_back({across == 1 ? say("one to a side, sheer to keel")
+                                            : say("{} to a side, one below the other", across),
                                 2 * across,
                                 width,
                                 length});
@@ -174,10 +176,10 @@ private:
     void coats(FaceCovering& f) {
         const double area = f.covered() / squareMm, waste = 1 + m_choices.waste;
         if (m_choices.seal)
-            add(f, "seal", area * m_choices.sealCoat);
-        add(f, "wet-out", area * f.choices.cloth / 1000 * m_choices.wetOut * waste);
+            add(f, say("seal"), area * m_choices.sealCoat);
+        add(f, say("wet-out"), area * f.choices.cloth / 1000 * m_choices.wetOut * waste);
         for (int i = 1; i <= f.choices.coats; ++i)
-            add(f, "coat " + std::to_string(i), area * m_choices.fillCoat * waste);
+            add(f, say("coat {}", i), area * m_choices.fillCoat * waste);
         f.varnish = m_choices.varnishCoats * f.face.area / squareMm / m_choices.varnishSpread;
     }
 
@@ -230,21 +232,21 @@ coverFaces(const CoveringChoices& choices, const CoveredFace& outside, const Cov
         sum(plan, f);
     plan.liquidMass = plan.litres * choices.liquidDensity;
     const bool any = !plan.faces.empty() || choices.bulkheads;
-    const auto ask = [&](const char* code, const char* text) {
+    const auto ask = [&](const char* code, const std::string& text) {
         plan.findings.push_back({Level::Note, code, std::nullopt, std::nullopt, text});
     };
     if (!any)
         ask("no-face-told",
-            "Nothing is covered, because no face is described; a table [covering.outside] or "
-            "[covering.inside] with its cloth would do.");
+            say("Nothing is covered, because no face is described; a table [covering.outside] or "
+                "[covering.inside] with its cloth would do."));
     if (any && !choices.mix)
         ask("mix-not-told",
-            "How resin and hardener are mixed is not told; give mix under [covering] as the maker prints "
-            "it.");
+            say("How resin and hardener are mixed is not told; give mix under [covering] as the maker prints "
+                "it."));
     if (any && !choices.potLife)
         ask("pot-life-not-told",
-            "The pot life is not told, so no batches are reckoned; give pot-life under [covering] in "
-            "minutes.");
+            say("The pot life is not told, so no batches are reckoned; give pot-life under [covering] in "
+                "minutes."));
     return plan;
 }
 
@@ -258,8 +260,8 @@ void coverBulkheads(CoveringPlan& plan,
                                  "no-bulkhead-to-cover",
                                  std::nullopt,
                                  std::nullopt,
-                                 "There is cloth for bulkheads, but no bulkhead stands in her; one under "
-                                 "[[fitout.bulkhead]] would do."});
+                                 say("There is cloth for bulkheads, but no bulkhead stands in her; one under "
+                                     "[[fitout.bulkhead]] would do.")});
         return;
     }
     FacePlanner planner(choices, plan.findings);

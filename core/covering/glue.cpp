@@ -1,5 +1,7 @@
 #include "core/covering/glue.hpp"
 
+#include "core/words/say.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -116,12 +118,12 @@ double gluedEdge(const StripStock& strip) {
 std::vector<GlueUse> planGlue(const Project& project, const Plan& plan, const std::optional<Fitout>& fitout) {
     const CoveringChoices choices = project.covering.value_or(CoveringChoices{});
     std::vector<GlueUse> all;
-    Joint strips("strips, edge to edge", false, choices);
+    Joint strips(say("strips, edge to edge"), false, choices);
     glueStrips(strips, plan, gluedEdge(project.strips));
     strips.addTo(all);
     if (!fitout)
         return all;
-    Joint gunwales("gunwales and scarfs", true, choices);
+    Joint gunwales(say("gunwales and scarfs"), true, choices);
     if (const auto& g = fitout->gunwales) {
         const double open =
             g->scuppers ? g->scuppers->count * g->scuppers->opening / g->inner.sheerLength : 0.0;
@@ -129,7 +131,7 @@ std::vector<GlueUse> planGlue(const Project& project, const Plan& plan, const st
         glueGunwale(gunwales, g->outer, g->outerLine, 0.0);
     }
     gunwales.addTo(all);
-    Joint bed("bulkheads and decks", true, choices), fillet("fillets", true, choices);
+    Joint bed(say("bulkheads and decks"), true, choices), fillet(say("fillets"), true, choices);
     for (const Bulkhead& b : fitout->bulkheads)
         glueBulkhead(bed, fillet, b, choices.fillet);
     for (const Deck& d : fitout->decks)

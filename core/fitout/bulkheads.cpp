@@ -2,6 +2,7 @@
 
 #include "core/hull/trimmed_surface.hpp"
 #include "core/moulds/mould_outline.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -127,12 +128,13 @@ planBulkhead(const BulkheadChoice& choice, const HullFaces& faces, const std::ve
     const bool bow = choice.end == End::Bow;
     b.x = bow ? faces.forward + choice.fromEnd : faces.aft - choice.fromEnd;
     const auto outside = [&] {
-        plan.findings.push_back({Level::Stop,
-                                 "bulkhead-outside",
-                                 std::nullopt,
-                                 b.x,
-                                 std::string("The ") + (bow ? "bow" : "stern") +
-                                     " bulkhead does not stand inside the hull; another from-end would do."});
+        plan.findings.push_back(
+            {Level::Stop,
+             "bulkhead-outside",
+             std::nullopt,
+             b.x,
+             say("The {} bulkhead does not stand inside the hull; another from-end would do.",
+                 bow ? say("bow") : say("stern"))});
         return plan;
     };
     const auto section = sectionWithNormals(faces.inside, b.x, edgePoints);
@@ -178,9 +180,9 @@ planBulkhead(const BulkheadChoice& choice, const HullFaces& faces, const std::ve
              "bulkhead-bevel",
              std::nullopt,
              b.x,
-             std::string("Along the bottom the edge of the ") + (bow ? "bow" : "stern") +
-                 " bulkhead leans over more than a saw tilts easily; saw it square to the "
-                 "outline and fill behind it with a fillet, or plane it by hand."});
+             say("Along the bottom the edge of the {} bulkhead leans over more than a saw tilts easily; saw "
+                 "it square to the outline and fill behind it with a fillet, or plane it by hand.",
+                 bow ? say("bow") : say("stern"))});
     plan.bulkhead = std::move(b);
     return plan;
 }

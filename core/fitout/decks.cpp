@@ -2,6 +2,7 @@
 
 #include "core/fitout/rings.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <Eigen/Geometry>
 
@@ -78,8 +79,8 @@ planDeck(const DeckChoice& choice, const HullFaces& faces, const std::optional<G
                                  "deck-outside",
                                  std::nullopt,
                                  deck.innerX,
-                                 std::string("The ") + (bow ? "bow" : "stern") +
-                                     " deck has no room between the gunwales; a longer one would do."});
+                                 say("The {} deck has no room between the gunwales; a longer one would do.",
+                                     bow ? say("bow") : say("stern"))});
         return plan;
     }
     const double breadth = edge.front().at.y();
@@ -127,10 +128,10 @@ planDeck(const DeckChoice& choice, const HullFaces& faces, const std::optional<G
                                  "deck-not-flat",
                                  std::nullopt,
                                  deck.innerX,
-                                 std::string("Sprung to its crown, the ") + (bow ? "bow" : "stern") +
-                                     " deck's plate misses the sheer's length by " +
-                                     bothUnitsFine(std::abs(deck.misfit)) +
-                                     " a side; cut it that much over and fit it, or lay it in strips."});
+                                 say("Sprung to its crown, the {} deck's plate misses the sheer's length by "
+                                     "{} a side; cut it that much over and fit it, or lay it in strips.",
+                                     bow ? say("bow") : say("stern"),
+                                     bothUnitsFine(std::abs(deck.misfit)))});
     plan.deck = std::move(deck);
     return plan;
 }

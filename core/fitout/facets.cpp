@@ -2,6 +2,7 @@
 
 #include "core/fitout/hull_faces.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 #include "geometry/surface_frame.hpp"
 
 #include <algorithm>
@@ -54,14 +55,14 @@ Fairing fairing(const Project& project, const LoftedHull& hull, const Plan& plan
     });
     if (!result.facets.empty() && result.facets.front().height > muchOfIt * project.strips.thickness) {
         const Facet& f = result.facets.front();
-        result.findings.push_back(
-            {Level::Note,
-             "facet-deep",
-             f.strip,
-             f.x,
-             "Planing the facets fair takes " + bothUnitsFine(f.height) + " here and leaves " +
-                 bothUnitsFine(f.left) +
-                 " of the planking; narrower strips round the bilge would leave more."});
+        result.findings.push_back({Level::Note,
+                                   "facet-deep",
+                                   f.strip,
+                                   f.x,
+                                   say("Planing the facets fair takes {} here and leaves {} of the planking; "
+                                       "narrower strips round the bilge would leave more.",
+                                       bothUnitsFine(f.height),
+                                       bothUnitsFine(f.left))});
     }
     return result;
 }

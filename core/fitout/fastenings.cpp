@@ -1,6 +1,7 @@
 #include "core/fitout/fastenings.hpp"
 
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <cmath>
 #include <numbers>
@@ -29,7 +30,7 @@ double beforeOuter(const Project& project) {
 
 Fastening gunwaleScrews(const Project& project, const Gunwales& g) {
     Fastening f;
-    f.what = "gunwales";
+    f.what = say("gunwales");
     const GunwaleChoices& choices = *project.fitout->gunwales;
     f.diameter = choices.screwDiameter;
     f.length = choices.screwLength.value_or(beforeOuter(project) + 2.0 / 3.0 * g.outer.size.width);
@@ -69,8 +70,8 @@ std::vector<Fastening> planFastenings(const Project& project, const Fitout& fito
         all.push_back(f);
     };
     for (const Seat& s : fitout.seats) {
-        bolts("front rail of the " + s.choice.name, s.front);
-        bolts("back rail of the " + s.choice.name, s.back);
+        bolts(say("front rail of the {}", s.choice.name), s.front);
+        bolts(say("back rail of the {}", s.choice.name), s.back);
     }
     for (const Thwart& t : fitout.thwarts)
         bolts(t.name, t.bar);
@@ -87,14 +88,16 @@ std::vector<Finding> checkScrews(const Project& project) {
     const bool through = into >= choices.outer.width;
     if (!through && into >= choices.outer.width / 3)
         return {};
-    return {{Level::Caution,
-             "screw-length",
-             std::nullopt,
-             std::nullopt,
-             "Screws of " + bothUnitsFine(*choices.screwLength) +
-                 (through ? " come out through the outer gunwale; up to "
-                          : " hold less than a third of the outer gunwale; about ") +
-                 bothUnitsFine(beforeOuter(project) + 2.0 / 3.0 * choices.outer.width) + " would do."}};
+    return {
+        {Level::Caution,
+         "screw-length",
+         std::nullopt,
+         std::nullopt,
+         say(through
+                 ? sayable("Screws of {} come out through the outer gunwale; up to {} would do.")
+                 : sayable("Screws of {} hold less than a third of the outer gunwale; about {} would do."),
+             bothUnitsFine(*choices.screwLength),
+             bothUnitsFine(beforeOuter(project) + 2.0 / 3.0 * choices.outer.width))}};
 }
 
 } // namespace sheerlay::core

@@ -2,6 +2,7 @@
 
 #include "core/fitout/fastenings.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -26,12 +27,13 @@ void take(std::vector<Part>& parts,
 }
 
 Finding needsGunwales(const std::string& name) {
-    return {Level::Caution,
-            "no-gunwales",
-            std::nullopt,
-            std::nullopt,
-            "The " + name +
-                " goes under gunwales that the file does not describe; a table [fitout.gunwales] would do."};
+    return {
+        Level::Caution,
+        "no-gunwales",
+        std::nullopt,
+        std::nullopt,
+        say("The {} goes under gunwales that the file does not describe; a table [fitout.gunwales] would do.",
+            name)};
 }
 
 /// What stands across the boat, by its after face.
@@ -45,7 +47,7 @@ void checkLegRoom(Fitout& f) {
     std::vector<Across> all;
     for (const Bulkhead& b : f.bulkheads)
         if (b.choice.end == End::Bow)
-            all.push_back({"bow bulkhead", b.x});
+            all.push_back({sayable("bow bulkhead"), b.x});
     for (const Seat& s : f.seats)
         all.push_back({s.choice.name, s.x + s.choice.depth / 2 * std::cos(s.choice.tilt)});
     for (const Thwart& t : f.thwarts)
@@ -65,10 +67,12 @@ void checkLegRoom(Fitout& f) {
              "leg-room",
              std::nullopt,
              edge,
-             "Before the " + s.choice.name + " there are " + bothUnits(edge - before->aft) + " to the " +
-                 before->name + ", less than the " + bothUnits(s.choice.legRoom) +
-                 " wanted for a paddler's legs; another place would do, or leg-room = 0 where one sits "
-                 "facing aft."});
+             say("Before the {} there are {} to the {}, less than the {} wanted for a paddler's legs; "
+                 "another place would do, or leg-room = 0 where one sits facing aft.",
+                 s.choice.name,
+                 bothUnits(edge - before->aft),
+                 before->name,
+                 bothUnits(s.choice.legRoom))});
     }
 }
 

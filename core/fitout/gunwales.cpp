@@ -2,6 +2,7 @@
 
 #include "core/hull/station_names.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -133,22 +134,24 @@ void tell(const Gunwale& g,
           const GunwaleChoices& choices,
           std::vector<Finding>& findings) {
     if (g.use != WoodUse::ByHand)
-        findings.push_back({g.use == WoodUse::SteamIt ? Level::Caution : Level::Note,
-                            "gunwale-bend",
-                            std::nullopt,
-                            g.strainAtX,
-                            "The " + name + " gunwale is bent to " +
-                                std::to_string(static_cast<int>(std::lround(100 * g.strain))) +
-                                " percent of what its wood takes dry by hand; " + Strength::advice(g.use) +
-                                "."});
+        findings.push_back(
+            {g.use == WoodUse::SteamIt ? Level::Caution : Level::Note,
+             "gunwale-bend",
+             std::nullopt,
+             g.strainAtX,
+             say("The {} gunwale is bent to {} percent of what its wood takes dry by hand; {}.",
+                 name,
+                 static_cast<int>(std::lround(100 * g.strain)),
+                 say(Strength::advice(g.use)))});
     if (g.pieces.empty())
         findings.push_back({Level::Stop,
                             "gunwale-stock",
                             std::nullopt,
                             std::nullopt,
-                            "The " + name + " gunwale can't be scarfed from stock of " +
-                                bothUnits(choices.stockLength) +
-                                "; longer stock or a steeper scarf would do."});
+                            say("The {} gunwale can't be scarfed from stock of {}; longer stock or a steeper "
+                                "scarf would do.",
+                                name,
+                                bothUnits(choices.stockLength))});
 }
 
 } // namespace
@@ -192,12 +195,12 @@ GunwalePlan planGunwales(const Project& project, const LoftedHull& hull, const H
                                      "scuppers-no-room",
                                      std::nullopt,
                                      std::nullopt,
-                                     "The solid ends leave no room for a scupper; shorter ones under "
-                                     "[fitout.gunwales] would do."});
+                                     say("The solid ends leave no room for a scupper; shorter ones under "
+                                         "[fitout.gunwales] would do.")});
     }
     placeScrews(g, choices);
-    tell(g.outer, "outer", choices, plan.findings);
-    tell(g.inner, "inner", choices, plan.findings);
+    tell(g.outer, sayable("outer"), choices, plan.findings);
+    tell(g.inner, sayable("inner"), choices, plan.findings);
     return plan;
 }
 

@@ -1,6 +1,7 @@
 #include "core/fitout/seats.hpp"
 
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -65,15 +66,17 @@ void checkBolt(const std::string& name, const BoltedPiece& rail, std::vector<Fin
         findings.push_back(finding(Level::Stop,
                                    "seat-above-gunwale",
                                    bolt.x,
-                                   "The " + name + " stands " + bothUnitsFine(-bolt.hanger) +
-                                       " into the inner gunwale; a lower place would do."));
+                                   say("The {} stands {} into the inner gunwale; a lower place would do.",
+                                       name,
+                                       bothUnitsFine(-bolt.hanger))));
     if (bolt.fromEnd < boltEdge)
-        findings.push_back(
-            finding(Level::Caution,
-                    "bolt-near-end",
-                    bolt.x,
-                    "The bolt of the " + name + " comes within " + bothUnits(std::max(0.0, bolt.fromEnd)) +
-                        " of its end; a larger bolt-inset, a narrower gunwale or cleats would do."));
+        findings.push_back(finding(Level::Caution,
+                                   "bolt-near-end",
+                                   bolt.x,
+                                   say("The bolt of the {} comes within {} of its end; a larger bolt-inset, "
+                                       "a narrower gunwale or cleats would do.",
+                                       name,
+                                       bothUnits(std::max(0.0, bolt.fromEnd)))));
 }
 
 void checkGap(const std::string& name, const CrossPiece& piece, std::vector<Finding>& findings) {
@@ -81,9 +84,10 @@ void checkGap(const std::string& name, const CrossPiece& piece, std::vector<Find
         findings.push_back(finding(Level::Note,
                                    "end-gap",
                                    piece.front.x(),
-                                   "A flat cut leaves up to " + bothUnitsFine(piece.gap) +
-                                       " under the ends of the " + name +
-                                       "; scribe them to the hull, or fill with thickened glue."));
+                                   say("A flat cut leaves up to {} under the ends of the {}; scribe them to "
+                                       "the hull, or fill with thickened glue.",
+                                       bothUnitsFine(piece.gap),
+                                       name)));
 }
 
 } // namespace
@@ -103,7 +107,7 @@ SeatPlan planSeat(const SeatChoice& choice,
             Level::Stop,
             "seat-outside",
             seat.x,
-            "The " + choice.name + " lies beyond the hull's ends; an x between bow and stern would do."));
+            say("The {} lies beyond the hull's ends; an x between bow and stern would do.", choice.name)));
         return plan;
     }
     seat.top = choice.aboveBottom ? *bottom + *choice.aboveBottom
@@ -119,12 +123,12 @@ SeatPlan planSeat(const SeatChoice& choice,
     auto front = railAt(-choice.depth / 2);
     auto back = railAt(choice.depth / 2 - choice.rail.width);
     if (!front || !back) {
-        plan.findings.push_back(
-            finding(Level::Stop,
-                    "seat-outside",
-                    seat.x,
-                    "The " + choice.name +
-                        " does not lie inside the hull with both rails; another height or place would do."));
+        plan.findings.push_back(finding(
+            Level::Stop,
+            "seat-outside",
+            seat.x,
+            say("The {} does not lie inside the hull with both rails; another height or place would do.",
+                choice.name)));
         return plan;
     }
     seat.front.piece = *front;
@@ -151,11 +155,12 @@ SeatPlan planSeat(const SeatChoice& choice,
         choice.opening.value_or(std::min(widestSeat, narrowest - 2 * (choice.rail.width + sideClear)));
     seat.sideRail = choice.depth - 2 * choice.rail.width;
     if (seat.opening + 2 * choice.rail.width > narrowest)
-        plan.findings.push_back(finding(Level::Caution,
-                                        "seat-opening",
-                                        seat.x,
-                                        "The hull leaves no room beside the side rails of the " +
-                                            choice.name + "; a smaller opening would do."));
+        plan.findings.push_back(finding(
+            Level::Caution,
+            "seat-opening",
+            seat.x,
+            say("The hull leaves no room beside the side rails of the {}; a smaller opening would do.",
+                choice.name)));
     if (choice.caning && seat.opening > 0.0)
         seat.caning = planCaning(*choice.caning, seat.opening, seat.sideRail);
 
@@ -163,15 +168,15 @@ SeatPlan planSeat(const SeatChoice& choice,
         const double inset = choice.boltInset.value_or(gunwale->size.width / 2);
         seat.front.bolt = boltThrough(*gunwale, *front, inset);
         seat.back.bolt = boltThrough(*gunwale, *back, inset);
-        checkBolt("front rail of the " + choice.name, seat.front, plan.findings);
-        checkBolt("back rail of the " + choice.name, seat.back, plan.findings);
+        checkBolt(say("front rail of the {}", choice.name), seat.front, plan.findings);
+        checkBolt(say("back rail of the {}", choice.name), seat.back, plan.findings);
     } else if (choice.on == SeatChoice::On::Hangers) {
         plan.findings.push_back(finding(Level::Caution,
                                         "seat-hangs-from-nothing",
                                         seat.x,
-                                        "The " + choice.name +
-                                            " hangs from gunwales that the file does not describe; a table "
-                                            "[fitout.gunwales], or on = \"cleats\", would do."));
+                                        say("The {} hangs from gunwales that the file does not describe; a "
+                                            "table [fitout.gunwales], or on = \"cleats\", would do.",
+                                            choice.name)));
     }
     if (choice.on == SeatChoice::On::Cleats) {
         const Vector2d f = front->at(0.0, -front->height), b = back->at(back->width, -back->height);
@@ -180,17 +185,18 @@ SeatPlan planSeat(const SeatChoice& choice,
         const auto pf = acrossAt(faces.inside, f.x(), f.y()), pb = acrossAt(faces.inside, b.x(), b.y());
         seat.cleatLength = pf && pb ? (pb->point - pf->point).norm() : choice.depth;
     }
-    checkGap("front rail of the " + choice.name, *front, plan.findings);
-    checkGap("back rail of the " + choice.name, *back, plan.findings);
+    checkGap(say("front rail of the {}", choice.name), *front, plan.findings);
+    checkGap(say("back rail of the {}", choice.name), *back, plan.findings);
     if (seat.footRoom < choice.footRoom)
         plan.findings.push_back(
             finding(Level::Note,
                     "foot-room",
                     seat.x,
-                    "Under the " + choice.name + " there are " + bothUnits(seat.footRoom) +
-                        ", less than the " + bothUnits(choice.footRoom) +
-                        " wanted for a kneeling paddler's feet to come free; a higher seat would "
-                        "do, at the price of steadiness."));
+                    say("Under the {} there are {}, less than the {} wanted for a kneeling paddler's feet to "
+                        "come free; a higher seat would do, at the price of steadiness.",
+                        choice.name,
+                        bothUnits(seat.footRoom),
+                        bothUnits(choice.footRoom))));
     plan.seat = std::move(seat);
     return plan;
 }
@@ -204,7 +210,7 @@ planThwart(const ThwartChoice& choice, double x, const HullFaces& faces, const I
             Level::Stop,
             "thwart-outside",
             x,
-            "The " + choice.name + " lies beyond the hull's ends; an x between bow and stern would do."));
+            say("The {} lies beyond the hull's ends; an x between bow and stern would do.", choice.name)));
         return plan;
     }
     // under the gunwale it follows its slope, so that it lies flat against it
@@ -218,7 +224,7 @@ planThwart(const ThwartChoice& choice, double x, const HullFaces& faces, const I
             finding(Level::Stop,
                     "thwart-outside",
                     x,
-                    "The " + choice.name + " does not lie inside the hull; another place would do."));
+                    say("The {} does not lie inside the hull; another place would do.", choice.name)));
         return plan;
     }
     Thwart thwart;
@@ -230,14 +236,15 @@ planThwart(const ThwartChoice& choice, double x, const HullFaces& faces, const I
     thwart.kneeRoom = middle.at.y() - choice.size.height - bottomAt(faces.inside, x).value_or(middle.at.y());
     checkBolt(choice.name, thwart.bar, plan.findings);
     if (thwart.kneeRoom < choice.kneeRoom)
-        plan.findings.push_back(finding(Level::Note,
-                                        "knee-room",
-                                        x,
-                                        "Under the " + choice.name + " there are " +
-                                            bothUnits(thwart.kneeRoom) + ", less than the " +
-                                            bothUnits(choice.kneeRoom) +
-                                            " wanted for knees and feet to pass; a flatter bar, or a place "
-                                            "where she is deeper, would do."));
+        plan.findings.push_back(
+            finding(Level::Note,
+                    "knee-room",
+                    x,
+                    say("Under the {} there are {}, less than the {} wanted for knees and feet to pass; a "
+                        "flatter bar, or a place where she is deeper, would do.",
+                        choice.name,
+                        bothUnits(thwart.kneeRoom),
+                        bothUnits(choice.kneeRoom))));
     checkGap(choice.name, *piece, plan.findings);
     plan.thwart = std::move(thwart);
     return plan;

@@ -2,6 +2,7 @@
 
 #include "core/project/diagonal.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -51,12 +52,13 @@ void slipsOfText(const std::string& text, Units plain, std::vector<Guess>& guess
             const bool lost = text[i] == '0';
             add(meant,
                 lost || lookAlike(d, text[i]) ? easy : rare,
-                lost ? "a digit lost" : std::string("a ") + text[i] + " for a " + d);
+                lost ? say("a digit lost")
+                     : say("a {} for a {}", std::string(1, text[i]), std::string(1, d)));
         }
         if (i + 1 < text.size() && isDigit(text[i + 1]) && text[i] != text[i + 1]) {
             std::string meant = text;
             std::swap(meant[i], meant[i + 1]);
-            add(meant, usual, "two digits exchanged");
+            add(meant, usual, say("two digits exchanged"));
         }
     }
     const std::size_t first = text.find('-', 1);
@@ -68,7 +70,7 @@ void slipsOfText(const std::string& text, Units plain, std::vector<Guess>& guess
         add(text.substr(0, first + 1) + text.substr(second + 1, end - second - 1) + "-" +
                 text.substr(first + 1, second - first - 1) + text.substr(end),
             usual,
-            "inches and eighths exchanged");
+            say("inches and eighths exchanged"));
     }
 }
 
@@ -82,10 +84,10 @@ bool onOneLine(const TablePoint& a, const TablePoint& b, bool height) {
 }
 
 const char* lineName(const TablePoint& cell) {
-    return cell.diagonal                       ? "diagonal"
-           : cell.kind == PointKind::Waterline ? "waterline"
-           : cell.kind == PointKind::Buttock   ? "buttock"
-                                               : "point";
+    return cell.diagonal                       ? sayable("diagonal")
+           : cell.kind == PointKind::Waterline ? sayable("waterline")
+           : cell.kind == PointKind::Buttock   ? sayable("buttock")
+                                               : sayable("point");
 }
 
 /// The number of a neighbour, taken by the eye or the hand for this one.
@@ -100,7 +102,7 @@ std::optional<std::string> neighbour(const HullTable& table, const LoftPoint& p,
         if (i >= table.stations.size())
             continue;
         const Station& s = table.stations[i];
-        const std::string words = "the number of the station beside it, at x " + s.printedX;
+        const std::string words = say("the number of the station beside it, at x {}", s.printedX);
         switch (p.cell->kind) {
         case PointKind::Sheer:
             if (same(valueOf(s.sheer)))
@@ -131,7 +133,7 @@ std::optional<std::string> neighbour(const HullTable& table, const LoftPoint& p,
         const auto k = here - column.begin() + step;
         if (k >= 0 && k < static_cast<std::ptrdiff_t>(column.size()) &&
             same(valueOf(*column[static_cast<std::size_t>(k)])))
-            return std::string("the number of the ") + lineName(*p.cell) + " beside it";
+            return say("the number of the {} beside it", say(lineName(*p.cell)));
     }
     return std::nullopt;
 }
@@ -158,12 +160,15 @@ std::optional<LikelySlip> likelySlip(const HullTable& table, const LoftData& dat
     const bool inches = plain == Units::Inches || text.find_first_of("-'\"") != std::string::npos;
     if (inches)
         for (const double sign : {1.0, -1.0}) {
-            const std::string much = sign < 0 ? " too much" : " too little";
-            guesses.push_back({cell.printed + sign * mmPerInch, easy, "an inch" + much});
-            guesses.push_back({cell.printed + sign * mmPerFoot, easy, "a foot" + much});
+            guesses.push_back({cell.printed + sign * mmPerInch,
+                               easy,
+                               sign < 0 ? say("an inch too much") : say("an inch too little")});
+            guesses.push_back({cell.printed + sign * mmPerFoot,
+                               easy,
+                               sign < 0 ? say("a foot too much") : say("a foot too little")});
         }
     if (cell.height && cell.printed != 0)
-        guesses.push_back({-cell.printed, usual, "the wrong side of the base line"});
+        guesses.push_back({-cell.printed, usual, say("the wrong side of the base line")});
     if (const auto words = neighbour(table, p, cell))
         guesses.push_back({std::round(cell.fair / table.roundedTo) * table.roundedTo, usual, *words});
 

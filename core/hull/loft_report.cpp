@@ -4,6 +4,7 @@
 #include "core/hull/likely_slip.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -76,11 +77,13 @@ void lastGaps(const HullTable& table, const LoftData& data, LoftedHull& hull) {
                  "last-gap-wide",
                  std::nullopt,
                  bow ? tip + gap / 2 : tip - gap / 2,
-                 "Between the " + std::string(bow ? "foremost" : "aftmost") +
-                     " station and the stem the table says nothing over " + bothUnits(gap) +
-                     "; the last foot may be off by about 6 mm (1/4\") and its edge bend is not "
-                     "to be trusted. A half station "
-                     "there would settle it."});
+                 say(bow ? sayable("Between the foremost station and the stem the table says nothing over "
+                                   "{}; the last foot may be off by about 6 mm (1/4\") and its edge bend is "
+                                   "not to be trusted. A half station there would settle it.")
+                         : sayable("Between the aftmost station and the stem the table says nothing over {}; "
+                                   "the last foot may be off by about 6 mm (1/4\") and its edge bend is not "
+                                   "to be trusted. A half station there would settle it."),
+                     bothUnits(gap))});
     }
 }
 
@@ -96,9 +99,31 @@ std::string spreadText(double value, const std::string& printed) {
     return inches ? formatLength(std::max(value, mmPerInch / 16), Units::Inches) : mm(std::max(value, 1.0));
 }
 
-/// ", likeliest a digit lost (0-4-4 meant)": what would make the number right again, offered and never done.
-std::string slipText(const std::optional<LikelySlip>& slip, const std::string& printed) {
-    return slip ? ", likeliest " + slip->words + " (" + asPrinted(slip->value, printed) + " meant)" : "";
+/// "1-3-0, give or take 1/4 in, likeliest a digit lost (0-4-4 meant)": what the rest wants, and what would
+/// make the number right again, offered and never done.
+std::string
+wantedText(const SuspectCell& c, const std::string& printed, const std::optional<LikelySlip>& slip) {
+    const std::string fair = asPrinted(c.fair, printed), spread = spreadText(c.spread, printed);
+    return slip ? say("{}, give or take {}, likeliest {} ({} meant)",
+                      fair,
+                      spread,
+                      slip->words,
+                      asPrinted(slip->value, printed))
+                : say("{}, give or take {}", fair, spread);
+}
+
+/// The end of what is said of a doubtful number.
+const char* settleText(bool setAside, bool nearEnd) {
+    if (setAside)
+        return nearEnd ? sayable("{}, {}: {} is printed, but the rest of the table wants about {}; the loft "
+                                 "is made without this number until you settle it (so near an end the table "
+                                 "hardly decides it).")
+                       : sayable("{}, {}: {} is printed, but the rest of the table wants about {}; the loft "
+                                 "is made without this number until you settle it.");
+    return nearEnd ? sayable("{}, {}: {} is printed, but the rest of the table wants about {}; look at it "
+                             "before you cut the mould (so near an end the table hardly decides it).")
+                   : sayable("{}, {}: {} is printed, but the rest of the table wants about {}; look at it "
+                             "before you cut the mould.");
 }
 
 DoubtfulCell doubtfulCell(const HullTable& table,
@@ -136,25 +161,25 @@ void suspectCells(const HullTable& table,
         std::string where;
         switch (p.cell->kind) {
         case PointKind::Sheer:
-            where = c.height ? "sheer height" : "sheer half-breadth";
+            where = c.height ? say("sheer height") : say("sheer half-breadth");
             break;
         case PointKind::Keel:
-            where = c.height ? "keel height" : "keel half-breadth";
+            where = c.height ? say("keel height") : say("keel half-breadth");
             break;
         case PointKind::Knuckle:
-            where = c.height ? "knuckle height" : "knuckle half-breadth";
+            where = c.height ? say("knuckle height") : say("knuckle half-breadth");
             break;
         case PointKind::Waterline:
-            where = "half-breadth at the waterline " + line;
+            where = say("half-breadth at the waterline {}", line);
             break;
         case PointKind::Buttock:
-            where = "height at the buttock " + line;
+            where = say("height at the buttock {}", line);
             break;
         case PointKind::Point:
             where = p.cell->diagonal
-                        ? "distance along the diagonal from height " + p.cell->diagonal->printedHeight
-                    : c.height ? "a point's height"
-                               : "a point's half-breadth";
+                        ? say("distance along the diagonal from height {}", p.cell->diagonal->printedHeight)
+                    : c.height ? say("a point's height")
+                               : say("a point's half-breadth");
             break;
         }
         const std::optional<LikelySlip> slip = likelySlip(table, data, c);
@@ -165,14 +190,12 @@ void suspectCells(const HullTable& table,
              "doubtful-cell",
              std::nullopt,
              hull.stationX[static_cast<std::size_t>(p.station)],
-             "Station at x " + s.printedX +
-                 (p.cell->line > 0 ? " (line " + std::to_string(p.cell->line) + ")" : "") + ", " + where +
-                 ": " + printed + " is printed, but the rest of the table wants about " +
-                 asPrinted(c.fair, printed) + ", give or take " + spreadText(c.spread, printed) +
-                 slipText(slip, printed) +
-                 (c.setAside ? "; the loft is made without this number until you settle it"
-                             : "; look at it before you cut the mould") +
-                 (nearEnd ? " (so near an end the table hardly decides it)." : ".")});
+             say(settleText(c.setAside, nearEnd),
+                 p.cell->line > 0 ? say("Station at x {} (line {})", s.printedX, p.cell->line)
+                                  : say("Station at x {}", s.printedX),
+                 where,
+                 printed,
+                 wantedText(c, printed, slip))});
     }
     if (suspects.size() >= 6)
         hull.findings.push_back(
@@ -180,8 +203,8 @@ void suspectCells(const HullTable& table,
              "many-doubtful-cells",
              std::nullopt,
              std::nullopt,
-             "Six or more numbers contradict the rest: more likely the station spacing, the waterline "
-             "heights or the half siding are not what the table was drawn with. Check these first."});
+             say("Six or more numbers contradict the rest: more likely the station spacing, the waterline "
+                 "heights or the half siding are not what the table was drawn with. Check these first.")});
 }
 
 void levelKeels(const HullTable& table, const SurfaceFit& fit, LoftedHull& hull) {
@@ -190,16 +213,15 @@ void levelKeels(const HullTable& table, const SurfaceFit& fit, LoftedHull& hull)
     std::string names;
     for (const int i : fit.levelKeel)
         names += (names.empty() ? "" : ", ") + table.stations[static_cast<std::size_t>(i)].printedX;
-    hull.findings.push_back({Level::Caution,
-                             "bottom-not-given",
-                             std::nullopt,
-                             std::nullopt,
-                             "Between the lowest waterline and the keel the table leaves the bottom open; it "
-                             "is drawn level at the keel at x " +
-                                 names +
-                                 " so that it does not hang below it. One buttock height a station would "
-                                 "settle it; until then take girths as good "
-                                 "to 1 percent and the shutter's width as unknown."});
+    hull.findings.push_back(
+        {Level::Caution,
+         "bottom-not-given",
+         std::nullopt,
+         std::nullopt,
+         say("Between the lowest waterline and the keel the table leaves the bottom open; it is drawn level "
+             "at the keel at x {} so that it does not hang below it. One buttock height a station would "
+             "settle it; until then take girths as good to 1 percent and the shutter's width as unknown.",
+             names)});
 }
 
 /// Stations whose section is drawn straight between the knuckle and its neighbour for want of a number.
@@ -219,9 +241,12 @@ void straightPanels(const HullTable& table, const LoftData& data, LoftedHull& hu
                  "panel-straight",
                  std::nullopt,
                  std::nullopt,
-                 std::string("Between ") + (side < 0 ? "sheer and knuckle" : "knuckle and keel") +
-                     " the table has no number at x " + names +
-                     "; the section is drawn straight there. One point a station would settle it."});
+                 say(side < 0
+                         ? sayable("Between sheer and knuckle the table has no number at x {}; the section "
+                                   "is drawn straight there. One point a station would settle it.")
+                         : sayable("Between knuckle and keel the table has no number at x {}; the section is "
+                                   "drawn straight there. One point a station would settle it."),
+                     names)});
     }
 }
 
@@ -232,27 +257,30 @@ void knuckle(LoftedHull& hull) {
         return;
     const auto softer = [](const KnucklePlace& a, const KnucklePlace& b) { return a.turn < b.turn; };
     const auto [least, most] = std::minmax_element(line.begin(), line.end(), softer);
-    const auto degrees = [](double rad) {
-        return std::to_string(std::lround(rad * 180 / std::numbers::pi)) + " degrees";
-    };
+    const auto degrees = [](double rad) { return std::to_string(std::lround(rad * 180 / std::numbers::pi)); };
     hull.findings.push_back({Level::Note,
                              "knuckle",
                              std::nullopt,
                              most->p.x(),
-                             "At the knuckle sides and bottom meet at an angle: they turn by " +
-                                 degrees(least->turn) + " at x " + bothUnits(least->p.x()) + " and " +
-                                 degrees(most->turn) + " at x " + bothUnits(most->p.x()) +
-                                 ". The moulds have a sharp corner there."});
+                             say("At the knuckle sides and bottom meet at an angle: they turn by {} degrees "
+                                 "at x {} and {} degrees at x {}. The moulds have a sharp corner there.",
+                                 degrees(least->turn),
+                                 bothUnits(least->p.x()),
+                                 degrees(most->turn),
+                                 bothUnits(most->p.x()))});
     if (least->turn < softKnuckle)
         hull.findings.push_back(
             {Level::Caution,
              "knuckle-soft",
              std::nullopt,
              least->p.x(),
-             "Near x " + bothUnits(least->p.x()) + " the knuckle turns by " + degrees(least->turn) + " only" +
-                 (least->turn < 0 ? ", hollow instead of outward; look at the knuckle's numbers there."
-                                  : "; strips could lie over that. If it is as soft all along, leave the "
-                                    "knuckle out of the table and the hull is planked in one.")});
+             say(least->turn < 0 ? sayable("Near x {} the knuckle turns by {} degrees only, hollow instead "
+                                           "of outward; look at the knuckle's numbers there.")
+                                 : sayable("Near x {} the knuckle turns by {} degrees only; strips could lie "
+                                           "over that. If it is as soft all along, leave the knuckle out of "
+                                           "the table and the hull is planked in one."),
+                 bothUnits(least->p.x()),
+                 degrees(least->turn))});
 }
 
 } // namespace

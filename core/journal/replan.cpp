@@ -2,6 +2,7 @@
 
 #include "core/hull/station_names.hpp"
 #include "core/planking/plan_findings.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -36,20 +37,22 @@ plankAsLaid(const Project& project, const LoftedHull& hull, const PlankingWatch&
             if (std::ranges::none_of(of.strips, [&](const Strip& s) { return s.id == laid.strip; }))
                 caution(of,
                         "journal-unknown-strip",
-                        "The journal says that strip " + laid.strip +
-                            " is laid, but the plan has no strip of that name; look at line " +
-                            std::to_string(laid.line) + " of the project.");
+                        say("The journal says that strip {} is laid, but the plan has no strip of that name; "
+                            "look at line {} of the project.",
+                            laid.strip,
+                            laid.line));
     };
     unknownStrips(result.plan);
     if (project.journal.readings.empty())
         return result;
     result.laid = whatWasLaid(project.journal, project, hull, result.plan);
     if (!result.laid) {
-        caution(result.plan,
-                "journal-not-used",
-                "None of the journal's readings fits this plan, so nothing was planned anew: their rows are "
+        caution(
+            result.plan,
+            "journal-not-used",
+            say("None of the journal's readings fits this plan, so nothing was planned anew: their rows are "
                 "not below the start and above the last plank, do not pass the stations given, or the girths "
-                "are further off than strips and moulds can be. Look at rows, stations and the tape.");
+                "are further off than strips and moulds can be. Look at rows, stations and the tape."));
         return result;
     }
     auto anew = replan(project,

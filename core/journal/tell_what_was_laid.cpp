@@ -1,5 +1,7 @@
 #include "core/journal/what_was_laid.hpp"
 #include "core/units/both_units.hpp"
+#include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -10,17 +12,16 @@ namespace sheerlay::core {
 namespace {
 
 std::string rows(int first, int last) {
-    return first == last ? "row " + std::to_string(first)
-                         : "rows " + std::to_string(first) + " to " + std::to_string(last);
+    return first == last ? say("row {}", first) : say("rows {} to {}", first, last);
 }
 
 /// Spread of a figure that is told in whole millimetres.
 std::string giveOrTake(double sd) {
-    return ", give or take " + bothUnits(std::max(1.0, sd));
+    return bothUnits(std::max(1.0, sd));
 }
 
 std::string giveOrTakeFine(double sd) {
-    return ", give or take " + bothUnitsFine(std::max(0.01, sd));
+    return bothUnitsFine(std::max(0.01, sd));
 }
 
 class Stations {
@@ -32,17 +33,17 @@ public:
         for (std::size_t i = 0; i < count(); ++i)
             if (std::abs(m_hull.stationX[i] - x) < std::abs(m_hull.stationX[best] - x))
                 best = i;
-        return count() == 0 ? "there" : "station " + m_names[best];
+        return count() == 0 ? say("there") : say("station {}", m_names[best]);
     }
 
-    /// " between stations a and b", of those inside; empty when there are fewer than two.
+    /// "between stations a and b", of those inside; empty when there are fewer than two.
     [[nodiscard]] std::string between(const Reach& reach) const {
         std::vector<std::string> inside;
         for (std::size_t i = 0; i < count(); ++i)
             if (m_hull.stationX[i] >= reach.from && m_hull.stationX[i] <= reach.to)
                 inside.push_back(m_names[i]);
         return inside.size() < 2 ? std::string()
-                                 : " between stations " + inside.front() + " and " + inside.back();
+                                 : say("between stations {} and {}", inside.front(), inside.back());
     }
 
 private:
@@ -53,76 +54,125 @@ private:
 };
 
 std::string edgeText(const WhatWasLaid& laid, const Stations& stations) {
-    const std::string where = "The lower edge of row " + std::to_string(laid.row) + ", read " +
-                              std::to_string(laid.stations) + (laid.stations == 1 ? " time" : " times") +
-                              ", lies ";
-    const std::string place = " at " + stations.nearest(laid.x);
-    const std::string spread = ", give or take " + bothUnitsWithin(laid.offset.sd, laid.offset.sd);
+    const std::string read =
+        laid.stations == 1 ? say("read {} time", laid.stations) : say("read {} times", laid.stations);
+    const std::string place = stations.nearest(laid.x),
+                      spread = bothUnitsWithin(laid.offset.sd, laid.offset.sd);
     if (std::abs(laid.offset.value) < laid.offset.sd)
-        return where + "where it was planned" + place + spread + ".";
-    return where + bothUnitsWithin(std::abs(laid.offset.value), laid.offset.sd) + " nearer the " +
-           (laid.offset.value > 0 ? "keel" : "sheer") + " than planned" + place + spread + ".";
+        return say("The lower edge of row {}, {}, lies where it was planned at {}, give or take {}.",
+                   laid.row,
+                   read,
+                   place,
+                   spread);
+    return say(laid.offset.value > 0 ? sayable("The lower edge of row {}, {}, lies {} nearer the keel than "
+                                               "planned at {}, give or take {}.")
+                                     : sayable("The lower edge of row {}, {}, lies {} nearer the sheer than "
+                                               "planned at {}, give or take {}."),
+               laid.row,
+               read,
+               bothUnitsWithin(std::abs(laid.offset.value), laid.offset.sd),
+               place,
+               spread);
 }
 
 std::string coverText(const WhatWasLaid& laid) {
     const double excess = laid.excess.value;
+    const std::string spread = giveOrTakeFine(laid.excess.sd);
     if (std::abs(excess) < laid.excess.sd)
-        return "The strips cover " + bothUnitsFine(laid.planned) +
-               " as planned, as far as the readings tell" + giveOrTakeFine(laid.excess.sd) + ".";
-    return "The strips really cover " + bothUnitsFine(laid.planned + excess) +
-           giveOrTakeFine(laid.excess.sd) + ", which is " + bothUnitsFine(std::abs(excess)) +
-           (excess > 0 ? " more" : " less") + " than planned.";
+        return say("The strips cover {} as planned, as far as the readings tell, give or take {}.",
+                   bothUnitsFine(laid.planned),
+                   spread);
+    return say(excess > 0
+                   ? sayable("The strips really cover {}, give or take {}, which is {} more than planned.")
+                   : sayable("The strips really cover {}, give or take {}, which is {} less than planned."),
+               bothUnitsFine(laid.planned + excess),
+               spread,
+               bothUnitsFine(std::abs(excess)));
+}
+
+std::string planeText(const WhatWasLaid& laid, const Stations& stations) {
+    const Correction& c = laid.correction;
+    const bool one = c.firstRow == c.lastRow;
+    const std::string off = bothUnitsFine(c.perStrip), of = rows(c.firstRow, c.lastRow),
+                      fade = bothUnits(correctionFade), between = stations.between(laid.correctionReach),
+                      wide = bothUnits(c.lastPlank);
+    if (between.empty())
+        return say(one ? sayable("plane {} off the strips of {}, fading to nothing over the last {} of each "
+                                 "end; the last plank is then {} wide")
+                       : sayable("plane {} off each strip of {}, fading to nothing over the last {} of each "
+                                 "end; the last plank is then {} wide"),
+                   off,
+                   of,
+                   fade,
+                   wide);
+    return say(one ? sayable("plane {} off the strips of {} {}, fading to nothing over the last {} of each "
+                             "end; the last plank is then {} wide")
+                   : sayable("plane {} off each strip of {} {}, fading to nothing over the last {} of each "
+                             "end; the last plank is then {} wide"),
+               off,
+               of,
+               between,
+               fade,
+               wide);
 }
 
 std::string actionText(const WhatWasLaid& laid, const Stations& stations) {
     const Correction& c = laid.correction;
-    const std::string each = c.firstRow == c.lastRow ? "the strips of " : "each strip of ";
-    const std::string then = "; the last plank is then " + bothUnits(c.lastPlank) + " wide.";
     switch (c.kind) {
     case Correction::Kind::None:
-        return "; nothing need be done.";
+        return say("nothing need be done");
     case Correction::Kind::Plane:
-        return "; plane " + bothUnitsFine(c.perStrip) + " off " + each + rows(c.firstRow, c.lastRow) +
-               stations.between(laid.correctionReach) + ", fading to nothing over the last " +
-               bothUnits(correctionFade) + " of each end" + then;
+        return planeText(laid, stations);
     case Correction::Kind::MillNarrower:
-        return "; mill the strips for " + rows(c.firstRow, c.lastRow) + " " + bothUnitsFine(c.perStrip) +
-               " narrower than the " + bothUnitsFine(c.cover + c.perStrip) +
-               " they would cover, from end to end, so that each covers " + bothUnitsFine(c.cover) + then;
+        return say("mill the strips for {} {} narrower than the {} they would cover, from end to end, so "
+                   "that each covers {}; the last plank is then {} wide",
+                   rows(c.firstRow, c.lastRow),
+                   bothUnitsFine(c.perStrip),
+                   bothUnitsFine(c.cover + c.perStrip),
+                   bothUnitsFine(c.cover),
+                   bothUnits(c.lastPlank));
     case Correction::Kind::AsItComes:
         break;
     }
     if (laid.lastPlank->strips < 1)
-        return "; it is too late to change that, so fit it as it comes.";
-    return "; no bearable narrowing of the strips still to come changes that, so fit it as it comes, or "
-           "share "
-           "its width with the strip before it, " +
-           bothUnits(0.5 * (c.lastPlank + laid.planned + laid.ahead.value)) + " each.";
+        return say("it is too late to change that, so fit it as it comes");
+    return say("no bearable narrowing of the strips still to come changes that, so fit it as it comes, or "
+               "share its width with the strip before it, {} each",
+               bothUnits(0.5 * (c.lastPlank + laid.planned + laid.ahead.value)));
 }
 
 std::string lastPlankText(const WhatWasLaid& laid, const Stations& stations) {
-    char part[32];
-    std::snprintf(part, sizeof part, "%.0f per cent", 100 * laid.lastPlank->part);
-    return std::string("Laid as planned from here on, the last plank comes ") +
-           bothUnits(laid.lastPlank->width) + " wide at its widest" + giveOrTake(laid.lastPlank->sd) + ", " +
-           part + " of a strip" + actionText(laid, stations);
+    return say("Laid as planned from here on, the last plank comes {} wide at its widest, give or take {}, "
+               "{} per cent of a strip; {}.",
+               bothUnits(laid.lastPlank->width),
+               giveOrTake(laid.lastPlank->sd),
+               numberText(100 * laid.lastPlank->part, 0),
+               actionText(laid, stations));
 }
 
 std::string leftOutText(const LeftOutReading& reading, const Stations& stations) {
-    const std::string what = "The reading of " + bothUnits(reading.read) + " below row " +
-                             std::to_string(reading.row) + " at " + stations.nearest(reading.x);
+    const std::string what = say("The reading of {} below row {} at {} was left out",
+                                 bothUnits(reading.read),
+                                 reading.row,
+                                 stations.nearest(reading.x));
+    const std::string planned = bothUnits(reading.planned);
     if (reading.planned == 0.0)
-        return what +
-               " was left out, since the row does not pass there in the plan; look at its row and station.";
+        return say("{}, since the row does not pass there in the plan; look at its row and station.", what);
+    if (reading.farOff && reading.since > 0)
+        return say("{}, since {} was to be expected there after row {} as it was read, and strips and moulds "
+                   "are not so far off; look at its row and station, and read it once more.",
+                   what,
+                   planned,
+                   reading.since);
     if (reading.farOff)
-        return what + " was left out, since " + bothUnits(reading.planned) +
-               (reading.since > 0 ? " was to be expected there after row " + std::to_string(reading.since) +
-                                        " as it was read"
-                                  : std::string(" was planned there")) +
-               ", and strips and moulds are not so far off; look at its row and "
-               "station, and read it once more.";
-    return what + " was left out, since " + bothUnits(reading.planned) +
-           " was planned there and the other readings of that row bear this out; read it once more.";
+        return say("{}, since {} was planned there, and strips and moulds are not so far off; look at its "
+                   "row and station, and read it once more.",
+                   what,
+                   planned);
+    return say(
+        "{}, since {} was planned there and the other readings of that row bear this out; read it once more.",
+        what,
+        planned);
 }
 
 } // namespace

@@ -8,6 +8,7 @@
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
 #include "core/units/weight.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -30,10 +31,10 @@ public:
         for (const LotUse& use : stock.lots)
             if (use.boards > 0)
                 m_all.push_back({Shop::Wood,
-                                 spoken(use.lot.wood) + " boards, lot " + use.lot.name,
+                                 say("{} boards, lot {}", spoken(use.lot.wood), use.lot.name),
                                  sizeText(use.lot, units()),
                                  static_cast<double>(use.boards),
-                                 "boards",
+                                 sayable("boards"),
                                  use.lot.price,
                                  use.cost});
     }
@@ -45,13 +46,13 @@ public:
             run[woods.at(strip.row)] += spare * strip.cutLength;
         for (const auto& [wood, length] : run)
             length_(Shop::Wood,
-                    "strips, " + spoken(wood) + ", " + numberText(100 * (spare - 1), 0) +
-                        " percent spare in it",
+                    say("strips, {}, {} percent spare in it", spoken(wood), numberText(100 * (spare - 1), 0)),
                     section(m_project.strips.thickness, m_project.strips.width),
                     length,
                     m_prices.strip);
     }
-    void gunwale(const std::string& name, const Gunwale& g) {
+    /// @param what  with places for wood, pieces and the longest
+    void gunwale(const char* what, const Gunwale& g) {
         double run = 0.0, longest = 0.0;
         for (const GunwalePiece& piece : g.pieces) {
             run += 2 * piece.length();
@@ -61,13 +62,12 @@ public:
             run = 2 * g.cutLength;
             longest = g.cutLength;
         }
-        length_(Shop::Wood,
-                name + ", " + fitWood() + ", " +
-                    std::to_string(2 * std::max<std::size_t>(1, g.pieces.size())) + " pieces of at most " +
-                    pieceText(longest, units()),
-                section(g.size.width, g.size.height),
-                run,
-                m_prices.stick);
+        length_(
+            Shop::Wood,
+            say(what, fitWood(), 2 * std::max<std::size_t>(1, g.pieces.size()), pieceText(longest, units())),
+            section(g.size.width, g.size.height),
+            run,
+            m_prices.stick);
     }
     void crossPieces(const Fitout& fitout) {
         std::map<std::string, double> run;
@@ -89,11 +89,12 @@ public:
             bar(fitout.yoke->bar);
         for (const auto& [size, length] : run)
             length_(Shop::Wood,
-                    "seats, thwarts and yoke, " + fitWood() + ", tenons not counted",
+                    say("seats, thwarts and yoke, {}, tenons not counted", fitWood()),
                     size,
                     length,
                     m_prices.stick);
-        length_(Shop::Wood, "hangers, " + fitWood(), "as wide as the rails", hangers, m_prices.stick);
+        length_(
+            Shop::Wood, say("hangers, {}", fitWood()), say("as wide as the rails"), hangers, m_prices.stick);
     }
     /// Bulkheads and decks of one thickness on sheets of 8 by 4 ft.
     void plywood(const Fitout& fitout) {
@@ -105,7 +106,8 @@ public:
         for (const auto& [thickness, outlines] : parts) {
             const Nesting nesting = nest(outlines, SheetGoods{});
             const std::size_t sheets = nesting.sheets.size() + nesting.tooLarge.size();
-            this->sheets("plywood for bulkheads and decks", thickness, SheetSize{}, sheets, m_prices.plywood);
+            this->sheets(
+                say("plywood for bulkheads and decks"), thickness, SheetSize{}, sheets, m_prices.plywood);
         }
     }
     void moulds(const LoftedHull& hull) {
@@ -117,7 +119,7 @@ public:
         for (const NestedSheet& sheet : boards.nesting.sheets)
             ++count[sheet.size];
         for (const auto& [size, number] : count)
-            sheets("plywood for moulds and stem forms",
+            sheets(say("plywood for moulds and stem forms"),
                    m_project.moulds.thickness,
                    boards.goods.sizes[size],
                    number,
@@ -125,11 +127,12 @@ public:
     }
     void cloth(const FaceCovering& f) {
         const double ounces = f.choices.cloth / gsmPerOunce;
-        const std::string weight = m_inches ? numberText(ounces, 1) + " oz to the square yard"
-                                            : numberText(f.choices.cloth, 0) + " g to the square metre";
+        const std::string what =
+            m_inches ? say("cloth, {}, {} oz to the square yard", f.name, numberText(ounces, 1))
+                     : say("cloth, {}, {} g to the square metre", f.name, numberText(f.choices.cloth, 0));
         add(Shop::Glass,
-            "cloth, " + f.name + ", " + weight,
-            stockText(f.choices.roll, units()) + " roll",
+            what,
+            say("{} roll", stockText(f.choices.roll, units())),
             upTo(f.fromRoll / (m_inches ? mmPerYard : mmPerMetre), 0.5),
             m_inches ? "yd" : "m",
             perUnit(f.bulkheads           ? m_prices.clothBulkheads
@@ -145,55 +148,51 @@ public:
         CoveringPlan plan;
         plan.mix = choices.mix;
         if (const auto parts = plan.litresOf(mixed)) {
-            litres("resin", parts->resin, m_prices.resin);
-            litres("hardener", parts->hardener, m_prices.hardener);
+            litres(say("resin"), parts->resin, m_prices.resin);
+            litres(say("hardener"), parts->hardener, m_prices.hardener);
         } else if (const auto masses = plan.kilogramsOf(mixed, choices.liquidDensity)) {
             const double litre = choices.liquidDensity; // kg; of either, as of both together
-            kilograms("resin", masses->resin, perUnit(m_prices.resin, 1 / litre));
-            kilograms("hardener", masses->hardener, perUnit(m_prices.hardener, 1 / litre));
+            kilograms(say("resin"), masses->resin, perUnit(m_prices.resin, 1 / litre));
+            kilograms(say("hardener"), masses->hardener, perUnit(m_prices.hardener, 1 / litre));
         } else {
-            litres("resin and hardener together", mixed, std::nullopt); // in parts that nobody told
+            litres(say("resin and hardener together"), mixed, std::nullopt); // in parts that nobody told
         }
-        litres("glue for wood, for the strips' edges", wood, m_prices.glue);
-        litres("varnish", after.covering ? after.covering->varnish : 0.0, m_prices.varnish);
+        litres(say("glue for wood, for the strips' edges"), wood, m_prices.glue);
+        litres(say("varnish"), after.covering ? after.covering->varnish : 0.0, m_prices.varnish);
     }
     void fastenings(const AfterPlanking& after) {
         std::map<double, int> bolts; // by length
         const double step = m_inches ? mmPerInch / 4 : 5.0;
-        const auto size = [&](const std::string& across, double length) {
-            return across + " by " + formatLength(length, units(), 4);
-        };
         for (const Fastening& f : after.fastenings)
             if (f.kind == Fastening::Kind::Screw)
                 add(Shop::Fastenings,
-                    "wood screws, " + f.what,
-                    size(m_inches ? screwNumber(f.diameter) : numberText(f.diameter, 1) + " mm",
-                         std::floor(f.length / step + 1e-6) * step),
+                    say("wood screws, {}", f.what),
+                    screwSize(f.diameter, std::floor(f.length / step + 1e-6) * step),
                     f.count,
-                    "screws",
+                    sayable("screws"),
                     m_prices.screw);
             else
                 bolts[std::ceil(f.length / step - 1e-6) * step] += f.count;
         for (const auto& [length, count] : bolts)
             add(Shop::Fastenings,
-                "bolts with nut and two washers",
-                size(boltText(), length),
+                say("bolts with nut and two washers"),
+                say("{} by {}", boltText(), formatLength(length, units(), 4)),
                 count,
-                "bolts",
+                sayable("bolts"),
                 m_prices.bolt);
         if (!after.fitout)
             return;
         if (after.fitout->gunwales && after.fitout->gunwales->plugCount > 0)
             add(Shop::Fastenings,
-                "wooden plugs",
+                say("wooden plugs"),
                 "",
                 after.fitout->gunwales->plugCount,
-                "plugs",
+                sayable("plugs"),
                 m_prices.plug);
         double cane = 0.0;
         for (const Seat& s : after.fitout->seats)
             cane += s.caning ? s.caning->cane : 0.0;
-        length_(Shop::Fastenings, "cane for seats", "", cane, m_prices.cane);
+        length_(Shop::Fastenings, say("cane for seats"), "", cane, m_prices.cane);
     }
     std::vector<Material> take() { return std::move(m_all); }
 
@@ -203,13 +202,18 @@ private:
         return spoken(m_project.fitout ? m_project.fitout->wood : FitoutChoices{}.wood);
     }
     [[nodiscard]] std::string section(double one, double other) const {
-        return stockText(one, units()) + " by " + stockText(other, units());
+        return say("{} by {}", stockText(one, units()), stockText(other, units()));
     }
     static double upTo(double amount, double step) { return std::ceil(amount / step - 1e-9) * step; }
 
     /// Wood screws go by number: diameter in inches 0.060 + 0.013 n (ASME B18.6.1, from memory).
-    static std::string screwNumber(double diameter) {
-        return "No. " + numberText(std::max(0.0, std::round((diameter / mmPerInch - 0.060) / 0.013)), 0);
+    [[nodiscard]] std::string screwSize(double diameter, double length) const {
+        const std::string long_ = formatLength(length, units(), 4);
+        if (!m_inches)
+            return say("{} by {}", numberText(diameter, 1) + " mm", long_);
+        return say("No. {} by {}",
+                   numberText(std::max(0.0, std::round((diameter / mmPerInch - 0.060) / 0.013)), 0),
+                   long_);
     }
     [[nodiscard]] std::string boltText() const {
         const double across =
@@ -276,10 +280,12 @@ private:
                 const std::optional<double>& price) {
         add(Shop::Wood,
             what,
-            stockText(thickness, units()) + ", " + formatLength(size.length, units(), 4) + " by " +
-                formatLength(size.width, units(), 4),
+            say("{}, {} by {}",
+                stockText(thickness, units()),
+                formatLength(size.length, units(), 4),
+                formatLength(size.width, units(), 4)),
             static_cast<double>(count),
-            "sheets",
+            sayable("sheets"),
             price);
     }
 
@@ -314,8 +320,8 @@ materialsOf(const Project& project, const LoftedHull& hull, const ShopPlan& shop
         list.strips(shop.plan);
     if (const auto& fitout = shop.after.fitout) {
         if (fitout->gunwales) {
-            list.gunwale("inner gunwale", fitout->gunwales->inner);
-            list.gunwale("outer gunwale", fitout->gunwales->outer);
+            list.gunwale(sayable("inner gunwale, {}, {} pieces of at most {}"), fitout->gunwales->inner);
+            list.gunwale(sayable("outer gunwale, {}, {} pieces of at most {}"), fitout->gunwales->outer);
         }
         list.crossPieces(*fitout);
         list.plywood(*fitout);

@@ -3,6 +3,9 @@
 #include "core/patterns/gunwale_pattern.hpp"
 #include "core/sheets/words.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/heard.hpp"
+#include "core/words/language.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -48,13 +51,18 @@ std::string fileName(const std::string& name) {
     return file;
 }
 
+/// "bow", "stern" in a file's name, whatever is spoken.
+std::string fileEnd(End end) {
+    return end == End::Bow ? "bow" : "stern";
+}
+
 class Drawer {
 public:
     explicit Drawer(Units units) : m_units(units) {}
 
     void bulkhead(const Bulkhead& b) {
         const std::string end = toText(b.choice.end);
-        start("bulkhead-" + end, "Bulkhead, " + end);
+        start("bulkhead-" + fileEnd(b.choice.end), say("Bulkhead, {}", end));
         line(Layer::Cut, b.outline, true, LineKind::Visible);
         std::vector<Vector2d> far;
         for (const EdgePoint& e : b.edge)
@@ -75,18 +83,17 @@ public:
         }
         bevels(at, outward, bevel);
         const double half = 0.5 * b.width;
-        say({bottom, top},
-            top - 0.18 * b.height,
-            1.5 * half,
-            {"larger face, seen from amidships; cloth inside is allowed for",
-             "saw to the line; plane the bevel toward the " + end + ", to the dashed line",
-             stockText(b.choice.thickness, m_units) + " thick"});
+        write({bottom, top},
+              top - 0.18 * b.height,
+              1.5 * half,
+              {say("larger face, seen from amidships; cloth inside is allowed for"),
+               say("saw to the line; plane the bevel toward the {}, to the dashed line", end),
+               say("{} thick", stockText(b.choice.thickness, m_units))});
         keep();
     }
 
     void deck(const Deck& d) {
-        const std::string end = toText(d.choice.end);
-        start("deck-" + end, "Deck, " + end);
+        start("deck-" + fileEnd(d.choice.end), say("Deck, {}", toText(d.choice.end)));
         std::vector<Vector2d> flat;
         for (const Vector2d& p : d.flat)
             flat.emplace_back(p.y(), p.x());
@@ -103,17 +110,17 @@ public:
             bevel.push_back(d.places[i].bevel);
         }
         bevels(at, outward, bevel);
-        std::vector<std::string> notes{"top, laid flat, inner edge below; cut a little over and fit",
-                                       stockText(d.choice.thickness, m_units) +
-                                           " thick; + bevel: the underside is the narrower"};
+        std::vector<std::string> notes{
+            say("top, laid flat, inner edge below; cut a little over and fit"),
+            say("{} thick; + bevel: the underside is the narrower", stockText(d.choice.thickness, m_units))};
         if (d.radius > 0.0)
-            notes.push_back("sprung to a radius of " + lapText(d.radius, m_units) + " across");
-        say({0.0, long_}, 0.35 * long_, d.places.front().girth, notes);
+            notes.push_back(say("sprung to a radius of {} across", lapText(d.radius, m_units)));
+        write({0.0, long_}, 0.35 * long_, d.places.front().girth, notes);
         keep();
     }
 
     void seat(const Seat& s) {
-        start("part-" + fileName(s.choice.name), s.choice.name);
+        start("part-" + fileName(s.choice.name), heard(s.choice.name));
         const CrossPiece &front = s.front.piece, &back = s.back.piece;
         const double backFrom = s.choice.depth - back.width, rail = s.choice.rail.width;
         topFace(s.front, 0.0);
@@ -125,24 +132,25 @@ public:
         }
         if (s.caning)
             caningHoles(s);
-        say({-s.choice.depth, 0.0},
-            -0.5 * s.choice.depth + 10,
-            s.opening - 20,
-            {"looked down on, bow up; saw rails to the line, side rails without their tenons"});
+        write({-s.choice.depth, 0.0},
+              -0.5 * s.choice.depth + 10,
+              s.opening - 20,
+              {say("looked down on, bow up; saw rails to the line, side rails without their tenons")});
         double y = -s.choice.depth - faceGap;
-        y = face(y, "front rail, forward face", front.frontTop, front.frontBottom, front.height);
-        face(y, "back rail, after face, seen from aft", back.backTop, back.backBottom, back.height);
+        y = face(y, say("front rail, forward face"), front.frontTop, front.frontBottom, front.height);
+        face(y, say("back rail, after face, seen from aft"), back.backTop, back.backBottom, back.height);
         keep();
     }
 
     void bar(const Thwart& t) {
-        start("part-" + fileName(t.name), t.name);
+        start("part-" + fileName(t.name), heard(t.name));
         const CrossPiece& p = t.bar.piece;
         topFace(t.bar, 0.0);
         line(Layer::Mark, {{0, 0}, {0, -p.width}}, false, LineKind::Centre);
-        text({-0.25 * p.frontTop, -0.5 * p.width}, m_pattern.title + ", top, bow up", titleSize);
-        const double y = face(-p.width - faceGap, "forward face", p.frontTop, p.frontBottom, p.height);
-        face(y, "after face, seen from aft", p.backTop, p.backBottom, p.height);
+        text({-0.25 * p.frontTop, -0.5 * p.width}, say("{}, top, bow up", m_pattern.title), titleSize);
+        const double y =
+            face(-p.width - faceGap, say("forward face|of a part"), p.frontTop, p.frontBottom, p.height);
+        face(y, say("after face, seen from aft"), p.backTop, p.backBottom, p.height);
         keep();
     }
 
@@ -168,7 +176,7 @@ private:
     /// The title and notes below one another, in lines no longer than `room`, on a centreline that makes way
     /// for them.
     /// @param centre  from where to where it runs
-    void say(const Vector2d& centre, double top, double room, const std::vector<std::string>& notes) {
+    void write(const Vector2d& centre, double top, double room, const std::vector<std::string>& notes) {
         double y = top;
         text({0.0, y}, m_pattern.title, titleSize);
         for (const std::string& note : notes)

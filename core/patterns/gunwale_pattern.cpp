@@ -2,6 +2,7 @@
 
 #include "core/sheets/words.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -75,7 +76,7 @@ public:
         const std::size_t count = std::min(mostSections, all.size());
         const double depth = std::max(g.outer.size.height, g.inner.size.height) + planked;
         const double wide = std::max(sectionRoom, g.outer.size.width + g.inner.size.width + 50.0);
-        text({0, 30}, m_pattern.title + ", cut across, looked at from aft", titleSize);
+        text({0, 30}, say("{}, cut across, looked at from aft", m_pattern.title), titleSize);
         for (std::size_t i = 0; i < count; ++i) {
             const GunwaleBevel& b =
                 all[count == 1 ? 0 : (i * (all.size() - 1) + (count - 1) / 2) / (count - 1)];
@@ -85,7 +86,7 @@ public:
             line(Layer::Mark, shifted(s.outer, at), LineKind::Visible);
             line(Layer::Mark, shifted(s.inner, at), LineKind::Visible);
             line(Layer::Mark, shifted(s.planking, at), LineKind::Thin);
-            text(at + Vector2d(0, 16), "station " + b.name + ", " + degreesText(b.flare), noteSize);
+            text(at + Vector2d(0, 16), say("station {}, {}", b.name, degreesText(b.flare)), noteSize);
         }
     }
 
@@ -95,7 +96,7 @@ public:
         const double w = g.size.width, half = g.scarf / 2, rest = 40.0;
         const Vector2d at(0, m_low - w);
         text(at + Vector2d(-column, w + 4),
-             "scarf of the " + name + " gunwale, " + lapText(g.scarf, m_units) + " long, from above",
+             say("scarf of the {} gunwale, {} long, from above", name, lapText(g.scarf, m_units)),
              noteSize);
         line(Layer::Cut,
              shifted({{-half - rest, 0}, {half, 0}, {-half, w}, {-half - rest, w}}, at),
@@ -116,19 +117,23 @@ public:
         const double middle = bow ? -column : column;
         const Vector2d at(middle - endLength / 2, m_low - w);
         text({middle, at.y() + w + 4},
-             std::string(bow ? "bow" : "stern") + " end of the " + name + " gunwale, from above",
+             say(bow ? sayable("bow end of the {} gunwale, from above")
+                     : sayable("stern end of the {} gunwale, from above"),
+                 name),
              noteSize);
         text({middle, at.y() - 6},
-             std::string(stem ? "to the centreline, " : "to the transom, ") + degreesText(cut) +
-                 " off its length",
+             say(stem ? sayable("to the centreline, {} off its length")
+                      : sayable("to the transom, {} off its length"),
+                 degreesText(cut)),
              noteSize);
         const double rise = std::asin(std::clamp((bow ? -1 : 1) * end.along.z(), -1.0, 1.0));
         const std::string sloped = std::abs(rise) < leastRise
-                                       ? "level there"
-                                       : std::string(rise > 0 ? "rises " : "falls ") +
-                                             degreesText(std::abs(rise)) + " toward the end there";
+                                       ? say("level there")
+                                       : say(rise > 0 ? sayable("rises {} toward the end there")
+                                                      : sayable("falls {} toward the end there"),
+                                             degreesText(std::abs(rise)));
         text({middle, at.y() - 11},
-             drawn > cut ? sloped + "; too fine a point, leave it blunt" : sloped,
+             drawn > cut ? say("{}; too fine a point, leave it blunt", sloped) : sloped,
              noteSize);
         // starboard seen from above, bow to the left, has its outboard side up, stern to the left down; on a
         // stem that side is the longer, at a transom the inboard one
@@ -194,17 +199,18 @@ gunwaleSection(const Gunwales& gunwales, const SheerPoint& outside, const SheerP
 std::vector<Pattern> gunwalePatterns(const Gunwales& gunwales, Units units) {
     std::vector<Pattern> patterns;
     if (!gunwales.bevels.empty()) {
-        Drawer sections("gunwale-sections", "Gunwales, starboard", units);
+        Drawer sections("gunwale-sections", say("Gunwales, starboard"), units);
         sections.sections(gunwales);
         patterns.push_back(sections.take());
     }
-    Drawer joints("gunwale-joints", "Gunwales, scarfs and ends", units);
+    Drawer joints("gunwale-joints", say("Gunwales, scarfs and ends"), units);
     const bool alike = gunwales.inner.size == gunwales.outer.size;
-    joints.scarf(gunwales.outer, alike ? "outer or inner" : "outer");
+    joints.scarf(gunwales.outer, alike ? say("outer or inner") : say("outer|gunwale"));
     if (!alike || gunwales.outer.scarfs.empty())
-        joints.scarf(gunwales.inner, "inner");
-    for (const auto& [sheer, stick, name] : {std::tuple{&gunwales.outerLine, &gunwales.outer, "outer"},
-                                             std::tuple{&gunwales.innerLine, &gunwales.inner, "inner"}}) {
+        joints.scarf(gunwales.inner, say("inner|gunwale"));
+    for (const auto& [sheer, stick, name] :
+         {std::tuple{&gunwales.outerLine, &gunwales.outer, say("outer|gunwale")},
+          std::tuple{&gunwales.innerLine, &gunwales.inner, say("inner|gunwale")}}) {
         for (const bool bow : {true, false})
             joints.endCut(*sheer, *stick, name, bow);
         joints.next(stick->size.width + 11 + between);

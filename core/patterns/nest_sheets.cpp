@@ -196,19 +196,19 @@ std::vector<Finding> nestingFindings(const NestedBoards& boards, Units units) {
         const Place place = placeOf({part, 0, Vector2d::Zero()}, sawn.outline);
         const Vector2d size = place.high - place.low;
         tell("mould-larger-than-sheet",
-             capital(sawn.name) + " measures " + byText(size.maxCoeff(), size.minCoeff(), units) +
-                 " and no sheet of [moulds] holds it; a larger one would do, or saw it in two pieces joined "
-                 "by "
-                 "a batten.");
+             say("{} measures {} and no sheet of [moulds] holds it; a larger one would do, or saw it in two "
+                 "pieces joined by a batten.",
+                 capital(say(sawn.name)),
+                 byText(size.maxCoeff(), size.minCoeff(), units)));
     }
     if (!boards.nesting.left.empty()) {
         std::string names;
         for (const std::size_t part : boards.nesting.left)
-            names += (names.empty() ? "" : ", ") + boards.parts[part].name;
+            names += (names.empty() ? "" : ", ") + say(boards.parts[part].name);
         tell("sheets-run-out",
-             "No sheet is left for " + names +
-                 "; a larger count under [[moulds.sheet]] would do, or a size "
-                 "without one, of which as many are taken as are needed.");
+             say("No sheet is left for {}; a larger count under [[moulds.sheet]] would do, or a size without "
+                 "one, of which as many are taken as are needed.",
+                 names));
     }
     return findings;
 }

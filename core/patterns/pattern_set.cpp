@@ -4,6 +4,7 @@
 #include "core/patterns/mould_pattern.hpp"
 #include "core/patterns/pattern_pages.hpp"
 #include "core/patterns/strip_pattern.hpp"
+#include "core/words/say.hpp"
 
 #include <utility>
 
@@ -49,7 +50,7 @@ Finding withoutMoulds(const std::string& why) {
             "no-moulds",
             std::nullopt,
             std::nullopt,
-            "Moulds and strongback are left out: " + why + "."};
+            say("Moulds and strongback are left out: {}.", why)};
 }
 
 std::vector<Sheet> tiledPages(const std::vector<Pattern>& patterns, PageSize size, const std::string& boat) {

@@ -2,6 +2,7 @@
 
 #include "core/hull/trimmed_surface.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -27,10 +28,10 @@ std::optional<double> heightAt(const Strip& strip, double x) {
 /// "the accent row", or where there are more of them the one asked for at its place.
 std::string accentName(const Project& project, const Accent& accent) {
     if (project.planking.accents.size() < 2)
-        return "the accent row";
-    return "the accent row asked for " + (accent.by == Accent::By::Girth
-                                              ? bothUnits(accent.at) + " below the sheer"
-                                              : "at a height of " + bothUnits(accent.at));
+        return say("the accent row");
+    return accent.by == Accent::By::Girth
+               ? say("the accent row asked for {} below the sheer", bothUnits(accent.at))
+               : say("the accent row asked for at a height of {}", bothUnits(accent.at));
 }
 
 } // namespace
@@ -41,9 +42,10 @@ Expected<double, std::string> accentGirth(const LoftedHull& hull, const Accent& 
     if (accent.by == Accent::By::Girth) {
         if (accent.at < laid.halfGirthMax)
             return accent.at;
-        return unexpected("the accent row is asked for " + bothUnits(accent.at) +
-                          " below the sheer, but the widest section has only " +
-                          bothUnits(laid.halfGirthMax) + " of girth down to the keel");
+        return unexpected(say("the accent row is asked for {} below the sheer, but the widest section has "
+                              "only {} of girth down to the keel",
+                              bothUnits(accent.at),
+                              bothUnits(laid.halfGirthMax)));
     }
     const auto height = [&](double girth) {
         const Eigen::Vector2d uv = parametersAtGirth(laid, x, girth);
@@ -52,9 +54,11 @@ Expected<double, std::string> accentGirth(const LoftedHull& hull, const Accent& 
     double above = 0.0, below = laid.halfGirthMax;
     const double top = height(above), bottom = height(below);
     if (accent.at > top || accent.at < bottom)
-        return unexpected("the accent row is asked for at a height of " + bothUnits(accent.at) +
-                          ", but the widest section reaches from " + bothUnits(bottom) + " to " +
-                          bothUnits(top));
+        return unexpected(
+            say("the accent row is asked for at a height of {}, but the widest section reaches from {} to {}",
+                bothUnits(accent.at),
+                bothUnits(bottom),
+                bothUnits(top)));
     while (below - above > 0.01) { // heights fall from sheer to keel
         const double middle = (above + below) / 2;
         (height(middle) > accent.at ? above : below) = middle;
@@ -93,7 +97,7 @@ std::vector<int> accentRows(const Project& project,
                                 "accent-off-hull",
                                 std::nullopt,
                                 std::nullopt,
-                                "There is no accent row: " + girth.error() + "."});
+                                say("There is no accent row: {}.", girth.error())});
     }
     return rows;
 }
@@ -121,15 +125,15 @@ void markAccents(const Project& project, const LoftedHull& hull, Plan& plan) {
                 if (s.side != Side::Port)
                     pieces.push_back(&s);
             }
-        const std::string name = "Row " + std::to_string(row);
         if (pieces.empty()) {
             plan.findings.push_back({Level::Caution,
                                      "accent-off-hull",
                                      std::nullopt,
                                      std::nullopt,
-                                     name + " would be " + accent +
-                                         ", but it is not on the hull, so there is none. Move it away from "
-                                         "the keel or the sheer."});
+                                     say("Row {} would be {}, but it is not on the hull, so there is none. "
+                                         "Move it away from the keel or the sheer.",
+                                         row,
+                                         accent)});
             continue;
         }
         const Strip& first = *pieces.front();
@@ -139,23 +143,29 @@ void markAccents(const Project& project, const LoftedHull& hull, Plan& plan) {
                  "accent-broken",
                  first.id,
                  first.ends[0].x,
-                 name + " would be " + accent + ", but " +
-                     (first.kind == StripKind::Shutter
-                          ? "it is the last plank"
-                          : (row < 0 ? "the sheer cuts it short" : "it is laid in several pieces")) +
-                     "; an accent wants one strip from end to end, so ask for it further " +
-                     (row < 0 ? "down." : "up.")});
+                 say(row < 0 ? sayable("Row {} would be {}, but {}; an accent wants one strip from end to "
+                                       "end, so ask for it further down.")
+                             : sayable("Row {} would be {}, but {}; an accent wants one strip from end to "
+                                       "end, so ask for it further up."),
+                     row,
+                     accent,
+                     first.kind == StripKind::Shutter ? say("it is the last plank")
+                     : row < 0                        ? say("the sheer cuts it short")
+                                                      : say("it is laid in several pieces"))});
             continue;
         }
         const auto height = heightAt(first, hull.laid.halfGirthMaxX);
-        plan.findings.push_back({Level::Note,
-                                 "accent-row",
-                                 first.id,
-                                 hull.laid.halfGirthMaxX,
-                                 name + " is " + accent + ", one strip from end to end and never tapered" +
-                                     (height ? "; its middle stands " + bothUnits(*height) +
-                                                   " above the base line at the widest section."
-                                             : std::string("."))});
+        plan.findings.push_back(
+            {Level::Note,
+             "accent-row",
+             first.id,
+             hull.laid.halfGirthMaxX,
+             height ? say("Row {} is {}, one strip from end to end and never tapered; its middle stands {} "
+                          "above the base line at the widest section.",
+                          row,
+                          accent,
+                          bothUnits(*height))
+                    : say("Row {} is {}, one strip from end to end and never tapered.", row, accent)});
     }
 }
 

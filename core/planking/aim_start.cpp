@@ -2,6 +2,7 @@
 
 #include "core/planking/landing.hpp"
 #include "core/planking/plan_findings.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -131,13 +132,12 @@ void aimShutter(const LaidBoat& boat, const LayingContext& context, const Plan& 
         tellLanding(secondChange, before, shutterRemainder(plan), plan);
         return;
     }
-    plan.findings.push_back(
-        {Level::Caution,
-         "shutter-not-met",
-         std::nullopt,
-         std::nullopt,
-         "No small move of the start line and no light planing gives the shutter the wanted "
-         "width; change the cover width a little, or the wanted width."});
+    plan.findings.push_back({Level::Caution,
+                             "shutter-not-met",
+                             std::nullopt,
+                             std::nullopt,
+                             say("No small move of the start line and no light planing gives the shutter the "
+                                 "wanted width; change the cover width a little, or the wanted width.")});
 }
 
 void clearTop(const Widths& widths, const LayingContext& context, const Plan& empty, Plan& plan) {

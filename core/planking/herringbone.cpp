@@ -2,6 +2,7 @@
 
 #include "core/planking/laying_order.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -61,28 +62,34 @@ void layHerringbone(Plan& plan, const Project& project) {
     if (any)
         plan.herringboneFrom = from;
     const std::string why =
-        "where the bottom is a V the point of a strip that crosses the centreline stands off the "
-        "other side, by " +
-        bothUnits(steepest) + " at worst, and no more than " + bothUnits(allowed) + " can be planed away";
+        say("where the bottom is a V the point of a strip that crosses the centreline stands off the other "
+            "side, by {} at worst, and no more than {} can be planed away",
+            bothUnits(steepest),
+            bothUnits(allowed));
     if (!any)
-        plan.findings.push_back({Level::Caution,
-                                 "herringbone-refused",
-                                 std::nullopt,
-                                 std::nullopt,
-                                 "No row can cross the centreline by turns: " + why +
-                                     ". Every row is cut to the centreline instead."});
+        plan.findings.push_back(
+            {Level::Caution,
+             "herringbone-refused",
+             std::nullopt,
+             std::nullopt,
+             say("No row can cross the centreline by turns: {}. Every row is cut to the centreline instead.",
+                 why)});
     else
         plan.findings.push_back(
             {Level::Note,
              "herringbone",
              std::nullopt,
              std::nullopt,
-             "From row " + std::to_string(from) +
-                 " on the strips cross the centreline by turns: the side laid first runs past it and is cut "
-                 "along "
-                 "the other side's last edge, the other side is then cut along its edge." +
-                 (from > firstCrossing ? " The rows before it are cut to the centreline: " + why + "."
-                                       : "")});
+             from > firstCrossing
+                 ? say("From row {} on the strips cross the centreline by turns: the side laid first runs "
+                       "past it and is cut along the other side's last edge, the other side is then cut "
+                       "along its edge. The rows before it are cut to the centreline: {}.",
+                       from,
+                       why)
+                 : say("From row {} on the strips cross the centreline by turns: the side laid first runs "
+                       "past it and is cut along the other side's last edge, the other side is then cut "
+                       "along its edge.",
+                       from)});
 }
 
 } // namespace sheerlay::core

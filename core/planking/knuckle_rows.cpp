@@ -3,6 +3,7 @@
 #include "core/hull/knuckle.hpp"
 #include "core/hull/station_names.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -81,19 +82,23 @@ void tellKnuckle(const Project& project, const LoftedHull& hull, Plan& plan) {
              "knuckle-bevel",
              strip.id,
              strip.ends[0].x,
-             std::string("Its ") + (strip.row > 0 ? "upper" : "lower") +
-                 " edge lies on the knuckle, against row " + (strip.row > 0 ? "-1" : "1") +
-                 ", on both sides of the boat: plane the bead or cove off that edge and bevel it by half of "
-                 "what the sides turn there. Degrees off square at station " +
-                 bevels + "."});
+             say(strip.row > 0
+                     ? sayable("Its upper edge lies on the knuckle, against row -1, on both sides of the "
+                               "boat: plane the bead or cove off that edge and bevel it by half of what the "
+                               "sides turn there. Degrees off square at station {}.")
+                     : sayable("Its lower edge lies on the knuckle, against row 1, on both sides of the "
+                               "boat: plane the bead or cove off that edge and bevel it by half of what the "
+                               "sides turn there. Degrees off square at station {}."),
+                 bevels)});
     }
     if (project.planking.shutter)
-        plan.findings.push_back({Level::Note,
-                                 "shutter-not-aimed",
-                                 std::nullopt,
-                                 std::nullopt,
-                                 "The rows start at the knuckle, which stays where it is, so that the last "
-                                 "plank comes out as it does; another cover width would change it."});
+        plan.findings.push_back(
+            {Level::Note,
+             "shutter-not-aimed",
+             std::nullopt,
+             std::nullopt,
+             say("The rows start at the knuckle, which stays where it is, so that the last plank comes out "
+                 "as it does; another cover width would change it.")});
 }
 
 } // namespace sheerlay::core

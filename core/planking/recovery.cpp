@@ -6,6 +6,7 @@
 #include "core/planking/strength.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 
@@ -54,16 +55,19 @@ Project halved(Project project) {
 
 std::string startText(const StartLine& line) {
     if (line.kind == StartLine::Kind::Sheer)
-        return "along the sheer";
+        return say("along the sheer");
     if (line.kind == StartLine::Kind::Knuckle)
-        return "along the knuckle";
-    return bothUnits(line.girth) + " below the sheer around the widest section, " +
-           (line.kind == StartLine::Kind::Geodesic ? "with a strip that lies without edge bend"
-                                                   : "along the bent line that \"easiest\" finds");
+        return say("along the knuckle");
+    return line.kind == StartLine::Kind::Geodesic
+               ? say("{} below the sheer around the widest section, with a strip that lies without edge bend",
+                     bothUnits(line.girth))
+               : say("{} below the sheer around the widest section, along the bent line that \"easiest\" "
+                     "finds",
+                     bothUnits(line.girth));
 }
 
 std::string tapersText(const RemedyTried& t) {
-    return std::to_string(t.touched) + (t.touched == 1 ? " row" : " rows") + " on each side";
+    return t.touched == 1 ? say("{} row on each side", t.touched) : say("{} rows on each side", t.touched);
 }
 
 } // namespace
@@ -110,46 +114,67 @@ findRemedy(const Project& project, const LoftedHull& hull, const Plan& plan, std
 Finding tellRemedy(const std::vector<RemedyTried>& tried) {
     Finding finding{Level::Caution, "what-would-do", std::nullopt, std::nullopt, ""};
     if (tried.empty()) {
-        finding.text = "No other start line and no tapers could be worked out for this hull; strips of half "
-                       "the width bear twice the edge bend and may lie.";
+        finding.text = say("No other start line and no tapers could be worked out for this hull; strips of "
+                           "half the width bear twice the edge bend and may lie.");
         return finding;
     }
     const RemedyTried& last = tried.back();
-    const std::string worst = "a radius of " + bothUnitsLong(1 / std::max(last.worst, 1e-9)) + " at worst";
+    const std::string worst = bothUnitsLong(1 / std::max(last.worst, 1e-9));
     if (!last.helps()) {
         const RemedyTried* best = nullptr; // with strips of the width asked for
         for (const RemedyTried& t : tried)
             if (t.remedy != Remedy::NarrowerStrips && t.covers && (!best || t.worst < best->worst))
                 best = &t;
         finding.level = Level::Stop;
-        finding.text = "Strips of this width can't cover this hull within what they bear: neither tapers nor "
-                       "another start line nor both do";
-        if (best)
-            finding.text += ", the best still bends edgewise to a radius of " +
-                            bothUnitsLong(1 / best->worst) + " where " + bothUnitsLong(1 / best->limit) +
-                            " is allowed";
-        finding.text += ". Strips of half the width come nearer, but do not do either; mill narrower strips "
-                        "still, or ease the bilge.";
+        finding.text =
+            best ? say("Strips of this width can't cover this hull within what they bear: neither tapers nor "
+                       "another start line nor both do, the best still bends edgewise to a radius of {} "
+                       "where {} is allowed. Strips of half the width come nearer, but do not do either; "
+                       "mill narrower strips still, or ease the bilge.",
+                       bothUnitsLong(1 / best->worst),
+                       bothUnitsLong(1 / best->limit))
+                 : say("Strips of this width can't cover this hull within what they bear: neither tapers nor "
+                       "another start line nor both do. Strips of half the width come nearer, but do not do "
+                       "either; mill narrower strips still, or ease the bilge.");
         return finding;
     }
     switch (last.remedy) {
     case Remedy::Taper:
-        finding.text = "Tapers would do: from the same start, " + tapersText(last) +
-                       " planed narrower leave " + worst + ". Set taper to \"anywhere\".";
+        finding.text = say("Tapers would do: from the same start, {} planed narrower leave a radius of {} at "
+                           "worst. Set taper to \"anywhere\".",
+                           tapersText(last),
+                           worst);
         break;
     case Remedy::MoveStart:
-        finding.text = "Another start line would do: " + startText(last.start) + ". It leaves " + worst + ".";
+        finding.text = say("Another start line would do: {}. It leaves a radius of {} at worst.",
+                           startText(last.start),
+                           worst);
         break;
     case Remedy::MoveStartAndTaper:
-        finding.text = "Another start line with tapers would do: " + startText(last.start) + ", " +
-                       tapersText(last) + " planed narrower. It leaves " + worst + ".";
+        finding.text = say("Another start line with tapers would do: {}, {} planed narrower. It leaves a "
+                           "radius of {} at worst.",
+                           startText(last.start),
+                           tapersText(last),
+                           worst);
         break;
     case Remedy::NarrowerStrips:
-        finding.text = "Strips of this width can't cover this hull within what they bear, whatever the start "
-                       "and the tapers. Narrower ones would do: strips half as wide, covering " +
-                       bothUnits(last.coverWidth) + ", laid from " + startText(last.start) +
-                       (last.touched > 0 ? ", " + tapersText(last) + " tapered" : "") + ", bend to " + worst +
-                       ", where " + bothUnitsLong(1 / last.limit) + " is allowed.";
+        finding.text =
+            last.touched > 0
+                ? say("Strips of this width can't cover this hull within what they bear, whatever the start "
+                      "and the tapers. Narrower ones would do: strips half as wide, covering {}, laid from "
+                      "{}, {} tapered, bend to a radius of {} at worst, where {} is allowed.",
+                      bothUnits(last.coverWidth),
+                      startText(last.start),
+                      tapersText(last),
+                      worst,
+                      bothUnitsLong(1 / last.limit))
+                : say("Strips of this width can't cover this hull within what they bear, whatever the start "
+                      "and the tapers. Narrower ones would do: strips half as wide, covering {}, laid from "
+                      "{}, bend to a radius of {} at worst, where {} is allowed.",
+                      bothUnits(last.coverWidth),
+                      startText(last.start),
+                      worst,
+                      bothUnitsLong(1 / last.limit));
         break;
     }
     return finding;

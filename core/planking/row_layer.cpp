@@ -9,6 +9,7 @@
 #include "core/planking/thin_piece.hpp"
 #include "core/planking/trim_crossing.hpp"
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 #include "geometry/graph_edge.hpp"
 
 #include <algorithm>
@@ -150,27 +151,35 @@ void RowLayer::finish() {
         tellShort();
     const double milled = m_context->project->strips.width;
     if (m_overStock.across > 0)
-        m_plan->findings.push_back(
-            {Level::Caution,
-             "remainder-over-stock",
-             m_overStock.strip,
-             m_overStockX,
-             "To take in what the rows leave beside it, too thin for a piece of wood, " + m_overStock.strip +
-                 " would have to be " + bothUnitsFine(m_overStock.across) + " wide " +
-                 bothUnits(m_overStockX) + " from the bow, but it is milled to " + bothUnitsFine(milled) +
-                 ": mill it wider, or fill what stays open there."});
+        m_plan->findings.push_back({Level::Caution,
+                                    "remainder-over-stock",
+                                    m_overStock.strip,
+                                    m_overStockX,
+                                    say("To take in what the rows leave beside it, too thin for a piece of "
+                                        "wood, {} would have to be {} wide {} from the bow, but it is milled "
+                                        "to {}: mill it wider, or fill what stays open there.",
+                                        m_overStock.strip,
+                                        bothUnitsFine(m_overStock.across),
+                                        bothUnits(m_overStockX),
+                                        bothUnitsFine(milled))});
     if (m_takenIn > worthTelling)
         m_plan->findings.push_back(
             {Level::Note,
              "remainder-taken-in",
              std::nullopt,
              m_takenInX,
-             std::string("The rows leave no more than ") + bothUnitsFine(m_takenIn) +
-                 (m_takenInSide == FanSide::TowardKeel ? " at the keel"
-                  : m_hull->trims.upper                ? " below the topsides"
-                                                       : " at the sheer") +
-                 " there, too thin for a piece of wood; the strip beside it is drawn that "
-                 "much wider than it covers elsewhere, so leave it unplaned there."});
+             say(m_takenInSide == FanSide::TowardKeel
+                     ? sayable("The rows leave no more than {} at the keel there, too thin for a piece of "
+                               "wood; the strip beside it is drawn that much wider than it covers elsewhere, "
+                               "so leave it unplaned there.")
+                 : m_hull->trims.upper
+                     ? sayable("The rows leave no more than {} below the topsides there, too thin for a "
+                               "piece of wood; the strip beside it is drawn that much wider than it covers "
+                               "elsewhere, so leave it unplaned there.")
+                     : sayable("The rows leave no more than {} at the sheer there, too thin for a piece of "
+                               "wood; the strip beside it is drawn that much wider than it covers elsewhere, "
+                               "so leave it unplaned there."),
+                 bothUnitsFine(m_takenIn))});
 }
 
 const RowNode* RowLayer::folding(const RowMesh& mesh) const {
@@ -187,11 +196,11 @@ void RowLayer::tellFolding(int row, double x) {
                                 "rows-fold",
                                 std::nullopt,
                                 x,
-                                "From row " + std::to_string(row) +
-                                    " on the rows would fold over themselves " + bothUnits(x) +
-                                    " from the bow: parallel strips of this width can't go on here. Start "
-                                    "in the bilge, taper, or use narrower "
-                                    "strips; the rows above are sound."});
+                                say("From row {} on the rows would fold over themselves {} from the bow: "
+                                    "parallel strips of this width can't go on here. Start in the bilge, "
+                                    "taper, or use narrower strips; the rows above are sound.",
+                                    row,
+                                    bothUnits(x))});
 }
 
 void RowLayer::tellShort() const {
@@ -200,11 +209,14 @@ void RowLayer::tellShort() const {
          "uncovered",
          std::nullopt,
          m_shortX,
-         (m_hull->trims.upper ? std::string("Rows of the bottom")
-                              : "From row " + std::to_string(m_shortFrom) + " on the rows") +
-             " end " + bothUnits(m_shortX) +
-             " from the bow, short of the end of the hull: the line they run parallel to "
-             "leaves the hull before it gets there. Start lower, or with less bend."});
+         m_hull->trims.upper
+             ? say("Rows of the bottom end {} from the bow, short of the end of the hull: the line they run "
+                   "parallel to leaves the hull before it gets there. Start lower, or with less bend.",
+                   bothUnits(m_shortX))
+             : say("From row {} on the rows end {} from the bow, short of the end of the hull: the line they "
+                   "run parallel to leaves the hull before it gets there. Start lower, or with less bend.",
+                   m_shortFrom,
+                   bothUnits(m_shortX))});
 }
 
 void RowLayer::leaveOut(const RowPiece& thin, FanSide side) {

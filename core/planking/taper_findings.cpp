@@ -76,23 +76,24 @@ std::set<int> taperedRows(const Plan& plan) {
 }
 
 void tellTapersGivenUp(double with, double without, Plan& plan) {
-    plan.findings.push_back(
-        {Level::Caution,
-         "tapers-given-up",
-         std::nullopt,
-         std::nullopt,
-         "The limit, a radius of " + bothUnitsLong(1 / plan.edgeBendLimit) +
-             ", is out of reach of tapers, so none are planed: with them the hardest strip would bend to a "
-             "radius of " +
-             bothUnitsLong(1 / with) + ", without to " + bothUnitsLong(1 / without) +
-             ". Ask a tighter radius, start elsewhere, or use narrower strips."});
+    plan.findings.push_back({Level::Caution,
+                             "tapers-given-up",
+                             std::nullopt,
+                             std::nullopt,
+                             say("The limit, a radius of {}, is out of reach of tapers, so none are planed: "
+                                 "with them the hardest strip would bend to a radius of {}, without to {}. "
+                                 "Ask a tighter radius, start elsewhere, or use narrower strips.",
+                                 bothUnitsLong(1 / plan.edgeBendLimit),
+                                 bothUnitsLong(1 / with),
+                                 bothUnitsLong(1 / without))});
 }
 
 void tellEasedLimit(double limit, Plan& plan) {
     note("taper-limit-eased",
-         "The limit, a radius of " + bothUnitsLong(1 / plan.edgeBendLimit) +
-             ", is out of reach of tapers on this hull; they are sought for a radius of " +
-             bothUnitsLong(1 / limit) + " instead.",
+         say("The limit, a radius of {}, is out of reach of tapers on this hull; they are sought for a "
+             "radius of {} instead.",
+             bothUnitsLong(1 / plan.edgeBendLimit),
+             bothUnitsLong(1 / limit)),
          plan);
 }
 

@@ -4,6 +4,7 @@
 #include "core/project/ranged_number.hpp"
 #include "core/project/wood.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <numbers>
 #include <string>
@@ -57,10 +58,10 @@ public:
         });
         view.eachTable("thwart", Need::Optional, "[[fitout.thwart]] with x", [&](TableView inner) {
             choices.thwarts.push_back(
-                thwart(inner, "thwart " + std::to_string(choices.thwarts.size() + 1), Need::Required));
+                thwart(inner, say("thwart {}", choices.thwarts.size() + 1), Need::Required));
         });
         if (auto inner = view.table("yoke", Need::Optional, "a table [fitout.yoke]"))
-            choices.yoke = thwart(*inner, "yoke", Need::Optional);
+            choices.yoke = thwart(*inner, sayable("yoke"), Need::Optional);
         view.reportUnknown();
         return choices;
     }
@@ -149,8 +150,7 @@ private:
     }
     SeatChoice seat(TableView& view, std::size_t number) {
         SeatChoice s;
-        s.name = view.text("name", Need::Optional, "a short name in quotes")
-                     .value_or("seat " + std::to_string(number));
+        s.name = view.text("name", Need::Optional, "a short name in quotes").value_or(say("seat {}", number));
         if (const auto x = view.length("x", Need::Required, Sign::Any))
             s.x = x->value;
         take(s.aboveBottom, view, "above-bottom", {10.0, 1000.0});

@@ -6,6 +6,7 @@
 #include "core/questions/siding_scan.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -52,22 +53,27 @@ private:
                 return a.girth < b.girth;
             });
         const double rows = most.girth / std::max(1.0, m_project.strips.coverWidth);
-        const std::string where = open.size() == 1 ? "At x " + m_names[open[0].station]
-                                                   : "From x " + m_names[open.front().station] + " to " +
-                                                         m_names[open.back().station];
+        const std::string where =
+            open.size() == 1 ? say("At x {} the table gives nothing between the lowest point and the keel",
+                                   m_names[open[0].station])
+                             : say("From x {} to {} the table gives nothing between the lowest point and the "
+                                   "keel, at x {}",
+                                   m_names[open.front().station],
+                                   m_names[open.back().station],
+                                   m_names[most.station]);
         m_findings.push_back(finding(
             Level::Caution,
             "bottom-open",
             m_hull.stationX[most.station],
-            where + " the table gives nothing between the lowest point and the keel" +
-                (open.size() == 1 ? "" : ", at x " + m_names[most.station]) + " over " +
-                numberText(100 * most.part, 0) +
-                " percent of the girth. A straight run there and the fullest round one differ by " +
-                bothUnits(most.girth) + " of girth, " + numberText(rows, 1) + " strips, and by " +
-                numberText(openVolume(m_table, open) / 1e6, 0) +
-                " litres over the boat. One buttock height there would settle it, or a "
-                "point for the deadrise or where a flat floor ends; until then take girths as good to "
-                "1 percent, displacement to 5, and the shutter's width as unknown."));
+            say("{} over {} percent of the girth. A straight run there and the fullest round one differ by "
+                "{} of girth, {} strips, and by {} litres over the boat. One buttock height there would "
+                "settle it, or a point for the deadrise or where a flat floor ends; until then take girths "
+                "as good to 1 percent, displacement to 5, and the shutter's width as unknown.",
+                where,
+                numberText(100 * most.part, 0),
+                bothUnits(most.girth),
+                numberText(rows, 1),
+                numberText(openVolume(m_table, open) / 1e6, 0))));
     }
 
     /// @return whether it had to be asked for
@@ -107,18 +113,28 @@ private:
         if (heights.size() >= enoughOfStem)
             return false;
         const double gap = heights.empty() ? 0.0 : heights.front() - inner->keel->height;
+        const std::string which = bow ? say("bow") : say("stern"), points = heights.empty() ? say("no point")
+                                                                            : heights.size() == 1
+                                                                                ? say("one point")
+                                                                                : say("two points");
         m_findings.push_back(finding(
             Level::Caution,
             "stem-sparse",
             inner->x + m_hull.xShift,
-            std::string("The ") + (bow ? "bow" : "stern") + "'s stem is told by " +
-                (heights.empty()       ? "no point"
-                 : heights.size() == 1 ? "one point"
-                                       : "two points") +
-                " beyond the station at x " + name +
-                (gap > 0 ? ", and nothing over the lowest " + bothUnits(gap) + " of its height" : "") +
-                ": its foot may be off by about 25 mm (1\"). Give three points of the stem or more under "
-                "[hull.profile], one of them where it turns into the keel."));
+            gap > 0
+                ? say("The {}'s stem is told by {} beyond the station at x {}, and nothing over the lowest "
+                      "{} of its height: its foot may be off by about 25 mm (1\"). Give three points of the "
+                      "stem or more under [hull.profile], one of them where it turns into the keel.",
+                      which,
+                      points,
+                      name,
+                      bothUnits(gap))
+                : say("The {}'s stem is told by {} beyond the station at x {}: its foot may be off by about "
+                      "25 mm (1\"). Give three points of the stem or more under [hull.profile], one of them "
+                      "where it turns into the keel.",
+                      which,
+                      points,
+                      name)));
         return true;
     }
 
@@ -126,18 +142,17 @@ private:
         const std::optional<SidingScan> scan = scanSiding(m_table);
         if (!scan || scan->best < 1.5 || scan->bestResidual > muchBetter * scan->residualAtZero)
             return;
-        m_findings.push_back(finding(Level::Caution,
-                                     "half-siding-untold",
-                                     std::nullopt,
-                                     "Nothing says how far off the centreline the planking ends on keel and "
-                                     "stem. The numbers agree best "
-                                     "with about " +
-                                         bothUnits(scan->best) + ": they miss the fair surface by " +
-                                         numberText(scan->bestResidual, 1) + " mm in the mean, by " +
-                                         numberText(scan->residualAtZero, 1) +
-                                         " mm with none. Measure it on the plan and give it as half-siding "
-                                         "under [hull.profile]; until "
-                                         "then the planking ends on the centreline."));
+        m_findings.push_back(
+            finding(Level::Caution,
+                    "half-siding-untold",
+                    std::nullopt,
+                    say("Nothing says how far off the centreline the planking ends on keel and stem. The "
+                        "numbers agree best with about {}: they miss the fair surface by {} mm in the mean, "
+                        "by {} mm with none. Measure it on the plan and give it as half-siding under "
+                        "[hull.profile]; until then the planking ends on the centreline.",
+                        bothUnits(scan->best),
+                        numberText(scan->bestResidual, 1),
+                        numberText(scan->residualAtZero, 1))));
     }
 
     void knuckle() {
@@ -148,20 +163,25 @@ private:
             *std::max_element(turns.begin(), turns.end(), [](const HardTurn& a, const HardTurn& b) {
                 return a.angle < b.angle;
             });
-        m_findings.push_back(finding(
-            Level::Caution,
-            "knuckle-rounded",
-            m_hull.stationX[most.station],
-            "From x " + m_names[turns.front().station] + " to " + m_names[turns.back().station] +
-                " the sections turn all at once, at x " + m_names[most.station] + " by " +
-                numberText(most.angle * 180 / std::numbers::pi, 0) + " degrees at " +
-                bothUnits(most.halfBreadth) + " half-breadth: a chine, it seems. " +
-                (m_table.knuckled()
-                     ? "It is not the knuckle that the table gives; the loft turns sharply along one line "
-                       "only and rounds this one over, so that moulds and strips are wrong there."
-                     : "The loft rounds it over, so that moulds and strips are wrong there. Where it runs "
-                       "from end to end, give its height and half-breadth at every station as knuckle: "
-                       "sides and bottom are then lofted and planked each for itself.")));
+        m_findings.push_back(
+            finding(Level::Caution,
+                    "knuckle-rounded",
+                    m_hull.stationX[most.station],
+                    say(m_table.knuckled()
+                            ? sayable("From x {} to {} the sections turn all at once, at x {} by {} degrees "
+                                      "at {} half-breadth: a chine, it seems. It is not the knuckle that the "
+                                      "table gives; the loft turns sharply along one line only and rounds "
+                                      "this one over, so that moulds and strips are wrong there.")
+                            : sayable("From x {} to {} the sections turn all at once, at x {} by {} degrees "
+                                      "at {} half-breadth: a chine, it seems. The loft rounds it over, so "
+                                      "that moulds and strips are wrong there. Where it runs from end to "
+                                      "end, give its height and half-breadth at every station as knuckle: "
+                                      "sides and bottom are then lofted and planked each for itself."),
+                        m_names[turns.front().station],
+                        m_names[turns.back().station],
+                        m_names[most.station],
+                        numberText(most.angle * 180 / std::numbers::pi, 0),
+                        bothUnits(most.halfBreadth))));
     }
 
     void belowKeel() {
@@ -190,9 +210,10 @@ private:
             m_findings.push_back(finding(Level::Caution,
                                          "section-below-keel",
                                          x,
-                                         "The lofted section hangs below its own keel, by up to " +
-                                             bothUnits(most) + ", at x " + names +
-                                             ". A buttock height near the keel there would settle it."));
+                                         say("The lofted section hangs below its own keel, by up to {}, at x "
+                                             "{}. A buttock height near the keel there would settle it.",
+                                             bothUnits(most),
+                                             names)));
     }
 
     const Project& m_project;

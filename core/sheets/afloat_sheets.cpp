@@ -9,6 +9,9 @@
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
 #include "core/units/weight.hpp"
+#include "core/words/heard.hpp"
+#include "core/words/language.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -33,48 +36,49 @@ ListRow figure(std::string what, std::string value, std::string note = {}) {
 }
 
 void figures(ListPages& pages, const AfloatReport& a, Units units) {
-    std::vector<ListRow> rows{figure("boat", weightText(a.boat.mass, units)),
-                              figure("load", weightText(a.load.mass, units))};
+    std::vector<ListRow> rows{figure(say("boat"), weightText(a.boat.mass, units)),
+                              figure(say("load"), weightText(a.load.mass, units))};
     if (a.rest) {
         const Rest& r = *a.rest;
-        rows.push_back(figure("draught", fine(r.draught, units), "to the deepest point"));
-        rows.push_back(figure("freeboard",
+        rows.push_back(figure(say("draught"), fine(r.draught, units), say("to the deepest point")));
+        rows.push_back(figure(say("freeboard"),
                               fine(r.freeboard, units),
-                              "the least, " + placeText(r.freeboardAt.x(), units) + " from the bow"));
-        rows.push_back(figure("trim",
+                              say("the least, {} from the bow", placeText(r.freeboardAt.x(), units))));
+        rows.push_back(figure(say("trim"),
                               fine(std::abs(a.form.trimByEnds), units),
-                              a.form.trimByEnds >= 0 ? "the stern deeper than the bow"
-                                                     : "the bow deeper than the stern"));
-        rows.push_back(figure("heel",
-                              numberText(std::abs(r.water.heel) / degree, 1) + " degrees",
-                              std::abs(r.water.heel) < 0.05 * degree ? "upright"
-                              : r.water.heel > 0                     ? "to starboard"
-                                                                     : "to port"));
-        rows.push_back(figure("water line",
-                              placeText(r.under.length, units) + " by " + fine(r.under.beam, units),
-                              "length by beam"));
-        rows.push_back(figure("wetted",
+                              a.form.trimByEnds >= 0 ? say("the stern deeper than the bow")
+                                                     : say("the bow deeper than the stern")));
+        rows.push_back(figure(say("heel"),
+                              say("{} degrees", numberText(std::abs(r.water.heel) / degree, 1)),
+                              std::abs(r.water.heel) < 0.05 * degree ? say("upright")
+                              : r.water.heel > 0                     ? say("to starboard")
+                                                                     : say("to port")));
+        rows.push_back(figure(say("water line"),
+                              say("{} by {}", placeText(r.under.length, units), fine(r.under.beam, units)),
+                              say("length by beam")));
+        rows.push_back(figure(say("wetted"),
                               areaText(r.under.wettedSkin + r.under.wettedTransom, units),
-                              r.under.wettedTransom > 0.0 ? "planking and transom under water"
-                                                          : "planking under water"));
-        rows.push_back(figure("coefficients",
+                              r.under.wettedTransom > 0.0 ? say("planking and transom under water")
+                                                          : say("planking under water")));
+        rows.push_back(figure(say("coefficients"),
                               numberText(a.form.block, 2) + ", " + numberText(a.form.prismatic, 2) + ", " +
                                   numberText(a.form.midship, 2) + ", " + numberText(a.form.waterplane, 2),
-                              "block, prismatic, largest section, waterplane"));
-        rows.push_back(figure("buoyancy",
-                              placeText(r.under.centre.x(), units) + " from the bow",
-                              "and " + fine(r.under.centre.z(), units) + " above the base line"));
-        rows.push_back(figure("metacentre",
+                              say("block, prismatic, largest section, waterplane")));
+        rows.push_back(figure(say("buoyancy"),
+                              say("{} from the bow", placeText(r.under.centre.x(), units)),
+                              say("and {} above the base line", fine(r.under.centre.z(), units))));
+        rows.push_back(figure(say("metacentre"),
                               fine(std::abs(r.gm), units),
-                              std::string(r.gm < 0 ? "below" : "above") + " the centre of boat and load"));
+                              r.gm < 0 ? say("below the centre of boat and load")
+                                       : say("above the centre of boat and load")));
         const double more = a.form.massPerMm * (units == Units::Inches ? mmPerInch : 10.0);
-        rows.push_back(figure("to sink her",
+        rows.push_back(figure(say("to sink her"),
                               weightText(more, units),
-                              units == Units::Inches ? "for each inch" : "for each centimetre"));
+                              units == Units::Inches ? say("for each inch") : say("for each centimetre")));
     }
-    rows.push_back(figure("largest load",
+    rows.push_back(figure(say("largest load"),
                           largestLoadText(a.largestLoad, units),
-                          "level, with " + formatLength(a.freeboard, units, 4) + " of freeboard"));
+                          say("level, with {} of freeboard", formatLength(a.freeboard, units, 4))));
     pages.list({{"", 1.3, Anchor::Left, Weight::SemiBold}, {"", 2.2}, {"", 3.4}}, rows);
 }
 
@@ -86,11 +90,11 @@ void curves(ListPages& pages, const AfloatReport& a, Units units) {
 }
 
 void weights(ListPages& pages, const WeightSheet& sheet, Units units) {
-    pages.heading("What she weighs");
+    pages.heading(say("What she weighs"));
     constexpr double least = 0.05; // kg; less is not worth a figure
     std::vector<ListRow> rows;
     const auto row = [&](const std::string& name, double kg, double plusMinus, const Vector3d& centre) {
-        return ListRow{{name,
+        return ListRow{{heard(name),
                         weightText(kg, units),
                         plusMinus >= least ? weightText(plusMinus, units) : "",
                         placeText(centre.x(), units),
@@ -99,39 +103,42 @@ void weights(ListPages& pages, const WeightSheet& sheet, Units units) {
     };
     for (const WeightItem& item : sheet.items)
         rows.push_back(row(item.name, item.mass, item.plusMinus, item.centre));
-    rows.push_back(
-        row(sheet.weighed ? "the boat, as weighed" : "the boat", sheet.mass, sheet.plusMinus, sheet.centre));
-    pages.list({{"Part", 2.2, Anchor::Left, Weight::SemiBold},
-                {"Weight", 1.8, Anchor::Right},
-                {"Give or take", 1.6, Anchor::Right},
-                {"Centre from the bow", 1.6, Anchor::Right},
-                {"above base", 1.2, Anchor::Right}},
+    rows.push_back(row(sheet.weighed ? sayable("the boat, as weighed") : sayable("the boat"),
+                       sheet.mass,
+                       sheet.plusMinus,
+                       sheet.centre));
+    pages.list({{say("Part"), 2.2, Anchor::Left, Weight::SemiBold},
+                {say("Weight"), 1.8, Anchor::Right},
+                {say("Give or take"), 1.6, Anchor::Right},
+                {say("Centre from the bow"), 1.6, Anchor::Right},
+                {say("above base"), 1.2, Anchor::Right}},
                rows);
-    pages.text(
-        "Boards differ by about a tenth in weight, resin by about a fifth from hand to hand. She balances " +
-        placeText(sheet.centre.x(), units) + " from the bow: a yoke goes near there.");
+    pages.text(say("Boards differ by about a tenth in weight, resin by about a fifth from hand to hand. She "
+                   "balances {} from the bow: a yoke goes near there.",
+                   placeText(sheet.centre.x(), units)));
     for (const Finding& finding : sheet.findings)
-        pages.text(finding.text);
+        pages.text(heard(finding.text));
 }
 
 void onMoulds(ListPages& pages, const OnMoulds& on, Units units) {
-    pages.heading("On her moulds");
-    pages.text("Planked, and covered outside, she weighs " + weightText(on.hull.mass, units) +
-               ", give or take " + weightText(on.hull.plusMinus, units) + ", and balances " +
-               placeText(on.hull.centre.x(), units) +
-               " from the bow: lift evenly to both sides of there, and she comes off her moulds level. The "
-               "strongback carries " +
-               weightText(on.strongback(), units) + " with them, not counting stem forms.");
+    pages.heading(say("On her moulds"));
+    pages.text(say("Planked, and covered outside, she weighs {}, give or take {}, and balances {} from the "
+                   "bow: lift evenly to both sides of there, and she comes off her moulds level. The "
+                   "strongback carries {} with them, not counting stem forms.",
+                   weightText(on.hull.mass, units),
+                   weightText(on.hull.plusMinus, units),
+                   placeText(on.hull.centre.x(), units),
+                   weightText(on.strongback(), units)));
     std::vector<ListRow> rows;
     for (const MouldLoad& m : on.loads)
         rows.push_back(
             {{m.mould, placeText(m.x, units), weightText(m.hull, units), weightText(m.board, units)}, false});
-    pages.list({{"Mould", 1.6, Anchor::Left, Weight::SemiBold},
-                {"From the bow", 1.4, Anchor::Right},
-                {"Carries of her", 1.8, Anchor::Right, Weight::SemiBold},
-                {"Weighs itself", 1.8, Anchor::Right}},
+    pages.list({{say("Mould"), 1.6, Anchor::Left, Weight::SemiBold},
+                {say("From the bow"), 1.4, Anchor::Right},
+                {say("Carries of her"), 1.8, Anchor::Right, Weight::SemiBold},
+                {say("Weighs itself"), 1.8, Anchor::Right}},
                rows);
-    pages.text("Stem forms take some of the outermost moulds' share.");
+    pages.text(say("Stem forms take some of the outermost moulds' share."));
 }
 
 } // namespace
@@ -140,19 +147,20 @@ std::vector<Sheet>
 afloatSheets(const Project& project, const AfterPlanking& after, Units units, PageSize size) {
     if (!after.weights)
         return {};
-    ListPages pages(pageOf(size), project.name + (after.afloat ? ", how she floats" : ", what she weighs"));
+    const Speaking speaking(project.language);
+    ListPages pages(pageOf(size),
+                    after.afloat ? say("{}, how she floats", project.name)
+                                 : say("{}, what she weighs", project.name));
     if (after.afloat) {
         const AfloatReport& a = *after.afloat;
-        pages.text(
-            "Estimates for still water, a whole boat and nobody moving; no approval of any load. Capacity, "
-            "flotation and life jackets follow the rules of the place where you paddle: a life jacket for "
-            "each on board, and try her loaded in shallow water first. ISO 12217-3, the standard on "
-            "stability "
-            "of small boats, leaves canoes and kayaks out.");
+        pages.text(say("Estimates for still water, a whole boat and nobody moving; no approval of any load. "
+                       "Capacity, flotation and life jackets follow the rules of the place where you paddle: "
+                       "a life jacket for each on board, and try her loaded in shallow water first. ISO "
+                       "12217-3, the standard on stability of small boats, leaves canoes and kayaks out."));
         const BoatProfile profile = boatProfile(a, pages.width(), pages.size(3.6));
         pages.drawing(profile.items, profile.height);
         for (const Finding& finding : a.findings)
-            pages.text(finding.text);
+            pages.text(heard(finding.text));
         figures(pages, a, units);
         curves(pages, a, units);
     }

@@ -6,6 +6,9 @@
 #include "core/stock/stock_words.hpp"
 #include "core/units/number_text.hpp"
 #include "core/units/weight.hpp"
+#include "core/words/heard.hpp"
+#include "core/words/language.hpp"
+#include "core/words/say.hpp"
 
 #include <cmath>
 #include <numbers>
@@ -16,8 +19,8 @@ namespace sheerlay::core {
 namespace {
 
 std::string clothText(double gsm, Units units) {
-    const std::string metric = numberText(gsm, 0) + " g to the square metre",
-                      imperial = numberText(gsm / gsmPerOunce, 1) + " oz to the square yard";
+    const std::string metric = say("{} g to the square metre", numberText(gsm, 0)),
+                      imperial = say("{} oz to the square yard", numberText(gsm / gsmPerOunce, 1));
     return units == Units::Inches ? imperial + " (" + metric + ")" : metric + " (" + imperial + ")";
 }
 
@@ -26,20 +29,31 @@ std::string mixText(const CoveringPlan& plan, const CoveringChoices& choices, do
     if (const auto parts = plan.litresOf(litres))
         return twoLitresText(parts->resin, parts->hardener, units);
     if (const auto parts = plan.kilogramsOf(litres, choices.liquidDensity))
-        return numberText(1000 * parts->resin, 0) + " g and " + numberText(1000 * parts->hardener, 0) + " g";
-    return "as the maker prints it";
+        return say("{} and {}",
+                   numberText(1000 * parts->resin, 0) + " g",
+                   numberText(1000 * parts->hardener, 0) + " g");
+    return say("as the maker prints it");
 }
 
 std::string slitText(const ClothSlit& slit, Units units) {
-    const bool bow = slit.end == End::Bow;
-    const std::string angle = numberText(std::abs(slit.angle) * 180 / std::numbers::pi, 0) + " degrees";
-    const std::string at = bow ? "At the bow" : "At the stern",
-                      from = "from about " + placeText(slit.fromX, units) + " aft of the bow to the end";
+    const std::string degrees = numberText(std::abs(slit.angle) * 180 / std::numbers::pi, 0),
+                      from = placeText(slit.fromX, units), end = toText(slit.end);
     if (slit.alongStem)
-        return at + " slit the cloth along the stem, " + from + "; its edges close over " + angle +
-               " there, so lap or trim them.";
-    return at + " the hull is rounded two ways: slit each side's cloth " + from +
-           (slit.angle > 0 ? " and lap its edges over " : " and let in a gusset of ") + angle + ".";
+        return say("At the {} slit the cloth along the stem, from about {} aft of the bow to the end; its "
+                   "edges close over {} degrees there, so lap or trim them.",
+                   end,
+                   from,
+                   degrees);
+    return slit.angle > 0 ? say("At the {} the hull is rounded two ways: slit each side's cloth from about "
+                                "{} aft of the bow to the end and lap its edges over {} degrees.",
+                                end,
+                                from,
+                                degrees)
+                          : say("At the {} the hull is rounded two ways: slit each side's cloth from about "
+                                "{} aft of the bow to the end and let in a gusset of {} degrees.",
+                                end,
+                                from,
+                                degrees);
 }
 
 /// The roll seen from above with the pieces of one face on it, to scale across and along.
@@ -66,13 +80,25 @@ std::vector<Item> rollDrawing(const FaceCovering& f, double width, double type, 
     if (f.pieces.front().count <= 2) {
         items.emplace_back(makeLine({0.2, keel}, {0.2 + piece.length * scale, keel}, LineKind::Centre));
         items.emplace_back(makeText({0.2 + piece.length * scale / 2, keel - 0.5 * type},
-                                    "keel",
+                                    say("keel"),
                                     {.size = type, .anchor = Anchor::Middle}));
     }
     items.emplace_back(makeText({0.2 + piece.length * scale / 2, type + hang + 1.1 * type},
-                                "sheer, " + f.name,
+                                say("sheer, {}", say(f.name)),
                                 {.size = type, .anchor = Anchor::Middle}));
     return items;
+}
+
+std::string lapsText(const FaceCovering& f, Units units) {
+    const std::string overhang = lapText(f.choices.overhang, units),
+                      overlap = lapText(f.choices.overlap, units);
+    if (f.bulkheads)
+        return say("It is turned out onto the hull by {} along sides and bottom, over the fillets; slit it "
+                   "where it won't lie.",
+                   overlap);
+    return f.lay == ClothLay::Drape
+               ? say("Overhang {} at sheer and stems.", overhang)
+               : say("Overhang {} at sheer and stems; the pieces lap {}.", overhang, overlap);
 }
 
 void face(ListPages& pages,
@@ -80,52 +106,51 @@ void face(ListPages& pages,
           const CoveringChoices& choices,
           const FaceCovering& f,
           Units units) {
-    pages.heading("Cloth, " + f.name);
+    pages.heading(say("Cloth, {}", say(f.name)));
     std::vector<ListRow> cut;
     for (const ClothPiece& p : f.pieces)
-        cut.push_back(
-            {{std::to_string(p.count), p.what, cutLengthText(p.length, units), cutLengthText(p.width, units)},
-             true});
-    pages.list({{"Pieces", 0.8, Anchor::Left, Weight::Bold},
-                {"Where", 3.4},
-                {"Length to cut", 1.6, Anchor::Right},
-                {"Width that is used", 1.6, Anchor::Right}},
+        cut.push_back({{std::to_string(p.count),
+                        heard(p.what),
+                        cutLengthText(p.length, units),
+                        cutLengthText(p.width, units)},
+                       true});
+    pages.list({{say("Pieces"), 0.8, Anchor::Left, Weight::Bold},
+                {say("Where"), 3.4},
+                {say("Length to cut"), 1.6, Anchor::Right},
+                {say("Width that is used"), 1.6, Anchor::Right}},
                cut);
     if (!f.bulkheads) {
         double height = 0.0;
         const std::vector<Item> roll = rollDrawing(f, pages.width(), pages.size(3.6), height);
         pages.drawing(roll, height);
     }
-    pages.text("Cloth of " + clothText(f.choices.cloth, units) + ", off a roll " +
-               stockText(f.choices.roll, units) + " wide: buy " + runText(f.fromRoll, units) + ", " +
-               numberText(100 * choices.clothSpare, 0) + " percent spare included. " +
-               (f.bulkheads ? "It is turned out onto the hull by " + lapText(f.choices.overlap, units) +
-                                  " along sides and bottom, over the fillets; slit it where it won't lie."
-                            : "Overhang " + lapText(f.choices.overhang, units) + " at sheer and stems" +
-                                  (f.lay == ClothLay::Drape
-                                       ? "."
-                                       : "; the pieces lap " + lapText(f.choices.overlap, units) + ".")));
+    pages.text(say("Cloth of {}, off a roll {} wide: buy {}, {} percent spare included.",
+                   clothText(f.choices.cloth, units),
+                   stockText(f.choices.roll, units),
+                   runText(f.fromRoll, units),
+                   numberText(100 * choices.clothSpare, 0)) +
+               " " + lapsText(f, units));
     for (const ClothSlit& slit : f.slits)
         pages.text(slitText(slit, units));
     if (f.slits.empty() && !f.bulkheads)
         pages.text(
-            "The weave gives enough to lie without slits; work it out from amidships toward the ends.");
+            say("The weave gives enough to lie without slits; work it out from amidships toward the ends."));
 
-    pages.heading("Resin, " + f.name);
+    pages.heading(say("Resin, {}", say(f.name)));
     std::vector<ListRow> rows;
     for (const ResinCoat& coat : f.coats)
-        rows.push_back({{coat.name,
+        rows.push_back({{heard(coat.name),
                          litresText(coat.litres, units),
                          coat.batches ? std::to_string(*coat.batches) : "",
                          coat.batches ? litresText(coat.batch, units) : "",
                          coat.batches ? mixText(plan, choices, coat.batch, units) : ""},
                         true});
-    rows.push_back({{"all", litresText(f.litres, units), "", "", ""}, false});
-    pages.list({{"Coat", 1.2, Anchor::Left, Weight::SemiBold},
-                {"Mixed", 1.8, Anchor::Right},
-                {"Batches", 1.0, Anchor::Right},
-                {"Each", 2.1, Anchor::Right},
-                {"Resin and hardener of each", 2.8, Anchor::Right}},
+    rows.push_back({{say("all|coats"), litresText(f.litres, units), "", "", ""}, false});
+    pages.list({{say("Coat"), 1.2, Anchor::Left, Weight::SemiBold},
+                {say("Mixed"), 1.8, Anchor::Right},
+                {say("Batches"), 1.0, Anchor::Right},
+                {say("Each"), 2.1, Anchor::Right},
+                {say("Resin and hardener of each"), 2.8, Anchor::Right}},
                rows);
 }
 
@@ -135,19 +160,19 @@ double thickenedEpoxy(ListPages& pages, const std::vector<GlueUse>& glue, Units 
     std::vector<ListRow> rows;
     for (const GlueUse& g : glue) {
         litres += g.epoxy ? g.litres : 0.0;
-        rows.push_back({{g.what,
-                         g.epoxy ? "thickened epoxy" : "glue for wood",
+        rows.push_back({{heard(g.what),
+                         g.epoxy ? say("thickened epoxy") : say("glue for wood"),
                          g.area > 0.0 ? areaText(g.area, units) : "",
                          litresText(g.litres, units)},
                         false});
     }
     if (rows.empty())
         return litres;
-    pages.heading("Glue and fillets");
-    pages.list({{"Where", 2.2, Anchor::Left, Weight::SemiBold},
-                {"With", 1.8},
-                {"Glued face", 1.4, Anchor::Right},
-                {"How much", 1.8, Anchor::Right}},
+    pages.heading(say("Glue and fillets"));
+    pages.list({{say("Where"), 2.2, Anchor::Left, Weight::SemiBold},
+                {say("With"), 1.8},
+                {say("Glued face"), 1.4, Anchor::Right},
+                {say("How much"), 1.8, Anchor::Right}},
                rows);
     return litres;
 }
@@ -158,44 +183,44 @@ std::vector<Sheet>
 coveringSheets(const Project& project, const AfterPlanking& after, Units units, PageSize size) {
     if (!after.covering || !project.covering || after.covering->faces.empty())
         return {};
+    const Speaking speaking(project.language);
     const CoveringPlan& plan = *after.covering;
     const CoveringChoices& choices = *project.covering;
-    ListPages pages(pageOf(size), project.name + ", cloth and resin");
-    pages.text(
+    ListPages pages(pageOf(size), say("{}, cloth and resin", project.name));
+    pages.text(say(
         "Epoxy can bring on an allergy of the skin that stays: gloves, long sleeves, fresh air, and no dust "
-        "of "
-        "half-cured resin. Mixed resin left in a pot heats by itself and can burn or catch fire: pour it out "
-        "into a shallow tray at once. Keep to the maker's mix; never change it to change the speed. Rags "
-        "with "
-        "varnish or oil can catch fire by themselves: lay them flat out of doors or under water.");
+        "of half-cured resin. Mixed resin left in a pot heats by itself and can burn or catch fire: pour it "
+        "out into a shallow tray at once. Keep to the maker's mix; never change it to change the speed. Rags "
+        "with varnish or oil can catch fire by themselves: lay them flat out of doors or under water."));
     for (const FaceCovering& f : plan.faces)
         face(pages, plan, choices, f, units);
     const double thickened = thickenedEpoxy(pages, after.glue, units);
-    pages.heading("To buy");
+    pages.heading(say("To buy"));
     std::vector<ListRow> rows;
     const double mixed = plan.litres + thickened;
     if (const auto litres = plan.litresOf(mixed)) {
-        rows.push_back({{"resin", litresText(litres->resin, units)}, true});
-        rows.push_back({{"hardener", litresText(litres->hardener, units)}, true});
+        rows.push_back({{say("resin"), litresText(litres->resin, units)}, true});
+        rows.push_back({{say("hardener"), litresText(litres->hardener, units)}, true});
     } else if (const auto kilograms = plan.kilogramsOf(mixed, choices.liquidDensity)) {
-        rows.push_back({{"resin", weightText(kilograms->resin, units)}, true});
-        rows.push_back({{"hardener", weightText(kilograms->hardener, units)}, true});
+        rows.push_back({{say("resin"), weightText(kilograms->resin, units)}, true});
+        rows.push_back({{say("hardener"), weightText(kilograms->hardener, units)}, true});
     } else {
-        rows.push_back({{"resin and hardener together", litresText(mixed, units)}, true});
+        rows.push_back({{say("resin and hardener together"), litresText(mixed, units)}, true});
     }
     if (plan.varnish > 0.0)
         rows.push_back(
-            {{"varnish, " + countText(static_cast<std::size_t>(choices.varnishCoats), "coat", "coats"),
+            {{say("varnish, {}",
+                  countText(static_cast<std::size_t>(choices.varnishCoats), say("coat"), say("coats"))),
               litresText(plan.varnish, units)},
              true});
-    pages.list({{"What", 3.0, Anchor::Left, Weight::SemiBold}, {"How much", 3.0}}, rows);
-    pages.text("Resin holds " + numberText(100 * choices.waste, 0) +
-               " percent of waste; filler comes on top. The coats add about " + weightText(plan.mass, units) +
-               " to the boat with cloth and varnish. Amounts follow a published "
-               "estimate for cloth on wood strips; your own hand counts for more, so note "
-               "what the first coat really took.");
+    pages.list({{say("What"), 3.0, Anchor::Left, Weight::SemiBold}, {say("How much"), 3.0}}, rows);
+    pages.text(say("Resin holds {} percent of waste; filler comes on top. The coats add about {} to the boat "
+                   "with cloth and varnish. Amounts follow a published estimate for cloth on wood strips; "
+                   "your own hand counts for more, so note what the first coat really took.",
+                   numberText(100 * choices.waste, 0),
+                   weightText(plan.mass, units)));
     for (const Finding& finding : plan.findings)
-        pages.text(finding.text);
+        pages.text(heard(finding.text));
     std::vector<Sheet> sheets = pages.take();
     addFeet(sheets, project, units, pageOf(size));
     return sheets;

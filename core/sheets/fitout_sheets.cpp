@@ -8,6 +8,9 @@
 #include "core/stock/stock_words.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/heard.hpp"
+#include "core/words/language.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -28,11 +31,24 @@ std::string degreesText(double radians) {
     return numberText(radians * 180.0 / std::numbers::pi, 1) + "\u00B0";
 }
 
-std::string tiltText(double tilt) {
+std::string
+seatPlaceText(const std::string& middle, const std::string& top, const std::string& under, double tilt) {
     if (std::abs(tilt) < 0.05 * std::numbers::pi / 180) // prints as 0.0
-        return ", level";
-    return std::string("; its ") + (tilt > 0.0 ? "forward" : "after") + " edge lower by " +
-           degreesText(std::abs(tilt));
+        return say(
+            "Middle {} from the bow, top {} over the bottom, {} under the sheer, level.", middle, top, under);
+    const std::string lower = degreesText(std::abs(tilt));
+    return tilt > 0.0 ? say("Middle {} from the bow, top {} over the bottom, {} under the sheer; its forward "
+                            "edge lower by {}.",
+                            middle,
+                            top,
+                            under,
+                            lower)
+                      : say("Middle {} from the bow, top {} over the bottom, {} under the sheer; its after "
+                            "edge lower by {}.",
+                            middle,
+                            top,
+                            under,
+                            lower);
 }
 
 class Writer {
@@ -41,10 +57,9 @@ public:
         : m_project(project), m_units(units), m_page(pageOf(size)) {}
 
     void sheer(const Fitout& f) {
-        ListPages pages(m_page, m_project.name + ", sheer and fairing");
-        pages.text(
-            "Mark the sheer on the bare planking at every mould, spring a batten through the marks and "
-            "plane to it.");
+        ListPages pages(m_page, say("{}, sheer and fairing", m_project.name));
+        pages.text(say("Mark the sheer on the bare planking at every mould, spring a batten through the "
+                       "marks and plane to it."));
         std::vector<ListRow> rows;
         for (const SheerMark& m : f.sheerMarks)
             rows.push_back({{m.mould,
@@ -53,131 +68,147 @@ public:
                              length(m.alongOutside),
                              m.fromStart ? length(*m.fromStart) : ""},
                             true});
-        std::vector<ListColumn> columns{{"Mould", 1.4, Anchor::Left, Weight::SemiBold},
-                                        {"Over strongback", 1.5, Anchor::Right},
-                                        {"Half-breadth", 1.3, Anchor::Right},
-                                        {"Along from bow", 1.5, Anchor::Right},
-                                        {"Up from the start", 1.5, Anchor::Right}};
+        std::vector<ListColumn> columns{{say("Mould"), 1.4, Anchor::Left, Weight::SemiBold},
+                                        {say("Over strongback"), 1.5, Anchor::Right},
+                                        {say("Half-breadth"), 1.3, Anchor::Right},
+                                        {say("Along from bow"), 1.5, Anchor::Right},
+                                        {say("Up from the start"), 1.5, Anchor::Right}};
         if (std::ranges::none_of(f.sheerMarks, [](const SheerMark& m) { return m.fromStart.has_value(); })) {
             columns.pop_back(); // the planking starts along the sheer
             for (ListRow& row : rows)
                 row.cells.pop_back();
         }
         pages.list(columns, rows);
-        pages.heading("Most to plane");
+        pages.heading(say("Most to plane"));
         rows.clear();
         for (std::size_t i = 0; i < std::min(mostFacets, f.fairing.facets.size()); ++i) {
             const Facet& facet = f.fairing.facets[i];
             rows.push_back({{facet.strip,
                              placeText(facet.x, m_units),
                              thin(facet.height),
-                             facet.across < 0.0 ? "middle" : "edges",
+                             facet.across < 0.0 ? say("middle|of a strip") : say("edges|of a strip"),
                              thin(facet.left)}});
         }
-        pages.list({{"Strip", 1.0, Anchor::Left, Weight::SemiBold},
-                    {"From the bow", 1.4, Anchor::Right},
-                    {"Stands proud", 1.3, Anchor::Right},
-                    {"at its", 1.0, Anchor::Right},
-                    {"Left of it", 1.3, Anchor::Right}},
+        pages.list({{say("Strip"), 1.0, Anchor::Left, Weight::SemiBold},
+                    {say("From the bow"), 1.4, Anchor::Right},
+                    {say("Stands proud"), 1.3, Anchor::Right},
+                    {say("at its|of facets"), 1.0, Anchor::Right},
+                    {say("Left of it"), 1.3, Anchor::Right}},
                    rows);
-        pages.text("Fairing the inside too takes as much again off the strip's other places.");
+        pages.text(say("Fairing the inside too takes as much again off the strip's other places."));
         if (!f.findings.empty())
-            pages.heading("Findings, heaviest first");
+            pages.heading(say("Findings, heaviest first"));
         for (const Finding& finding : f.findings)
             pages.text(toSentence(finding));
         keep(pages);
     }
 
     void gunwales(const Gunwales& g) {
-        ListPages pages(m_page, m_project.name + ", gunwales");
+        ListPages pages(m_page, say("{}, gunwales", m_project.name));
         const GunwaleChoices& choices = *m_project.fitout->gunwales;
         std::vector<ListRow> rows;
-        for (const auto& [name, one] : {std::pair{"inner", &g.inner}, {"outer", &g.outer}}) {
+        for (const auto& [name, one] :
+             {std::pair{say("inner|gunwale"), &g.inner}, {say("outer|gunwale"), &g.outer}}) {
             rows.push_back({{name,
-                             "whole",
+                             say("whole|of a strip"),
                              cutLengthText(one->cutLength, m_units),
-                             "along the sheer " + length(one->sheerLength) + ", bent to " +
-                                 numberText(100 * one->strain, 0) + " percent of what it takes dry"}});
+                             say("along the sheer {}, bent to {} percent of what it takes dry",
+                                 length(one->sheerLength),
+                                 numberText(100 * one->strain, 0))}});
             for (std::size_t i = 0; i < one->pieces.size(); ++i)
-                rows.push_back(
-                    {{name,
-                      std::to_string(i + 1),
-                      cutLengthText(one->pieces[i].length(), m_units),
-                      i < one->scarfs.size() ? "scarf's middle " + length(one->scarfs[i]) + " along the sheer"
-                                             : ""},
-                     true});
+                rows.push_back({{name,
+                                 std::to_string(i + 1),
+                                 cutLengthText(one->pieces[i].length(), m_units),
+                                 i < one->scarfs.size()
+                                     ? say("scarf's middle {} along the sheer", length(one->scarfs[i]))
+                                     : ""},
+                                true});
         }
-        pages.list({{"Gunwale", 1.0, Anchor::Left, Weight::SemiBold},
-                    {"Piece", 0.8},
-                    {"To cut", 1.2, Anchor::Right, Weight::SemiBold},
+        pages.list({{say("Gunwale"), 1.0, Anchor::Left, Weight::SemiBold},
+                    {say("Piece"), 0.8},
+                    {say("To cut"), 1.2, Anchor::Right, Weight::SemiBold},
                     {"", 4.2}},
                    rows);
         const GunwaleDrawing drawing = drawGunwales(g, pages.width(), pages.size(typeSize::small));
         pages.drawing(drawing.items, drawing.height);
-        pages.text("Two of each, one a side; " + length(choices.overLength) +
-                   " is left at both ends. A scarf is " + length(g.outer.scarf) + " long outside, " +
-                   length(g.inner.scarf) + " inside.");
-        pages.text(std::to_string(g.screwCount) + " screws for both sides, from the inside, at most " +
-                   length(g.screwSpacing) + " apart" +
-                   (g.plugCount > 0 ? ", and as many plugs." : ", their heads flush."));
+        pages.text(
+            say("Two of each, one a side; {} is left at both ends. A scarf is {} long outside, {} inside.",
+                length(choices.overLength),
+                length(g.outer.scarf),
+                length(g.inner.scarf)));
+        pages.text(say(
+            g.plugCount > 0
+                ? sayable("{} screws for both sides, from the inside, at most {} apart, and as many plugs.")
+                : sayable("{} screws for both sides, from the inside, at most {} apart, their heads flush."),
+            g.screwCount,
+            length(g.screwSpacing)));
         if (g.scuppers)
-            pages.text(std::to_string(g.scuppers->count) + " scuppers a side of " +
-                       length(g.scuppers->opening) + " with blocks of " + length(g.scuppers->block) +
-                       " between; the first begins " + length(g.scuppers->first) +
-                       " along the inner sheer from the bow.");
+            pages.text(say("{} scuppers a side of {} with blocks of {} between; the first begins {} along "
+                           "the inner sheer from the bow.",
+                           g.scuppers->count,
+                           length(g.scuppers->opening),
+                           length(g.scuppers->block),
+                           length(g.scuppers->first)));
         if (g.rabbet > 0.0)
-            pages.text("The outer gunwale is rabbeted by " + fine(g.rabbet) + " to lap the planking's edge.");
-        pages.heading("Bevel, off square");
+            pages.text(
+                say("The outer gunwale is rabbeted by {} to lap the planking's edge.", fine(g.rabbet)));
+        pages.heading(say("Bevel, off square"));
         rows.clear();
         for (const GunwaleBevel& b : g.bevels)
             rows.push_back({{b.name, length(b.alongOuter), length(b.alongInner), degreesText(b.flare)}});
-        pages.list({{"Station", 1.2, Anchor::Left, Weight::SemiBold},
-                    {"Along the outer sheer", 1.6, Anchor::Right},
-                    {"Along the inner", 1.4, Anchor::Right},
-                    {"Bevel", 1.0, Anchor::Right, Weight::SemiBold}},
+        pages.list({{say("Station"), 1.2, Anchor::Left, Weight::SemiBold},
+                    {say("Along the outer sheer"), 1.6, Anchor::Right},
+                    {say("Along the inner"), 1.4, Anchor::Right},
+                    {say("Bevel"), 1.0, Anchor::Right, Weight::SemiBold}},
                    rows);
-        pages.text(
-            choices.stand == GunwaleChoices::Stand::Square
-                ? "Plane it off the face against the planking, so that the gunwale stands plumb; + where "
-                  "the side leans outward going up."
-                : "The gunwale follows the side; plane this off its top to make it level.");
+        pages.text(choices.stand == GunwaleChoices::Stand::Square
+                       ? say("Plane it off the face against the planking, so that the gunwale stands plumb; "
+                             "+ where the side leans outward going up.")
+                       : say("The gunwale follows the side; plane this off its top to make it level."));
         if (g.outer.use == WoodUse::SteamIt || g.inner.use == WoodUse::SteamIt)
-            pages.text(
-                "Bent dry the wood would break: steam it or laminate it. Steam scalds; wear gloves, keep "
-                "the box vented and stand clear of its end.");
+            pages.text(say("Bent dry the wood would break: steam it or laminate it. Steam scalds; wear "
+                           "gloves, keep the box vented and stand clear of its end."));
         keep(pages);
     }
 
     void bulkhead(const Bulkhead& b) {
-        ListPages pages(m_page, m_project.name + ", " + toText(b.choice.end) + " bulkhead");
-        pages.text(length(b.width) + " wide, " + length(b.height) + " high, of " +
-                   stockText(b.choice.thickness, m_units) + "; its larger face stands " +
-                   length(b.choice.fromEnd) + " from the end. Behind it " + numberText(b.litres(), 0) +
-                   " litres of air hold up " + weightText(b.litres() * freshWater, m_units) +
-                   " in fresh water, less the weight of its own parts.");
-        outline(pages, b.outline, "");
+        ListPages pages(m_page, say("{}, {} bulkhead", m_project.name, toText(b.choice.end)));
+        pages.text(say("{} wide, {} high, of {}; its larger face stands {} from the end. Behind it {} litres "
+                       "of air hold up {} in fresh water, less the weight of its own parts.",
+                       length(b.width),
+                       length(b.height),
+                       stockText(b.choice.thickness, m_units),
+                       length(b.choice.fromEnd),
+                       numberText(b.litres(), 0),
+                       weightText(b.litres() * freshWater, m_units)));
+        outline(pages, b.outline, sayable("drawn at {} percent of its size"));
         std::vector<ListRow> rows;
         const std::size_t step = std::max<std::size_t>(1, b.edge.size() / edgePlaces);
         for (std::size_t i = 0; i < b.edge.size(); i += step)
             rows.push_back({{length(b.edge.front().at.y() - b.edge[i].at.y()),
                              length(b.edge[i].at.x()),
                              degreesText(b.edge[i].bevel)}});
-        pages.list({{"Down from its corners", 1.4, Anchor::Right},
-                    {"From the middle", 1.4, Anchor::Right},
-                    {"Bevel off square", 1.4, Anchor::Right, Weight::SemiBold}},
+        pages.list({{say("Down from its corners"), 1.4, Anchor::Right},
+                    {say("From the middle"), 1.4, Anchor::Right},
+                    {say("Bevel off square"), 1.4, Anchor::Right, Weight::SemiBold}},
                    rows);
-        pages.text(
-            "Saw to the larger face and plane the bevel toward the end. Bed it in thickened epoxy with a "
-            "fillet both sides; gloves on, and no dust before it is cured.");
+        pages.text(say("Saw to the larger face and plane the bevel toward the end. Bed it in thickened epoxy "
+                       "with a fillet both sides; gloves on, and no dust before it is cured."));
         keep(pages);
     }
 
     void deck(const Deck& d) {
-        ListPages pages(m_page, m_project.name + ", " + toText(d.choice.end) + " deck");
-        pages.text("The plate laid flat: " + length(d.places.back().along) + " along its middle, " +
-                   length(2 * d.places.front().girth) + " across its inner edge" +
-                   (d.radius > 0.0 ? "; sprung to a radius of " + length(d.radius) + "." : "."));
-        outline(pages, turned(d.flat), "inner edge below");
+        ListPages pages(m_page, say("{}, {} deck", m_project.name, toText(d.choice.end)));
+        const std::string along = length(d.places.back().along), across = length(2 * d.places.front().girth);
+        pages.text(
+            d.radius > 0.0
+                ? say("The plate laid flat: {} along its middle, {} across its inner edge; sprung to a "
+                      "radius of {}.",
+                      along,
+                      across,
+                      length(d.radius))
+                : say("The plate laid flat: {} along its middle, {} across its inner edge.", along, across));
+        outline(pages, turned(d.flat), sayable("drawn at {} percent of its size; inner edge below"));
         std::vector<ListRow> rows;
         const std::size_t step = std::max<std::size_t>(1, d.places.size() / edgePlaces);
         for (std::size_t i = 0; i < d.places.size(); i += step)
@@ -186,60 +217,72 @@ public:
         rows.push_back({{length(d.places.back().along),
                          length(d.places.back().girth),
                          degreesText(d.places.back().bevel)}});
-        pages.list({{"From the inner edge", 1.4, Anchor::Right},
-                    {"Middle to edge", 1.4, Anchor::Right},
-                    {"Bevel off square", 1.4, Anchor::Right, Weight::SemiBold}},
+        pages.list({{say("From the inner edge"), 1.4, Anchor::Right},
+                    {say("Middle to edge"), 1.4, Anchor::Right},
+                    {say("Bevel off square"), 1.4, Anchor::Right, Weight::SemiBold}},
                    rows);
-        pages.text("+ bevel: its underside is the narrower. Cut it a little over and fit it to the boat.");
+        pages.text(
+            say("+ bevel: its underside is the narrower. Cut it a little over and fit it to the boat."));
         keep(pages);
     }
 
     void seat(const Seat& s) {
-        ListPages pages(m_page, m_project.name + ", " + s.choice.name);
-        pages.text("Middle " + placeText(s.x, m_units) + " from the bow, top " + length(s.aboveBottom) +
-                   " over the bottom, " + length(s.belowSheer) + " under the sheer" +
-                   tiltText(s.choice.tilt) + ". Inside width " + length(s.widthFront) +
-                   " at its front edge, " + length(s.widthBack) + " at its back. Under it " +
-                   length(s.footRoom) + " of room.");
-        std::vector<ListRow> rows{railRow("front rail", s.front), railRow("back rail", s.back)};
+        ListPages pages(m_page, m_project.name + ", " + heard(s.choice.name));
+        pages.text(seatPlaceText(
+                       placeText(s.x, m_units), length(s.aboveBottom), length(s.belowSheer), s.choice.tilt) +
+                   " " +
+                   say("Inside width {} at its front edge, {} at its back. Under it {} of room.",
+                       length(s.widthFront),
+                       length(s.widthBack),
+                       length(s.footRoom)));
+        const std::string front = say("front rail"), back = say("back rail");
+        std::vector<ListRow> rows{railRow(front, s.front), railRow(back, s.back)};
         pages.list(railColumns(), rows);
         railNotes(pages);
         if (s.front.bolt && s.back.bolt)
-            bolts(pages, {{"front rail", &s.front}, {"back rail", &s.back}});
+            bolts(pages, {{front, &s.front}, {back, &s.back}});
         if (s.choice.on == SeatChoice::On::Cleats)
-            pages.text("Cleats " + length(s.cleatLength) + " long, their tops " + length(s.cleatFront) +
-                       " down the inside from the sheer in front and " + length(s.cleatBack) + " behind.");
-        pages.text("Side rails " + length(s.sideRail) + " between the cross rails, " + length(s.opening) +
-                   " apart, tenons not counted.");
+            pages.text(
+                say("Cleats {} long, their tops {} down the inside from the sheer in front and {} behind.",
+                    length(s.cleatLength),
+                    length(s.cleatFront),
+                    length(s.cleatBack)));
+        pages.text(say("Side rails {} between the cross rails, {} apart, tenons not counted.",
+                       length(s.sideRail),
+                       length(s.opening)));
         if (s.caning)
-            pages.text("Caning: " + std::to_string(s.caning->holes) + " holes in all, " +
-                       std::to_string(s.caning->front) + " along front and back rail " +
-                       fine(s.caning->spacingAcross) + " apart, " + std::to_string(s.caning->side) +
-                       " along each side rail " + fine(s.caning->spacingAlong) +
-                       " apart, corners in both; about " + runText(s.caning->cane, m_units) +
-                       " of cane in six ways.");
+            pages.text(say("Caning: {} holes in all, {} along front and back rail {} apart, {} along each "
+                           "side rail {} apart, corners in both; about {} of cane in six ways.",
+                           s.caning->holes,
+                           s.caning->front,
+                           fine(s.caning->spacingAcross),
+                           s.caning->side,
+                           fine(s.caning->spacingAlong),
+                           runText(s.caning->cane, m_units)));
         keep(pages);
     }
 
     void bars(const std::vector<const Thwart*>& all) {
         if (all.empty())
             return;
-        ListPages pages(m_page, m_project.name + ", thwarts and yoke");
+        ListPages pages(m_page, say("{}, thwarts and yoke", m_project.name));
         std::vector<ListRow> rows;
         std::vector<std::pair<std::string, const BoltedPiece*>> pieces;
         for (const Thwart* t : all) {
-            rows.push_back(railRow(t->name, t->bar));
-            pieces.emplace_back(t->name, &t->bar);
-            pages.text("The middle of the " + t->name + " lies " + placeText(t->x, m_units) +
-                       " from the bow, under the inner gunwales; " + length(t->kneeRoom) +
-                       " of room under it.");
+            const std::string name = heard(t->name);
+            rows.push_back(railRow(name, t->bar));
+            pieces.emplace_back(name, &t->bar);
+            pages.text(say(
+                "The middle of the {} lies {} from the bow, under the inner gunwales; {} of room under it.",
+                name,
+                placeText(t->x, m_units),
+                length(t->kneeRoom)));
         }
         pages.list(railColumns(), rows);
         railNotes(pages);
         bolts(pages, pieces);
-        pages.text(
-            "The place where she balances is reckoned: lift the finished boat and shift the yoke before you "
-            "drill.");
+        pages.text(say("The place where she balances is reckoned: lift the finished boat and shift the yoke "
+                       "before you drill."));
         keep(pages);
     }
 
@@ -272,7 +315,8 @@ private:
     }
 
     /// A closed outline, second coordinate up, as large as the page allows.
-    void outline(ListPages& pages, const std::vector<Vector2d>& ring, const std::string& caption) {
+    /// @param caption  to be said, with a place for the percent it is drawn at
+    void outline(ListPages& pages, const std::vector<Vector2d>& ring, const char* caption) {
         double left = 1e9, right = -1e9, low = 1e9, high = -1e9;
         for (const Vector2d& p : ring) {
             left = std::min(left, p.x());
@@ -293,20 +337,19 @@ private:
         const double bottom = scale * (high - low), type = pages.size(typeSize::small);
         std::vector<Item> items{
             path, makeLine({pages.width() / 2, 0.0}, {pages.width() / 2, bottom}, LineKind::Centre)};
-        const std::string words = "drawn at " + numberText(100 * scale, 0) + " percent of its size" +
-                                  (caption.empty() ? "" : "; " + caption);
+        const std::string words = say(caption, numberText(100 * scale, 0));
         items.emplace_back(makeText(
             {pages.width() / 2, bottom + 2 * type}, words, {.size = type, .anchor = Anchor::Middle}));
         pages.drawing(items, bottom + 2.5 * type);
     }
 
     static std::vector<ListColumn> railColumns() {
-        return {{"Piece", 1.3, Anchor::Left, Weight::SemiBold},
-                {"Wide, high", 2.0},
-                {"Front edge", 1.2, Anchor::Right, Weight::SemiBold},
-                {"Back edge", 1.2, Anchor::Right},
-                {"In plan", 0.8, Anchor::Right, Weight::SemiBold},
-                {"In section", 0.9, Anchor::Right, Weight::SemiBold}};
+        return {{say("Piece"), 1.3, Anchor::Left, Weight::SemiBold},
+                {say("Wide, high"), 2.0},
+                {say("Front edge"), 1.2, Anchor::Right, Weight::SemiBold},
+                {say("Back edge"), 1.2, Anchor::Right},
+                {say("In plan"), 0.8, Anchor::Right, Weight::SemiBold},
+                {say("In section"), 0.9, Anchor::Right, Weight::SemiBold}};
     }
     [[nodiscard]] ListRow railRow(const std::string& name, const BoltedPiece& part) const {
         const CrossPiece& p = part.piece;
@@ -318,10 +361,9 @@ private:
                  degreesText(p.section)}};
     }
     static void railNotes(ListPages& pages) {
-        pages.text(
-            "Lengths are of the upper edges, end to end. Angles are off square: in plan + where the after "
-            "edge is the longer, in section + where the top is. Clamp short pieces to the gauge; no fingers "
-            "near the blade.");
+        pages.text(say("Lengths are of the upper edges, end to end. Angles are off square: in plan + where "
+                       "the after edge is the longer, in section + where the top is. Clamp short pieces to "
+                       "the gauge; no fingers near the blade."));
     }
     void bolts(ListPages& pages,
                const std::vector<std::pair<std::string, const BoltedPiece*>>& pieces) const {
@@ -332,15 +374,15 @@ private:
                                  length(part->bolt->alongSheer),
                                  length(part->bolt->inset),
                                  length(part->bolt->fromEnd),
-                                 part->bolt->hanger > 0.0 ? length(part->bolt->hanger) : "none",
+                                 part->bolt->hanger > 0.0 ? length(part->bolt->hanger) : say("none|hanger"),
                                  degreesText(part->bolt->hangerSlope)}});
-        pages.heading("Bolts and hangers, each side alike");
-        pages.list({{"Through", 1.3, Anchor::Left, Weight::SemiBold},
-                    {"Along the sheer", 1.4, Anchor::Right},
-                    {"From gunwale's edge", 1.6, Anchor::Right},
-                    {"From its end", 1.2, Anchor::Right},
-                    {"Hanger", 1.1, Anchor::Right, Weight::SemiBold},
-                    {"Its top", 0.8, Anchor::Right}},
+        pages.heading(say("Bolts and hangers, each side alike"));
+        pages.list({{say("Through"), 1.3, Anchor::Left, Weight::SemiBold},
+                    {say("Along the sheer"), 1.4, Anchor::Right},
+                    {say("From gunwale's edge"), 1.6, Anchor::Right},
+                    {say("From its end"), 1.2, Anchor::Right},
+                    {say("Hanger"), 1.1, Anchor::Right, Weight::SemiBold},
+                    {say("Its top"), 0.8, Anchor::Right}},
                    rows);
     }
 
@@ -353,6 +395,7 @@ private:
 } // namespace
 
 std::vector<Sheet> fitoutSheets(const Project& project, const Fitout& fitout, Units units, PageSize size) {
+    const Speaking speaking(project.language);
     Writer writer(project, units, size);
     writer.sheer(fitout);
     if (fitout.gunwales)

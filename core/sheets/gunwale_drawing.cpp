@@ -1,6 +1,7 @@
 #include "core/sheets/gunwale_drawing.hpp"
 
 #include "core/sheets/type.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <string>
@@ -61,10 +62,10 @@ GunwaleDrawing drawGunwales(const Gunwales& g, double width, double type) {
         0.5 * std::max(g.outer.cutLength - g.outer.sheerLength, g.inner.cutLength - g.inner.sheerLength);
     const double scale = (width - 0.4) / longest, left = 0.2 + scale * over, tall = 1.8 * type;
     double y = 2.6 * type;
-    const auto caption = [&](const char* words) {
+    const auto caption = [&](const std::string& words) {
         drawing.items.emplace_back(makeText({0.2, y - 1.7 * type}, words, {.size = type}));
     };
-    caption("outer, with its screws");
+    caption(say("outer, with its screws"));
     Stick outer(drawing.items, g.outer, left, scale, y, tall);
     double last = 0.0;
     for (const GunwaleBevel& b : g.bevels)
@@ -72,7 +73,7 @@ GunwaleDrawing drawGunwales(const Gunwales& g, double width, double type) {
     for (const double s : g.screws)
         outer.mark(s);
     y += tall + 3.2 * type;
-    caption(g.scuppers ? "inner, with its scuppers" : "inner");
+    caption(g.scuppers ? say("inner, with its scuppers") : say("inner|gunwale"));
     Stick inner(drawing.items, g.inner, left, scale, y, tall);
     last = 0.0;
     for (const GunwaleBevel& b : g.bevels)

@@ -4,6 +4,7 @@
 #include "core/words/say.hpp"
 
 #include <algorithm>
+#include <numeric>
 #include <stdexcept>
 
 namespace sheerlay::core {
@@ -11,12 +12,38 @@ namespace sheerlay::core {
 namespace {
 
 constexpr double titleSize = 8.0, rowPitch = 5.8, linePitch = 5.4, columnGap = 3.0; // mm at scale 1
+constexpr double boxHigh = 3.4, boxGap = 2.0;                                       // of a box to tick
+constexpr double headingPart = 0.86; // a heading's type, of a cell's
 
 /// Where a cell's text is anchored between the edges of its column.
 double anchorAt(const ListColumn& column, double left, double right) {
     if (column.anchor == Anchor::Left)
         return left;
     return column.anchor == Anchor::Right ? right : (left + right) / 2;
+}
+
+/// Widths by the columns' shares of `room`, none less than it needs; by the shares alone where the room is
+/// too small for that.
+std::vector<double>
+widthsOf(const std::vector<ListColumn>& columns, std::vector<double> needed, double room) {
+    if (std::accumulate(needed.begin(), needed.end(), 0.0) > room)
+        needed.assign(columns.size(), 0.0);
+    std::vector<double> widths(columns.size(), 0.0);
+    std::vector<bool> held(columns.size(), false); // at what it needs
+    for (bool again = true; again;) {
+        again = false;
+        double shares = 0.0, left = room;
+        for (std::size_t c = 0; c < columns.size(); ++c) {
+            shares += held[c] ? 0.0 : columns[c].share;
+            left -= held[c] ? needed[c] : 0.0;
+        }
+        for (std::size_t c = 0; c < columns.size(); ++c) {
+            widths[c] = held[c] ? needed[c] : columns[c].share / shares * left;
+            if (widths[c] < needed[c])
+                again = held[c] = true;
+        }
+    }
+    return widths;
 }
 
 } // namespace
@@ -105,8 +132,27 @@ void ListPages::drawing(const std::vector<Item>& items, double height) {
     gap(3.0);
 }
 
+std::vector<double> ListPages::edgesOf(const std::vector<ListColumn>& columns,
+                                       const std::vector<ListRow>& rows) const {
+    const double type = size(typeSize::note);
+    std::vector<double> needed; // by the widest word
+    for (std::size_t c = 0; c < columns.size(); ++c) {
+        double widest = widestWord(columns[c].heading, headingPart * type, Weight::SemiBold);
+        for (const ListRow& row : rows)
+            if (c < row.cells.size())
+                widest = std::max(widest,
+                                  widestWord(row.cells[c], type, columns[c].weight) +
+                                      (c == 0 && row.box ? size(boxHigh + boxGap) : 0.0));
+        needed.push_back(widest + size(columnGap) + 1e-6);
+    }
+    std::vector<double> edges{0.0};
+    for (const double one : widthsOf(columns, needed, width() + size(columnGap)))
+        edges.push_back(edges.back() + one);
+    return edges;
+}
+
 Slice ListPages::headingsOf(const std::vector<ListColumn>& columns, const std::vector<double>& edges) const {
-    const double wanted = size(typeSize::note) * 0.86, pitch = 1.2 * wanted;
+    const double wanted = headingPart * size(typeSize::note), pitch = 1.2 * wanted;
     std::vector<std::vector<std::string>> lines;
     std::size_t most = 1;
     for (std::size_t c = 0; c < columns.size(); ++c) {
@@ -134,13 +180,13 @@ Slice ListPages::headingsOf(const std::vector<ListColumn>& columns, const std::v
 Slice ListPages::sliceOf(const ListRow& row,
                          const std::vector<ListColumn>& columns,
                          const std::vector<double>& edges) const {
-    const double type = size(typeSize::note), box = size(3.4);
+    const double type = size(typeSize::note), box = size(boxHigh);
     const double base = size(rowPitch) / 2 + type * capHeight / 2;
     Slice slice{size(rowPitch), {}, false};
     if (row.box)
         slice.items.emplace_back(makeBox({0.2, base - box, 0.2 + box, base}, LineKind::Thin));
     for (std::size_t c = 0; c < row.cells.size(); ++c) {
-        const double from = edges[c] + (c == 0 && row.box ? box + size(2.0) : 0.0);
+        const double from = edges[c] + (c == 0 && row.box ? box + size(boxGap) : 0.0);
         const double right = edges[c + 1] - size(columnGap);
         double y = base;
         for (const std::string& line : wrap(row.cells[c], right - from, type, columns[c].weight)) {
@@ -156,17 +202,13 @@ Slice ListPages::sliceOf(const ListRow& row,
 }
 
 void ListPages::list(const std::vector<ListColumn>& columns, const std::vector<ListRow>& rows) {
-    double shares = 0.0;
-    for (const ListColumn& column : columns)
-        shares += column.share;
-    std::vector<double> edges{0.0};
-    for (const ListColumn& column : columns)
-        edges.push_back(edges.back() + column.share / shares * (width() + size(columnGap)));
+    for (const ListRow& row : rows)
+        if (row.cells.size() > columns.size())
+            throw std::invalid_argument("a row of a list has more cells than the list has columns");
+    const std::vector<double> edges = edgesOf(columns, rows);
     const Slice headings = headingsOf(columns, edges);
     bool begun = false;
     for (const ListRow& row : rows) {
-        if (row.cells.size() > columns.size())
-            throw std::invalid_argument("a row of a list has more cells than the list has columns");
         const Slice slice = sliceOf(row, columns, edges);
         const double needed = slice.height + (begun ? 0.0 : headings.height);
         if (left() < needed && !m_fresh) {

@@ -12,7 +12,8 @@ namespace sheerlay::core {
 /// A column of a list.
 struct ListColumn {
     std::string heading;
-    double share = 1.0; ///< of the page's width, against the other columns' shares; > 0
+    double share = 1.0; ///< of the page's width, against the other columns' shares; > 0. More where a word
+                        ///< would have to be broken
     Anchor anchor = Anchor::Left;
     Weight weight = Weight::Regular;
 };
@@ -54,6 +55,8 @@ public:
 private:
     void newPage();
     void put(const Slice& slice);
+    [[nodiscard]] std::vector<double> edgesOf(const std::vector<ListColumn>& columns,
+                                              const std::vector<ListRow>& rows) const;
     [[nodiscard]] Slice headingsOf(const std::vector<ListColumn>& columns,
                                    const std::vector<double>& edges) const;
     [[nodiscard]] Slice sliceOf(const ListRow& row,

@@ -7,6 +7,8 @@
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
 #include "core/units/weight.hpp"
+#include "core/words/heard.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -27,27 +29,28 @@ double inUnits(double mm, Units units) {
 }
 
 std::string lengthUnit(Units units) {
-    return units == Units::Inches ? "in" : "mm";
+    return units == Units::Inches ? say("in|unit") : "mm";
 }
 
 /// What a builder looks at while a weight is moved, a line each.
 std::vector<std::string> figuresOf(const AfloatReport& a, Units units) {
     const auto fine = [units](double mm) { return formatLength(mm, units, 8); };
-    std::vector<std::string> lines{"boat and load " + weightText(a.boat.mass + a.load.mass, units)};
+    std::vector<std::string> lines{say("boat and load {}", weightText(a.boat.mass + a.load.mass, units))};
     if (!a.rest) {
         for (const Finding& finding : a.findings)
-            lines.push_back(finding.text);
+            lines.push_back(heard(finding.text));
         return lines;
     }
     const Rest& r = *a.rest;
-    lines.push_back("draught " + fine(r.draught) + ", least freeboard " + fine(r.freeboard));
-    lines.push_back("the " + std::string(a.form.trimByEnds >= 0 ? "stern" : "bow") + " is " +
-                    fine(std::abs(a.form.trimByEnds)) + " deeper, heel " +
-                    numberText(std::abs(r.water.heel) / degree, 1) + " degrees");
-    lines.push_back("metacentre " + fine(std::abs(r.gm)) + (r.gm < 0 ? " below" : " above") +
-                    " the centre of boat and load");
+    lines.push_back(say("draught {}, least freeboard {}", fine(r.draught), fine(r.freeboard)));
+    lines.push_back(say("the {} is {} deeper, heel {} degrees",
+                        a.form.trimByEnds >= 0 ? say("stern") : say("bow"),
+                        fine(std::abs(a.form.trimByEnds)),
+                        numberText(std::abs(r.water.heel) / degree, 1)));
+    lines.push_back(r.gm < 0 ? say("metacentre {} below the centre of boat and load", fine(std::abs(r.gm)))
+                             : say("metacentre {} above the centre of boat and load", fine(std::abs(r.gm))));
     for (const Finding& finding : a.findings)
-        lines.push_back(finding.text);
+        lines.push_back(heard(finding.text));
     return lines;
 }
 
@@ -120,7 +123,7 @@ BoatProfile boatProfile(const AfloatReport& a, double width, double type) {
         // the words stand on neither the sheer nor the water
         const bool above = load.centre.z() > lowestSheer || (under > 0.5 * type && under < 1.8 * type);
         items.emplace_back(makeText({p.x(), p.y() + (above ? -0.8 : 1.5) * type},
-                                    load.name,
+                                    heard(load.name),
                                     {.size = type, .anchor = Anchor::Middle}));
     }
     return drawn;
@@ -133,15 +136,16 @@ std::vector<Graph> rightingGraphs(const AfloatReport& a, Units units) {
             continue;
         const RightingCurve& c = **curve;
         Graph graph;
-        graph.title = a.toPort ? std::string("Righting arm, heeled to ") + (c.side > 0 ? "starboard" : "port")
-                               : std::string("Righting arm");
-        graph.across = "heel, degrees";
-        graph.up = "arm, " + lengthUnit(units);
+        graph.title = !a.toPort    ? say("Righting arm")
+                      : c.side > 0 ? say("Righting arm, heeled to starboard")
+                                   : say("Righting arm, heeled to port");
+        graph.across = say("heel, degrees");
+        graph.up = say("arm, {}", lengthUnit(units));
         for (const RightingArm& arm : c.arms)
             graph.points.emplace_back(std::abs(arm.heel) / degree, inUnits(arm.arm, units));
         if (c.floods)
             graph.marks.emplace_back(std::abs(c.arms.back().heel) / degree,
-                                     "water over the sheer, " + degreesText(c.arms.back().heel));
+                                     say("water over the sheer, {}", degreesText(c.arms.back().heel)));
         graphs.push_back(std::move(graph));
     }
     return graphs;
@@ -150,14 +154,14 @@ std::vector<Graph> rightingGraphs(const AfloatReport& a, Units units) {
 Graph displacementGraph(const AfloatReport& a, Units units) {
     const bool pounds = units == Units::Inches;
     Graph graph;
-    graph.title = "What she displaces, on an even keel";
-    graph.across = std::string("weight of boat and load, ") + (pounds ? "lb" : "kg");
-    graph.up = "draught, " + lengthUnit(units);
+    graph.title = say("What she displaces, on an even keel");
+    graph.across = say("weight of boat and load, {}", pounds ? "lb" : "kg");
+    graph.up = say("draught, {}", lengthUnit(units));
     const auto mass = [&](double kg) { return pounds ? kg / kgPerPound : kg; };
     for (const FloatLevel& level : a.levels)
         graph.points.emplace_back(mass(level.mass), inUnits(level.draught, units));
     if (a.rest)
-        graph.marks.emplace_back(mass(a.boat.mass + a.load.mass), "boat and load");
+        graph.marks.emplace_back(mass(a.boat.mass + a.load.mass), say("boat and load"));
     return graph;
 }
 

@@ -159,8 +159,11 @@ double textWidth(std::string_view line, double size, Weight weight) {
     return textWidth(runsOf(line), size, weight);
 }
 
-std::vector<std::string> wrap(std::string_view text, double width, double size, Weight weight) {
-    std::vector<std::string> words; // measures count as one word
+namespace {
+
+/// The words that a line is not broken in; a measure counts as one.
+std::vector<std::string> wordsIn(std::string_view text) {
+    std::vector<std::string> words;
     for (std::size_t i = 0; i < text.size();) {
         const std::size_t end = std::min(text.find(' ', i), text.size());
         if (end > i) {
@@ -172,9 +175,22 @@ std::vector<std::string> wrap(std::string_view text, double width, double size, 
         }
         i = end + 1;
     }
+    return words;
+}
+
+} // namespace
+
+double widestWord(std::string_view text, double size, Weight weight) {
+    double widest = 0.0;
+    for (const std::string& word : wordsIn(text))
+        widest = std::max(widest, textWidth(word, size, weight));
+    return widest;
+}
+
+std::vector<std::string> wrap(std::string_view text, double width, double size, Weight weight) {
     std::vector<std::string> lines;
     std::string line;
-    for (std::string word : words) {
+    for (std::string word : wordsIn(text)) {
         const std::string longer = line.empty() ? word : line + " " + word;
         if (textWidth(longer, size, weight) <= width) {
             line = longer;

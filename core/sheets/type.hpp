@@ -48,6 +48,9 @@ struct PlacedRun {
 [[nodiscard]] std::vector<std::string>
 wrap(std::string_view text, double width, double size, Weight weight = Weight::Regular);
 
+/// Width of the widest word of a text, mm: in a narrower column wrap() would break it.
+[[nodiscard]] double widestWord(std::string_view text, double size, Weight weight = Weight::Regular);
+
 /// An upright box on paper, mm.
 struct Box {
     double left = 0.0, top = 0.0, right = 0.0, bottom = 0.0;

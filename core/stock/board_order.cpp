@@ -1,6 +1,7 @@
 #include "core/stock/board_order.hpp"
 
 #include "core/stock/stock_words.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -52,10 +53,13 @@ void buy(LotUse& use, const Stock& stock, int perBoard, std::vector<Finding>& fi
                             "stock-not-enough-boards",
                             std::nullopt,
                             std::nullopt,
-                            "Lot " + use.lot.name + " has " + std::to_string(*use.lot.count) + " boards of " +
-                                spoken(use.lot.wood) + " and " + std::to_string(use.boards) +
-                                " are needed; " + std::to_string(use.missing) +
-                                " more would do, or another lot of the same wood."});
+                            say("Lot {} has {} boards of {} and {} are needed; {} more would do, or another "
+                                "lot of the same wood.",
+                                use.lot.name,
+                                *use.lot.count,
+                                spoken(use.lot.wood),
+                                use.boards,
+                                use.missing)});
 }
 
 } // namespace

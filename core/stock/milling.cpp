@@ -2,6 +2,7 @@
 
 #include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -46,18 +47,24 @@ Milling mill(const BoardLot& lot, const Stock& stock, const StripStock& strip) {
         from = std::max(from, ends);
     }
     keep(lot.length - stock.endTrim);
-    const std::string whose = "The boards of lot " + lot.name;
     if (m.layers < 1)
-        m.problem = whose + " are " + bothUnitsFine(std::max(0.0, m.thickness)) +
-                    " thick once planed, less than the strip's width of " + bothUnitsFine(strip.width) +
-                    "; thicker boards or narrower strips would do.";
+        m.problem = say("The boards of lot {} are {} thick once planed, less than the strip's width of {}; "
+                        "thicker boards or narrower strips would do.",
+                        lot.name,
+                        bothUnitsFine(std::max(0.0, m.thickness)),
+                        bothUnitsFine(strip.width));
     else if (m.sideBySide < 1)
-        m.problem = whose + " are too narrow for a single strip; wider boards would do.";
+        m.problem =
+            say("The boards of lot {} are too narrow for a single strip; wider boards would do.", lot.name);
     else if (m.stripLength <= 0.0)
-        m.problem = whose + " are no longer than what is trimmed off their ends; longer boards would do.";
+        m.problem = say(
+            "The boards of lot {} are no longer than what is trimmed off their ends; longer boards would do.",
+            lot.name);
     else if (m.clear.empty())
-        m.problem = whose + " have no clear length of " + bothUnits(shortestClear) +
-                    " between their defects; other boards would do.";
+        m.problem = say(
+            "The boards of lot {} have no clear length of {} between their defects; other boards would do.",
+            lot.name,
+            bothUnits(shortestClear));
     return m;
 }
 

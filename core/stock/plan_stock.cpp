@@ -9,6 +9,7 @@
 #include "core/stock/stock_words.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -41,9 +42,9 @@ public:
             use.lot = lot;
             use.milling = mill(lot, m_stock, m_project.strips);
             if (bookMatched() && use.milling.problem.empty() && use.milling.pairs() == 0)
-                use.milling.problem = "The boards of lot " + lot.name +
-                                      " give no two strips side by side, as matched sides need; wider boards "
-                                      "would do, or sides = \"mirror\".";
+                use.milling.problem = say("The boards of lot {} give no two strips side by side, as matched "
+                                          "sides need; wider boards would do, or sides = \"mirror\".",
+                                          lot.name);
             m_out.lots.push_back(use);
             if (!use.milling.problem.empty())
                 tell({Level::Caution,

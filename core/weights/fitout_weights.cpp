@@ -2,6 +2,7 @@
 
 #include "core/fitout/rings.hpp"
 #include "core/project/wood.hpp"
+#include "core/words/say.hpp"
 
 #include <string>
 #include <utility>
@@ -54,7 +55,7 @@ void addAcross(Kind& kind, const CrossPiece& piece, double density) {
 /// Everything in a list as one part.
 template <class Part>
 void addTogether(std::vector<WeightItem>& items,
-                 const char* name,
+                 const std::string& name,
                  const std::vector<Part>& parts,
                  double spread) {
     WeightItem item{name, 0.0, 0.0, Vector3d::Zero()};
@@ -72,11 +73,11 @@ void addTogether(std::vector<WeightItem>& items,
 } // namespace
 
 void addWeight(std::vector<WeightItem>& items, const std::vector<Fastening>& fastenings) {
-    addTogether(items, "screws and bolts", fastenings, 0.1); // another make weighs another tenth; judged
+    addTogether(items, say("screws and bolts"), fastenings, 0.1); // another make weighs another tenth; judged
 }
 
 void addWeight(std::vector<WeightItem>& items, const std::vector<GlueUse>& glue) {
-    addTogether(items, "glue and fillets", glue, 0.3);
+    addTogether(items, say("glue and fillets"), glue, 0.3);
 }
 
 std::vector<WeightItem> fitoutWeights(const Project& project, const Fitout& fitout) {
@@ -85,13 +86,13 @@ std::vector<WeightItem> fitoutWeights(const Project& project, const Fitout& fito
     const double wood = found != nullptr ? found->density : plywoodDensity;
     std::vector<WeightItem> items;
 
-    Kind gunwales("gunwales");
+    Kind gunwales(say("gunwales"));
     if (fitout.gunwales) {
         addStick(gunwales, fitout.gunwales->innerLine, fitout.gunwales->inner.size, wood);
         addStick(gunwales, fitout.gunwales->outerLine, fitout.gunwales->outer.size, wood);
     }
     gunwales.addTo(items);
-    Kind bulkheads("bulkheads");
+    Kind bulkheads(say("bulkheads"));
     for (const Bulkhead& b : fitout.bulkheads) {
         double z = 0.0;
         for (const EdgePoint& p : b.edge)
@@ -99,7 +100,7 @@ std::vector<WeightItem> fitoutWeights(const Project& project, const Fitout& fito
         bulkheads.add(ringArea(b.outline) * b.choice.thickness, plywoodDensity, b.x, z);
     }
     bulkheads.addTo(items);
-    Kind decks("decks");
+    Kind decks(say("decks"));
     for (const Deck& d : fitout.decks)
         for (std::size_t i = 1; i < d.places.size(); ++i) {
             const DeckPlace &a = d.places[i - 1], &b = d.places[i];
@@ -109,7 +110,7 @@ std::vector<WeightItem> fitoutWeights(const Project& project, const Fitout& fito
                       0.5 * (a.height + b.height));
         }
     decks.addTo(items);
-    Kind seats("seats");
+    Kind seats(say("seats"));
     for (const Seat& s : fitout.seats) {
         addAcross(seats, s.front.piece, wood);
         addAcross(seats, s.back.piece, wood);
@@ -117,7 +118,7 @@ std::vector<WeightItem> fitoutWeights(const Project& project, const Fitout& fito
         seats.add(2 * s.sideRail * section, wood, s.x, s.top - s.choice.rail.height / 2);
     }
     seats.addTo(items);
-    Kind thwarts("thwarts and yoke");
+    Kind thwarts(say("thwarts and yoke"));
     for (const Thwart& t : fitout.thwarts)
         addAcross(thwarts, t.bar.piece, wood);
     if (fitout.yoke)

@@ -2,6 +2,7 @@
 
 #include "core/project/wood.hpp"
 #include "core/stock/row_woods.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -36,7 +37,7 @@ std::vector<PlankingPiece> plankingPieces(const Project& project, const Plan& pl
 }
 
 WeightItem plankingWeight(const Project& project, const Plan& plan) {
-    WeightItem item{"planking", 0.0, 0.0, Vector3d::Zero()};
+    WeightItem item{say("planking"), 0.0, 0.0, Vector3d::Zero()};
     for (const PlankingPiece& piece : plankingPieces(project, plan)) {
         item.mass += piece.mass;
         item.centre += piece.mass * piece.centre;
@@ -78,8 +79,8 @@ WeightSheet sumWeights(std::vector<WeightItem> items, std::optional<double> weig
              "two-to-carry",
              std::nullopt,
              std::nullopt,
-             "She weighs more than 23 kg (51 lb), NIOSH's limit for the easiest two-handed lift; a hull on a "
-             "shoulder is not one, so carry her by two."});
+             say("She weighs more than 23 kg (51 lb), NIOSH's limit for the easiest two-handed lift; a hull "
+                 "on a shoulder is not one, so carry her by two.")});
     return sheet;
 }
 
@@ -91,11 +92,11 @@ WeightSheet weighBoat(const Project& project,
     std::vector<WeightItem> items{plankingWeight(project, plan)};
     if (covering)
         for (const FaceCovering& f : covering->faces) {
-            items.push_back({"cloth " + f.name, f.glassMass, 0.05 * f.glassMass, f.face.centre});
-            items.push_back({"resin " + f.name, f.resinMass, resinSpread * f.resinMass, f.face.centre});
+            items.push_back({say("cloth {}", f.name), f.glassMass, 0.05 * f.glassMass, f.face.centre});
+            items.push_back({say("resin {}", f.name), f.resinMass, resinSpread * f.resinMass, f.face.centre});
             if (f.varnishMass > 0.0)
                 items.push_back(
-                    {"varnish " + f.name, f.varnishMass, resinSpread * f.varnishMass, f.face.centre});
+                    {say("varnish {}", f.name), f.varnishMass, resinSpread * f.varnishMass, f.face.centre});
         }
     items.insert(items.end(), more.begin(), more.end());
     if (project.afloat)
@@ -109,8 +110,8 @@ WeightSheet weighBoat(const Project& project,
                                   "weighed-without-cloth",
                                   std::nullopt,
                                   std::nullopt,
-                                  "Her weight leaves out cloth, resin and varnish, which the file does not "
-                                  "describe; a table [covering] would do."});
+                                  say("Her weight leaves out cloth, resin and varnish, which the file does "
+                                      "not describe; a table [covering] would do.")});
     return sheet;
 }
 

@@ -13,7 +13,7 @@ namespace {
 
 constexpr std::string_view placeMark = "{}";
 /// Less fixed text than this tells too little of a sentence ("{} by {}", "Row {}"): it is known again only by
-/// names and measures in its places.
+/// names, measures and texts of the catalog in its places.
 constexpr std::size_t enoughFixed = 10;
 constexpr std::size_t leastFixed = 4;
 
@@ -56,9 +56,10 @@ bool isMeasure(std::string_view text) noexcept {
            });
 }
 
-/// A name or a number, or a measure: no words of a sentence.
+/// A name or a number, a measure, or what stands in the catalog itself: no words of a sentence.
 bool isPlain(const std::string& part) {
-    return isMeasure(part) || std::ranges::none_of(part, [](char c) { return c >= 'a' && c <= 'z'; });
+    return isMeasure(part) || catalogOf(languageSpoken()).contains(part) ||
+           std::ranges::none_of(part, [](char c) { return c >= 'a' && c <= 'z'; });
 }
 
 std::optional<std::string> heardAgain(const std::string& english);
@@ -112,7 +113,9 @@ std::optional<std::vector<std::string>> filledOf(std::string_view text, std::str
 }
 
 std::string heard(const std::string& english) {
-    return heardAgain(english).value_or(english);
+    if (auto said = heardAgain(english))
+        return std::move(*said);
+    return isMeasure(english) && !english.ends_with('.') ? withDecimalMark(english) : english;
 }
 
 } // namespace sheerlay::core

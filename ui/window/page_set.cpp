@@ -98,6 +98,7 @@ BenchPages stockPagesOf(const Boat& boat, core::Units units, core::PageSize size
 
 std::vector<core::Pattern> partPatterns(const Boat& boat, core::Units units) {
     const auto& fitout = boat.shop().after.fitout;
+    const core::Speaking speaking(boat.project.language);
     return fitout ? core::fitoutPatterns(*fitout, units) : std::vector<core::Pattern>();
 }
 

@@ -69,3 +69,20 @@ TEST_CASE("a row with more cells than columns is refused") {
     ListPages pages(pageOf(PageSize::A4), "Teal");
     CHECK_THROWS_AS(pages.list({{"One", 1.0}}, {{{"a", "b"}, false}}), std::invalid_argument);
 }
+
+TEST_CASE("a column makes room for its longest word, and the others give it by their shares") {
+    const std::string word = "Hochkantbiegungsgrenze", sentence = "words that can go on in another line";
+    ListPages pages(pageOf(PageSize::A4), "Teal, a list");
+    pages.list({{"Bilge", 0.5}, {"What", 3.0}, {word, 0.5, Anchor::Right}}, {{{word, sentence, "7"}, true}});
+    const Sheet sheet = pages.take().front();
+    CHECK(timesIn(test::wordsOf(sheet), word) == 2);
+    CHECK(test::overlapping(sheet) == "");
+    CHECK(test::outside(sheet, 7.5) == "");
+
+    ListPages narrow(pageOf(PageSize::A4), "Teal, a list"); // no widths hold these: they are broken, not lost
+    const std::string endless(90, 'm');
+    narrow.list({{"A", 1.0}, {"B", 1.0}}, {{{endless, endless}}});
+    const Sheet broken = narrow.take().front();
+    CHECK(test::overlapping(broken) == "");
+    CHECK(test::outside(broken, 7.5) == "");
+}

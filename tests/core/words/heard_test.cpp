@@ -1,3 +1,4 @@
+#include "core/words/catalog.hpp"
 #include "core/words/heard.hpp"
 #include "core/words/language.hpp"
 #include "core/words/say.hpp"
@@ -36,4 +37,16 @@ TEST_CASE("names keep their points where measures get a comma") {
     const std::string said = say("{} is the mirror image.", "P-03.2");
     const Speaking german(Language::German);
     CHECK(heard(said) == "P-03.2 ist das Spiegelbild.");
+}
+
+TEST_CASE("every sentence of the catalog is heard again, whatever fills it") {
+    for (const auto& [english, other] : catalogOf(Language::German)) {
+        if (!english.ends_with('.') || english.find('|') != std::string::npos)
+            continue;
+        INFO(english);
+        const std::vector<std::string> filled{"A1", "B2", "C3", "D4", "E5", "F6", "G7", "H8"};
+        const std::string said = detail::sayFilled(english, filled);
+        const Speaking german(Language::German);
+        CHECK(heard(said) == detail::sayFilled(english, filled));
+    }
 }
