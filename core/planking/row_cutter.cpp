@@ -28,6 +28,14 @@ std::optional<LineEnd> endBetween(const RowColumns& columns,
     return LineEnd{columns.intermediate(p, q, 0.5), columns.sharedTrim(p, q)};
 }
 
+/// First column, and the one past the last, on which the far edge follows the keel where that cuts it:
+/// between two of its own stretches, or past its landing to the corner of a transom.
+std::pair<std::size_t, std::size_t>
+alongKeel(const RowColumns& columns, const RowEdge& child, std::size_t c0, std::size_t c1) {
+    const auto [first, last] = columns.span(Line::Child, c0, c1);
+    return {child.bowKeelCorner ? c0 : first + 1, child.sternKeelCorner ? c1 + 1 : last};
+}
+
 void buildMiddle(const RowColumns& columns,
                  RowPiece& piece,
                  const RowEdge& parent,
@@ -36,11 +44,11 @@ void buildMiddle(const RowColumns& columns,
                  std::size_t c1,
                  const std::optional<LineEnd>& bowTip,
                  const std::optional<LineEnd>& sternTip) {
-    const auto span = columns.span(Line::Child, c0, c1);
-    const auto halved = [&, firstChild = span.first, lastChild = span.second](std::size_t i) {
+    const auto keelwise = alongKeel(columns, child, c0, c1);
+    const auto halved = [&, from = keelwise.first, to = keelwise.second](std::size_t i) {
         const Column& c = columns[i];
         return piece.lens || c.trimA == Trim::Sheer || c.trimB == Trim::Sheer ||
-               (c.trimB == Trim::Centre && i > firstChild && i < lastChild);
+               (c.trimB == Trim::Centre && i >= from && i < to);
     };
     std::size_t first = c1 + 1;
     std::size_t last = 0;
@@ -158,8 +166,8 @@ RowPiece build(const RowColumns& columns, std::size_t c0, std::size_t c1) {
         piece.cutBySheer = std::max(piece.cutBySheer, aCorner);
     if (piece.lens)
         piece.cutByCentre = columns.mesh().width - piece.widest;
-    const auto [firstChild, lastChild] = columns.span(Line::Child, c0, c1);
-    for (std::size_t i = firstChild; i < lastChild; ++i)
+    const auto [keelFrom, keelTo] = alongKeel(columns, child, c0, c1);
+    for (std::size_t i = keelFrom; i < keelTo; ++i)
         if (columns[i].trimB == Trim::Centre)
             piece.cutByCentre = std::max(piece.cutByCentre, columns.mesh().widthAt(i) - columns.left(i));
     buildMiddle(columns,

@@ -75,21 +75,36 @@ RowEdge rowEdge(const RowColumns& columns,
         sheerColumns += trimOf(i) == Trim::Sheer;
     // alone, an edge follows the sheer if the sheer cuts it anywhere, else the centreline
     const Trim along = sheerColumns > 0 ? Trim::Sheer : Trim::Centre;
+    const auto onTransom = [](const std::optional<LineEnd>& end) {
+        return end && (end->trim == Trim::BowPlane || end->trim == Trim::SternPlane);
+    };
+    if (!e.followsOnly) {
+        const auto landsOnKeel = [&](std::size_t i, int step) {
+            const auto end = columns.lineEnd(line, i, step);
+            return end && end->trim == Trim::Centre;
+        };
+        e.bowKeelCorner = onTransom(otherBow) && landsOnKeel(firstIn, -1);
+        e.sternKeelCorner = onTransom(otherStern) && landsOnKeel(lastIn, +1);
+    }
     const auto follows = [&](std::size_t i) {
         if (columns.in(line, i))
             return false;
         if (e.followsOnly)
             return trimOf(i) == along;
+        if (trimOf(i) == Trim::Centre && (i < firstIn ? e.bowKeelCorner : i > lastIn && e.sternKeelCorner))
+            return true;
         return trimOf(i) == Trim::Sheer || (i > firstIn && i < lastIn);
     };
     // a lens between transoms runs along the keel line from corner to corner
     const auto endsOnTransom = [&](std::size_t i, const std::optional<LineEnd>& other) {
-        return e.followsOnly && trimOf(i) == Trim::Centre && other &&
-               (other->trim == Trim::BowPlane || other->trim == Trim::SternPlane);
+        return trimOf(i) == Trim::Centre && onTransom(other) &&
+               (e.followsOnly || (i < firstIn ? e.bowKeelCorner : e.sternKeelCorner));
     };
-    // the edge ends on the sheer, the other one on stem or transom: the sheer's own end lies between
-    const auto missesCorner = [](const LineEnd& end, const std::optional<LineEnd>& other) {
-        return end.trim == Trim::Sheer && other && other->trim != Trim::Sheer && other->trim != Trim::None;
+    // the edge ends on the sheer, the other one on stem or transom, or the one on the keel and the other on a
+    // transom: the end of sheer or keel line lies between
+    const auto missesCorner = [&](const LineEnd& end, const std::optional<LineEnd>& other) {
+        return (end.trim == Trim::Sheer && (onTransom(other) || (other && other->trim == Trim::Centre))) ||
+               (end.trim == Trim::Centre && onTransom(other));
     };
     bool started = false;
     std::vector<double> kinks; // columns where the edge turns into a trim
@@ -101,8 +116,8 @@ RowEdge rowEdge(const RowColumns& columns,
                 if (const auto end = columns.lineEnd(line, i, -1)) {
                     if (!started && missesCorner(*end, otherBow)) {
                         kinks.push_back(end->point.column);
-                        e.turnsCorner = true;
-                        append(columns, e.points, columns.corner(Trim::Sheer, true, i, end->point), true);
+                        e.turnsCorner |= end->trim == Trim::Sheer;
+                        append(columns, e.points, columns.corner(end->trim, true, i, end->point), true);
                     }
                     append(columns, e.points, end->point, true);
                 }
@@ -115,8 +130,8 @@ RowEdge rowEdge(const RowColumns& columns,
                     append(columns, e.points, end->point, true);
                     if (i == c1 && missesCorner(*end, otherStern)) {
                         kinks.push_back(end->point.column);
-                        e.turnsCorner = true;
-                        append(columns, e.points, columns.corner(Trim::Sheer, false, i, end->point), true);
+                        e.turnsCorner |= end->trim == Trim::Sheer;
+                        append(columns, e.points, columns.corner(end->trim, false, i, end->point), true);
                     }
                 }
             }

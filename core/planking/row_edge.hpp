@@ -11,6 +11,8 @@ struct RowEdge {
     bool bowTip = false, sternTip = false; ///< ends on the other edge's end: the piece is pointed there
     bool turnsCorner = false;              ///< it ends on the sheer and follows that to the sheer's own end
     bool followsOnly = false;              ///< the parallel lies nowhere inside
+    /// It lands on the keel and follows that to the corner of a transom, on which the other edge ends.
+    bool bowKeelCorner = false, sternKeelCorner = false;
 };
 
 /// The edge of the piece over columns c0 to c1.

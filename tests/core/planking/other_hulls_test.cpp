@@ -130,6 +130,25 @@ TEST_CASE("half girths of the skiff and the narrow hull are those of their formu
     CHECK_THAT(hullOf("narrow").laid.halfGirthMax, WithinAbs(403, 2));
 }
 
+TEST_CASE("a strip that lands on the keel and reaches the transom runs into their corner") {
+    const LoftedHull& hull = hullOf("skiff");
+    const Plan plan = plank(projectOf("skiff"), hull).value();
+    REQUIRE(hull.laid.trims.stern);
+    const auto offTransom = [&](const Eigen::Vector3d& p) {
+        return std::abs(p.x() - hull.laid.trims.stern->xAt(p.z()));
+    };
+    int strips = 0;
+    for (const Strip* s : stripsOf(plan, Side::Starboard)) {
+        if (offTransom(s->upperEdge.back()) > 0.05 || s->lowerEdge.back().y() > 0.05)
+            continue;
+        INFO(s->id);
+        ++strips;
+        CHECK(offTransom(s->lowerEdge.back()) < 0.05);
+        CHECK(s->ends[1].on == EndsOn::Transom);
+    }
+    CHECK(strips == 1);
+}
+
 TEST_CASE("the skiff's easiest start lies in the bilge and halves the worst edge bend") {
     // closing.md section 8: 0.53 -> 0.24 at 0.40 of the half girth; bent lines 0.232 to 0.238 at 0.35 to 0.45
     const LoftedHull& hull = hullOf("skiff");
