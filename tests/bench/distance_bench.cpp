@@ -1,5 +1,6 @@
 // Our rows beside CGAL's exact polyhedral distances and its heat method on the same hull, in one run.
 
+#include "core/planking/planking.hpp"
 #include "tests/slow/polyhedral_hull.hpp"
 #include "tests/slow/row_targets.hpp"
 
