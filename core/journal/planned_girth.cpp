@@ -9,8 +9,7 @@ namespace {
 
 using Eigen::Vector3d;
 
-constexpr int sectionPoints = 240; // a chord of 5 mm on a bilge of 150 mm radius is 0.0002 mm short
-constexpr int places = 12;         // looked at along the last row, then halved about the widest
+constexpr int places = 12; // looked at along the last row, then halved about the widest
 constexpr int halvings = 3;
 constexpr double closed = 1.0; // mm left: the edge follows the centreline
 
@@ -44,48 +43,7 @@ std::optional<Crossing> crossingOf(const std::vector<Vector3d>& line, double x) 
 
 } // namespace
 
-MouldTape::MouldTape(const LoftedHull& hull, double x)
-    : m_x(x), m_section(sectionAt(hull.moulds, x, sectionPoints)) {
-    for (std::size_t i = 0; i < m_section.size(); ++i)
-        m_girth.push_back(i == 0 ? 0.0 : m_girth.back() + (m_section[i] - m_section[i - 1]).norm());
-}
-
-double MouldTape::whole() const noexcept {
-    return m_girth.empty() ? 0.0 : m_girth.back();
-}
-
-MouldTape::Foot MouldTape::footOf(const Vector3d& point) const {
-    Foot best;
-    double nearest = 1e300;
-    for (std::size_t i = 0; i + 1 < m_section.size(); ++i) {
-        const Vector3d chord = m_section[i + 1] - m_section[i];
-        const double length2 = chord.squaredNorm();
-        const double part =
-            length2 > 0 ? std::clamp((point - m_section[i]).dot(chord) / length2, 0.0, 1.0) : 0.0;
-        const double distance = (m_section[i] + part * chord - point).squaredNorm();
-        if (distance < nearest) {
-            nearest = distance;
-            best = {i, part};
-        }
-    }
-    return best;
-}
-
-double MouldTape::leftFrom(const Vector3d& point) const {
-    if (misses())
-        return 0.0;
-    const Foot foot = footOf(point);
-    return m_girth.back() - m_girth[foot.cell] - foot.part * (m_girth[foot.cell + 1] - m_girth[foot.cell]);
-}
-
-Vector3d MouldTape::directionAt(const Vector3d& point) const {
-    if (misses())
-        return Vector3d::Zero();
-    const std::size_t cell = footOf(point).cell;
-    return (m_section[cell + 1] - m_section[cell]).normalized();
-}
-
-std::optional<PlannedGirth> plannedGirthLeft(const Plan& plan, int row, const MouldTape& tape) {
+std::optional<PlannedGirth> plannedGirthLeft(const Plan& plan, int row, const SectionTape& tape) {
     std::optional<PlannedGirth> least;
     if (tape.misses())
         return least;
@@ -103,7 +61,7 @@ std::optional<PlannedGirth> plannedGirthLeft(const Plan& plan, int row, const Mo
 }
 
 std::optional<PlannedGirth> plannedGirthLeft(const Plan& plan, const LoftedHull& hull, int row, double x) {
-    return plannedGirthLeft(plan, row, MouldTape(hull, x));
+    return plannedGirthLeft(plan, row, SectionTape(hull.moulds, x));
 }
 
 std::optional<Reach> reachOf(const Plan& plan, int row) {

@@ -1,38 +1,12 @@
 #pragma once
 
 #include "core/hull/hull.hpp"
+#include "core/hull/section_tape.hpp"
 #include "core/planking/plan.hpp"
 
 #include <optional>
-#include <vector>
 
 namespace sheerlay::core {
-
-/// A tape along the mould at one station, from anywhere on the planking to where it ends at the bottom (the
-/// centreline, or the side of a keel batten).
-class MouldTape {
-public:
-    MouldTape(const LoftedHull& hull, double x); ///< x in mm from the bow
-
-    [[nodiscard]] double x() const noexcept { return m_x; }                     ///< mm from the bow
-    [[nodiscard]] bool misses() const noexcept { return m_section.size() < 2; } ///< no mould there
-    [[nodiscard]] double whole() const noexcept;                                ///< mm, from the sheer
-    /// mm from the foot of `point` on the mould; `point` in or near the station's plane, starboard.
-    [[nodiscard]] double leftFrom(const Eigen::Vector3d& point) const;
-    /// Unit direction of the mould at the foot of `point`, toward the keel.
-    [[nodiscard]] Eigen::Vector3d directionAt(const Eigen::Vector3d& point) const;
-
-private:
-    struct Foot {
-        std::size_t cell = 0;
-        double part = 0.0;
-    };
-    [[nodiscard]] Foot footOf(const Eigen::Vector3d& point) const;
-
-    double m_x = 0.0;
-    std::vector<Eigen::Vector3d> m_section; ///< sheer to keel
-    std::vector<double> m_girth;            ///< mm from the first point
-};
 
 /// What a reading would say if everything were laid as planned.
 struct PlannedGirth {
@@ -47,8 +21,9 @@ struct PlannedGirth {
 [[nodiscard]] std::optional<PlannedGirth>
 plannedGirthLeft(const Plan& plan, const LoftedHull& hull, int row, double x);
 
-/// The same for several rows at one station.
-[[nodiscard]] std::optional<PlannedGirth> plannedGirthLeft(const Plan& plan, int row, const MouldTape& tape);
+/// The same for several rows at one station; the tape lies along the mould there.
+[[nodiscard]] std::optional<PlannedGirth>
+plannedGirthLeft(const Plan& plan, int row, const SectionTape& tape);
 
 /// The last plank by the plan.
 struct PlannedLastPlank {

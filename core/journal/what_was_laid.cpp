@@ -97,7 +97,7 @@ private:
     void
     compare(const RowReading& reading, const GirthLeft& girth, const LoftedHull& hull, const Plan& plan) {
         const double x = girth.x + hull.xShift;
-        const auto& tape = m_tapes.try_emplace(x, hull, x).first->second;
+        const auto& tape = m_tapes.try_emplace(x, hull.moulds, x).first->second;
         const auto planned = reading.row < plan.lastRow ? plannedGirthLeft(plan, reading.row, tape)
                                                         : std::nullopt; // the last plank leaves nothing
         if (!planned) {
@@ -145,7 +145,7 @@ private:
         round.erase(slips, round.end());
     }
 
-    std::map<double, MouldTape> m_tapes; // by x; a section is dear
+    std::map<double, SectionTape> m_tapes; // by x; a section is dear
     std::map<int, Round> m_rounds;
     std::vector<LeftOutReading> m_leftOut;
 };
