@@ -2022,10 +2022,6 @@ vor der letzten Änderung:
         <translation>, angepasst</translation>
     </message>
     <message>
-        <source>Edge bend %1. %2</source>
-        <translation>Hochkantbiegung %1. %2</translation>
-    </message>
-    <message>
         <source>Twist %1, %2</source>
         <translation>Verdrehung %1, %2</translation>
     </message>
@@ -3135,6 +3131,159 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <source>at station %1</source>
         <translation>am Spant %1</translation>
     </message>
+    <message>
+        <source>Scarf of %1: %2 along the strip from its bow end, %3.</source>
+        <translation>Schäftung von %1: %2 entlang der Leiste von ihrem Bugende, %3.</translation>
+    </message>
+    <message>
+        <source>The mark stands %1, %2 from the bottom&apos;s middle, %3.</source>
+        <translation>Die Marke steht %1, %2 von der Mitte des Bodens, %3.</translation>
+    </message>
+    <message>
+        <source>Where does the tape begin? Click the boat or the map, or move the mark on the map with the arrows and press Enter.</source>
+        <translation>Wo fängt das Maßband an? Boot oder Karte anklicken, oder die Marke auf der Karte mit den Pfeilen bewegen und Enter drücken.</translation>
+    </message>
+    <message>
+        <source>And where does it end?</source>
+        <translation>Und wo hört es auf?</translation>
+    </message>
+    <message>
+        <source>%1 along the planking, in the middle of its thickness: %2 along the boat, %3 around her.</source>
+        <translation>%1 entlang der Beplankung, in der Mitte ihrer Dicke: %2 längs des Bootes, %3 um den Rumpf.</translation>
+    </message>
+    <message>
+        <source>The straight way runs past the planking&apos;s edge in between.</source>
+        <translation>Der gerade Weg läuft dazwischen über die Kante der Beplankung hinaus.</translation>
+    </message>
+    <message>
+        <source>What the tape says</source>
+        <translation>Was das Maßband sagt</translation>
+    </message>
+    <message>
+        <source>The station before</source>
+        <translation>Der Spant davor</translation>
+    </message>
+    <message>
+        <source>The next station</source>
+        <translation>Der nächste Spant</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Leave it (Esc)</source>
+        <translation>Lassen (Esc)</translation>
+    </message>
+    <message>
+        <source>Write down</source>
+        <translation>Aufschreiben</translation>
+    </message>
+    <message>
+        <source>Write the round down in the journal</source>
+        <translation>Die Runde ins Tagebuch schreiben</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leerzeichen</translation>
+    </message>
+    <message>
+        <source>Take back the last sign</source>
+        <translation>Das letzte Zeichen zurücknehmen</translation>
+    </message>
+    <message>
+        <source>The tape along the mould, from the lower edge of %1 to the centreline: what does it say?</source>
+        <translation>Das Maßband am Mall entlang, von der unteren Kante (%1) bis zur Mittellinie: Was sagt es?</translation>
+    </message>
+    <message>
+        <source>station %1: the plan leaves %2</source>
+        <translation>Spant %1: der Plan lässt %2</translation>
+    </message>
+    <message>
+        <source>Station %1: %2; %3 would do.</source>
+        <translation>Spant %1: %2; möglich wäre %3.</translation>
+    </message>
+    <message>
+        <source>Girth…</source>
+        <translation>Umfang…</translation>
+    </message>
+    <message>
+        <source>Write down what the tape says below this row (G)</source>
+        <translation>Aufschreiben, was das Maßband unter dieser Reihe sagt (G)</translation>
+    </message>
+    <message>
+        <source> · girth read at %1 stations</source>
+        <translation> · Umfang an %1 Spanten gelesen</translation>
+    </message>
+    <message>
+        <source>Edge bend %1, %2</source>
+        <translation>Hochkantbiegung %1, %2</translation>
+    </message>
+    <message>
+        <source>Language of the paper</source>
+        <translation>Sprache der Blätter</translation>
+    </message>
+    <message>
+        <source>Put the tape away</source>
+        <translation>Maßband weglegen</translation>
+    </message>
+    <message>
+        <source>Back to the strips (Esc)</source>
+        <translation>Zurück zu den Leisten (Esc)</translation>
+    </message>
+    <message>
+        <source>There is nothing to measure from there: click a strip that is laid, or any place of the planking on the map.</source>
+        <translation>Von dort ist nichts zu messen: eine gelegte Leiste anklicken, oder irgendeine Stelle der Beplankung auf der Karte.</translation>
+    </message>
+    <message>
+        <source>Mark on the map where strips are scarfed</source>
+        <translation>Auf der Karte zeigen, wo Leisten geschäftet sind</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation>Maßband</translation>
+    </message>
+    <message>
+        <source>Measure along the planking between two places (T)</source>
+        <translation>Zwischen zwei Stellen entlang der Beplankung messen (T)</translation>
+    </message>
+    <message>
+        <source>What all sheets and patterns are printed in; kept in the project. The window&apos;s own language is chosen in the Edit menu.</source>
+        <translation>Worin alle Blätter und Schablonen gedruckt werden; steht im Projekt. Die Sprache des Fensters wird im Menü Bearbeiten gewählt.</translation>
+    </message>
+    <message>
+        <source>Its language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>%1 stops</source>
+        <translation>%1-mal Halt</translation>
+    </message>
+    <message>
+        <source>%1 cautions</source>
+        <translation>%1-mal Vorsicht</translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation>%1 Hinweise</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>the code of this language</comment>
+        <translation>de</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::AccentFields</name>
@@ -3177,18 +3326,6 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     <message>
         <source>%1: take out</source>
         <translation>%1: herausnehmen</translation>
-    </message>
-    <message>
-        <source>Language of the paper</source>
-        <translation>Sprache der Blätter</translation>
-    </message>
-    <message>
-        <source>What all sheets and patterns are printed in; kept in the project. The window&apos;s own language is chosen in the Edit menu.</source>
-        <translation>Worin alle Blätter und Schablonen gedruckt werden; steht im Projekt. Die Sprache des Fensters wird im Menü Bearbeiten gewählt.</translation>
-    </message>
-    <message>
-        <source>Its language</source>
-        <translation>Sprache</translation>
     </message>
 </context>
 <context>
@@ -3281,16 +3418,8 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <translation>Beiseitelegen</translation>
     </message>
     <message>
-        <source>words, or a strip</source>
-        <translation>Wörter oder Leiste</translation>
-    </message>
-    <message>
         <source>Words to look for in the findings</source>
         <translation>Wörter, die in den Befunden zu suchen sind</translation>
-    </message>
-    <message>
-        <source>Shows the findings that hold all these words</source>
-        <translation>Zeigt die Befunde, in denen alle diese Wörter stehen</translation>
     </message>
     <message>
         <source>why it may rest</source>
@@ -3327,6 +3456,14 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     <message>
         <source>Put a finding aside</source>
         <translation>Einen Befund beiseitelegen</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Wörter</translation>
+    </message>
+    <message>
+        <source>Shows the findings that hold all these words, or a strip&apos;s name</source>
+        <translation>Zeigt die Befunde, in denen all diese Wörter stehen, oder der Name einer Leiste</translation>
     </message>
 </context>
 <context>
@@ -3600,10 +3737,6 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <translation>Werkstatt</translation>
     </message>
     <message>
-        <source>give up a long plan, or let go of the strip in hand</source>
-        <translation>einen langen Plan abbrechen oder die Leiste loslassen</translation>
-    </message>
-    <message>
         <source>open a project</source>
         <translation>ein Projekt öffnen</translation>
     </message>
@@ -3710,6 +3843,14 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <message>
         <source>Skip, and never again</source>
         <translation>Überspringen, und nie wieder</translation>
+    </message>
+    <message>
+        <source>tape: measure along the planking</source>
+        <translation>Maßband: entlang der Beplankung messen</translation>
+    </message>
+    <message>
+        <source>give up a long plan, or let go of tape or strip in hand</source>
+        <translation>eine lange Planung aufgeben, oder Maßband oder Leiste loslassen</translation>
     </message>
 </context>
 <context>

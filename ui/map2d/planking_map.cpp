@@ -5,6 +5,7 @@
 #include "ui/scene/words.hpp"
 
 #include <QHelpEvent>
+#include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QToolTip>
@@ -48,6 +49,7 @@ PlankingMap::PlankingMap(QWidget* parent) : QWidget(parent) {
 void PlankingMap::setBoat(std::shared_ptr<const Boat> boat) {
     m_boat = std::move(boat);
     m_polygons.clear();
+    m_scarfs.clear();
     if (m_boat) {
         for (const SceneStrip& strip : m_boat->scene.strips) {
             QPolygonF polygon;
@@ -275,10 +277,12 @@ void PlankingMap::paintEvent(QPaintEvent*) {
         return;
     painter.setRenderHint(QPainter::Antialiasing);
     paintStrips(painter);
+    paintScarfs(painter);
     paintDrawing(painter);
     paintStart(painter);
     paintMarks(painter);
     paintPlace(painter);
+    paintTape(painter);
     painter.setPen(QColor::fromRgb(palette::pencil));
     const QRect inner = rect().adjusted(10, 6, -10, -6);
     painter.drawText(inner, Qt::AlignLeft | Qt::AlignTop, Wording::tr("port"));
@@ -294,7 +298,7 @@ void PlankingMap::resizeEvent(QResizeEvent* event) {
 
 void PlankingMap::mousePressEvent(QMouseEvent* event) {
     const auto handle = startHandle();
-    m_startHeld = handle && event->button() == Qt::LeftButton &&
+    m_startHeld = handle && !m_measuring && event->button() == Qt::LeftButton &&
                   QLineF(*handle, event->position()).length() < 1.5 * handleRadius;
     m_pressed = m_last = event->position();
     m_dragging = false;
@@ -310,8 +314,8 @@ void PlankingMap::mouseMoveEvent(QMouseEvent* event) {
     }
     if (event->buttons() == Qt::NoButton) {
         const auto handle = startHandle();
-        setCursor(handle && QLineF(*handle, at).length() < 1.5 * handleRadius ? Qt::SizeVerCursor
-                                                                              : Qt::ArrowCursor);
+        const bool onHandle = handle && QLineF(*handle, at).length() < 1.5 * handleRadius;
+        setCursor(m_measuring ? Qt::CrossCursor : onHandle ? Qt::SizeVerCursor : Qt::ArrowCursor);
         const std::string id = stripAt(at);
         if (id != m_hovered) {
             m_hovered = id;
@@ -337,7 +341,9 @@ void PlankingMap::mouseReleaseEvent(QMouseEvent* event) {
             Q_EMIT startDropped(girthAt(event->position()));
         return;
     }
-    if (!m_dragging && event->button() == Qt::LeftButton)
+    if (!m_dragging && event->button() == Qt::LeftButton && m_measuring)
+        touchAt(m_toWidget.inverted().map(event->position()));
+    else if (!m_dragging && event->button() == Qt::LeftButton)
         Q_EMIT stripClicked(QString::fromStdString(stripAt(event->position())));
     m_dragging = false;
 }
@@ -362,6 +368,10 @@ void PlankingMap::leaveEvent(QEvent* event) {
 }
 
 bool PlankingMap::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride && keepsKey(*static_cast<QKeyEvent*>(event))) {
+        event->accept(); // the mark moves, no strip is laid
+        return true;
+    }
     if (event->type() != QEvent::ToolTip)
         return QWidget::event(event);
     const auto* help = static_cast<QHelpEvent*>(event);
@@ -370,13 +380,17 @@ bool PlankingMap::event(QEvent* event) {
         QToolTip::hideText();
         return true;
     }
+    if (const QString scarf = scarfTextAt(help->pos()); !scarf.isEmpty()) {
+        QToolTip::showText(help->globalPos(), scarf, this);
+        return true;
+    }
     const core::Strip& strip = m_boat->plan.strips[*index];
     QToolTip::showText(help->globalPos(),
                        Wording::tr("%1, %2. Edge bend %3: %4.")
                            .arg(toQString(strip.id),
                                 rowText(strip),
                                 sagText(strip.edgeBend.maxAbs, m_units),
-                                toQString(core::toText(m_boat->difficulty[*index]))),
+                                heardText(core::toText(m_boat->difficulty[*index]))),
                        this);
     return true;
 }

@@ -2,9 +2,11 @@
 
 #include "core/project/project.hpp"
 #include "ui/scene/boat.hpp"
+#include "ui/scene/scarf_marks.hpp"
 #include "ui/scene/start_preview.hpp"
 #include "ui/scene/strip_colour.hpp"
 
+#include <QLineF>
 #include <QPointF>
 #include <QPolygonF>
 #include <QTransform>
@@ -40,6 +42,15 @@ public:
     /// Marks a place along the boat, mm from the bow, and brings it into sight; none takes the mark away.
     void setPlace(std::optional<double> x);
     [[nodiscard]] std::optional<double> place() const noexcept { return m_place; }
+    /// Where the strips are scarfed; none until the boards are planned. They go with the boat.
+    void setScarfs(std::vector<ScarfMark> scarfs);
+    /// What the map tells of the scarf under a place of the widget; empty for none.
+    [[nodiscard]] QString scarfTextAt(const QPointF& place) const;
+    /// Clicks, and Enter at a mark that the arrows move, name places instead of strips.
+    void setMeasuring(bool measuring);
+    [[nodiscard]] bool measuring() const noexcept { return m_measuring; }
+    /// The tape while measuring, in map points; one point for its first end alone.
+    void setTape(std::vector<Eigen::Vector2d> line);
     /// Place of the widget where the start line is taken hold of; none when it isn't shown.
     [[nodiscard]] std::optional<QPointF> startHandle() const;
     /// Whole planking into the widget.
@@ -58,6 +69,7 @@ Q_SIGNALS:
     void stripClicked(const QString& stripId);
     void startDragged(double girth); ///< mm below the sheer, around the widest section
     void startDropped(double girth);
+    void touched(const QPointF& mapPoint); ///< while measuring: x, girth from the bottom's middle; mm
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -68,6 +80,7 @@ protected:
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
     bool event(QEvent* event) override;
 
 private:
@@ -77,6 +90,12 @@ private:
     void paintMarks(QPainter& painter) const;
     void paintStart(QPainter& painter) const;
     void paintPlace(QPainter& painter) const;
+    void paintTape(QPainter& painter) const;
+    void paintScarfs(QPainter& painter) const;
+    [[nodiscard]] QLineF strokeOf(const ScarfMark& scarf) const;
+    void touchAt(const QPointF& mapPoint);
+    void tellMark();
+    [[nodiscard]] bool keepsKey(const QKeyEvent& event) const;
     [[nodiscard]] double handleX() const;
     [[nodiscard]] double girthAt(const QPointF& place) const;
     void markPlace(QPainter& painter, const core::StripEnd& end, const QString& text, bool above) const;
@@ -96,6 +115,10 @@ private:
     bool m_startHeld = false; ///< the start line is in the builder's hand
     std::optional<StartPreview> m_preview;
     std::optional<double> m_place; ///< mm from the bow
+    std::vector<ScarfMark> m_scarfs;
+    bool m_measuring = false;
+    std::vector<Eigen::Vector2d> m_tape; ///< map points
+    std::optional<QPointF> m_mark;       ///< map point that the keys move while measuring
 };
 
 } // namespace sheerlay::ui

@@ -68,13 +68,13 @@ CardLine edgeBendLine(const core::Strip& strip, core::Difficulty difficulty, cor
                                : Wording::tr("straight");
     const bool toKeel = strip.edgeBend.signedMax >= -strip.edgeBend.signedMin;
     line.detail = Wording::tr("%1: %2; most %3, hollow toward the %4")
-                      .arg(toQString(core::toText(difficulty)),
+                      .arg(heardText(core::toText(difficulty)),
                            radius,
                            placeText(strip.edgeBend.atX, units),
                            toKeel ? Wording::tr("keel") : Wording::tr("sheer"));
     constexpr double straight = 1e-6; // 1/mm: a sag of half a millimetre over 2 m
     if (strip.edgeBend.maxAbs < straight)
-        line.detail = Wording::tr("%1: straight").arg(toQString(core::toText(difficulty)));
+        line.detail = Wording::tr("%1: straight").arg(heardText(core::toText(difficulty)));
     const auto pounds = QStringLiteral("%1 lb").arg(strip.edgeBend.force / core::newtonsPerPound, 0, 'f', 0);
     const auto newtons = QStringLiteral("%1 N").arg(strip.edgeBend.force, 0, 'f', 0);
     const QString force = units == core::Units::Inches ? pounds + QStringLiteral(" (") + newtons + u')'
@@ -175,7 +175,7 @@ CardText cardText(const Boat& boat, const core::Strip& strip, core::Units units)
                   endLine(strip.ends[0], units),
                   endLine(strip.ends[1], units)};
     tellRounding(boat.plan.uncertainty, strip.row, units, card.lines);
-    card.advice = toQString(core::holdingAdvice(difficulty));
+    card.advice = heardText(core::holdingAdvice(difficulty));
     return card;
 }
 

@@ -84,7 +84,7 @@ bool FindingFilter::passes(const core::Finding& finding) const {
                                                                : notes;
     if (!level || (finding.aside && !asides))
         return false;
-    const QString said = toQString(finding.text) + u' ' + toQString(finding.code) + u' ' +
+    const QString said = heardText(finding.text) + u' ' + toQString(finding.code) + u' ' +
                          toQString(finding.strip.value_or("")) + u' ' +
                          toQString(finding.aside ? finding.aside->reason : "");
     const QStringList wanted = words.split(u' ', Qt::SkipEmptyParts);
@@ -93,7 +93,7 @@ bool FindingFilter::passes(const core::Finding& finding) const {
 }
 
 QString findingHead(const core::Finding& finding, core::Units units) {
-    QString head = toQString(core::toText(finding.level));
+    QString head = levelText(finding.level);
     if (finding.strip)
         head += QStringLiteral(" · ") + toQString(*finding.strip);
     if (finding.x)
@@ -157,7 +157,7 @@ void FindingsList::refill() {
         if (!m_filter.passes(finding))
             continue;
         m_shown.push_back(i);
-        QString text = toQString(finding.text);
+        QString text = heardText(finding.text);
         if (finding.aside)
             text += u'\n' + tr("Put aside: %1").arg(toQString(finding.aside->reason));
         auto* item = new QListWidgetItem(text, this);
@@ -190,8 +190,7 @@ QString FindingsList::summary() const {
         });
         if (count == 0)
             continue;
-        parts << QStringLiteral("%1 %2%3").arg(count).arg(toQString(core::toText(level)),
-                                                          count == 1 ? QString() : QStringLiteral("s"));
+        parts << levelCountText(level, count);
     }
     return parts.empty() ? Wording::tr("Nothing to worry about") : parts.join(QStringLiteral(", "));
 }

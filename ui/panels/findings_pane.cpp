@@ -81,9 +81,9 @@ QWidget* FindingsPane::makeFilter() {
     auto* layout = new QHBoxLayout(bar);
     layout->setContentsMargins(12, 0, 8, 4);
     layout->setSpacing(2);
-    m_words->setPlaceholderText(tr("words, or a strip"));
+    m_words->setPlaceholderText(tr("words"));
     m_words->setAccessibleName(tr("Words to look for in the findings"));
-    m_words->setToolTip(tr("Shows the findings that hold all these words"));
+    m_words->setToolTip(tr("Shows the findings that hold all these words, or a strip's name"));
     m_words->setClearButtonEnabled(true);
     layout->addWidget(m_words, 1);
     connect(m_words, &QLineEdit::textChanged, this, &FindingsPane::filter);

@@ -112,7 +112,7 @@ std::vector<ColourLine> edgeBendLines(const Boat* boat, core::Units units) {
     std::vector<ColourLine> lines;
     const auto add = [&](core::Difficulty difficulty, double limit, const QString& pattern) {
         lines.push_back({difficultyColour(difficulty),
-                         toQString(core::toText(difficulty)),
+                         heardText(core::toText(difficulty)),
                          pattern.arg(sagText(limit, units), radiusText(1.0 / limit, units))});
     };
     const QString upTo = Wording::tr("up to %1 (radius %2)");

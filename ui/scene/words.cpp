@@ -3,6 +3,8 @@
 #include "core/planking/difficulty.hpp"
 #include "core/planking/uncertainty_text.hpp"
 #include "core/units/length.hpp"
+#include "core/words/heard.hpp"
+#include "core/words/language.hpp"
 #include "ui/scene/wording.hpp"
 
 #include <QRegularExpression>
@@ -122,6 +124,31 @@ QString landingText(core::EndsOn on) {
         break;
     }
     return Wording::tr("in a nib");
+}
+
+QString levelText(core::Level level) {
+    return level == core::Level::Stop      ? Wording::tr("stop")
+           : level == core::Level::Caution ? Wording::tr("caution")
+                                           : Wording::tr("note");
+}
+
+QString levelCountText(core::Level level, std::ptrdiff_t count) {
+    if (count == 1)
+        return QStringLiteral("1 ") + levelText(level);
+    const QString many = level == core::Level::Stop      ? Wording::tr("%1 stops")
+                         : level == core::Level::Caution ? Wording::tr("%1 cautions")
+                                                         : Wording::tr("%1 notes");
+    return many.arg(count);
+}
+
+QString heardText(std::string_view english) {
+    const std::string window = Wording::tr("en", "the code of this language").toStdString();
+    for (const core::LanguageName& name : core::allLanguages())
+        if (name.code == window) {
+            const core::Speaking speaking(name.language);
+            return toQString(core::heard(std::string(english)));
+        }
+    return toQString(english);
 }
 
 } // namespace sheerlay::ui

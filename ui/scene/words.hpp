@@ -5,6 +5,7 @@
 
 #include <QString>
 
+#include <cstddef>
 #include <string_view>
 
 namespace sheerlay::ui {
@@ -53,6 +54,14 @@ struct Fineness {
 
 /// "on the stem", "on the keel", …
 [[nodiscard]] QString landingText(core::EndsOn on);
+
+/// "caution", "note", "stop"; a count of them: "2 cautions".
+[[nodiscard]] QString levelText(core::Level level);
+[[nodiscard]] QString levelCountText(core::Level level, std::ptrdiff_t count);
+
+/// What core said in English (findings, advice, classes) in the window's language, as far as the words for
+/// paper know it.
+[[nodiscard]] QString heardText(std::string_view english);
 
 [[nodiscard]] QString toQString(std::string_view text);
 

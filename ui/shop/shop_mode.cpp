@@ -6,6 +6,7 @@
 #include "ui/scene/palette.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/shop/girth_panel.hpp"
 
 #include <QKeyEvent>
 #include <QPainter>
@@ -43,7 +44,8 @@ QFont fitting(const QFont& base, const QString& text, const QRectF& room, double
 
 ShopMode::ShopMode(QWidget* parent)
     : QWidget(parent, Qt::Window), m_back(new QToolButton(this)), m_next(new QToolButton(this)),
-      m_undo(new QToolButton(this)), m_light(new QToolButton(this)), m_leave(new QToolButton(this)) {
+      m_undo(new QToolButton(this)), m_girth(new QToolButton(this)), m_light(new QToolButton(this)),
+      m_leave(new QToolButton(this)), m_girths(new GirthPanel(this)) {
     setWindowTitle(Wording::tr("Sheerlay: shop mode"));
     setAccessibleName(Wording::tr("Shop mode"));
     setFocusPolicy(Qt::StrongFocus);
@@ -56,7 +58,9 @@ ShopMode::ShopMode(QWidget* parent)
     m_back->setText(Wording::tr("Back"));
     m_undo->setText(Wording::tr("Not laid after all"));
     m_leave->setText(Wording::tr("Leave the shop"));
-    for (QToolButton* button : {m_back, m_next, m_undo, m_light, m_leave}) {
+    m_girth->setText(Wording::tr("Girth…"));
+    m_girth->setToolTip(Wording::tr("Write down what the tape says below this row (G)"));
+    for (QToolButton* button : {m_back, m_next, m_undo, m_girth, m_light, m_leave}) {
         button->setFocusPolicy(Qt::NoFocus);
         button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     }
@@ -65,6 +69,12 @@ ShopMode::ShopMode(QWidget* parent)
     connect(m_undo, &QToolButton::clicked, this, [this] {
         if (const core::Strip* s = strip())
             Q_EMIT notLaid(toQString(s->id));
+    });
+    connect(m_girth, &QToolButton::clicked, this, &ShopMode::askGirth);
+    connect(m_girths, &GirthPanel::noted, this, &ShopMode::measured);
+    connect(m_girths, &GirthPanel::left, this, [this] {
+        m_girths->hide();
+        setFocus();
     });
     connect(m_light, &QToolButton::clicked, this, [this] { setNight(!m_night); });
     connect(m_leave, &QToolButton::clicked, this, &QWidget::close);
@@ -98,6 +108,7 @@ void ShopMode::setJournal(const core::Journal& journal) {
 
 void ShopMode::setUnits(core::Units units) {
     m_units = units;
+    m_girths->setUnits(units);
     refresh();
 }
 
@@ -131,6 +142,37 @@ void ShopMode::step(int by) {
     Q_EMIT placeChanged(toQString(inHand()));
 }
 
+void ShopMode::askGirth() {
+    const core::Strip* s = strip();
+    if (s != nullptr)
+        m_girths->ask(m_boat, *s);
+}
+
+void ShopMode::tellMeasured(const QString& problem) {
+    if (!problem.isEmpty()) {
+        m_girths->say(problem);
+        return;
+    }
+    m_girths->hide();
+    setFocus();
+}
+
+QString ShopMode::placeWords(const core::Strip& strip) const {
+    QString words = m_text.place;
+    if (const core::LaidStrip* entry = core::laidEntry(m_journal, strip.id))
+        words += entry->date.empty() ? Wording::tr(" · laid")
+                                     : Wording::tr(" · laid %1").arg(toQString(entry->date));
+    std::size_t read = 0;
+    for (const core::RowReading& round : m_journal.readings)
+        if (round.row == strip.row &&
+            (round.side == core::ReadSide::Both ||
+             (round.side == core::ReadSide::Port) == (strip.side == core::Side::Port)))
+            read += round.girthLeft.size();
+    if (read > 0)
+        words += Wording::tr(" · girth read at %1 stations").arg(read);
+    return words;
+}
+
 void ShopMode::layAndGoOn() {
     const core::Strip* s = strip();
     if (s == nullptr)
@@ -151,6 +193,7 @@ void ShopMode::refresh() {
     m_next->setEnabled(s != nullptr && !(down && last));
     m_back->setEnabled(s != nullptr && m_index > 0);
     m_undo->setVisible(down);
+    m_girth->setEnabled(s != nullptr && s->row > 0 && s->row < m_boat->plan.lastRow);
     m_light->setText(m_night ? Wording::tr("Light") : Wording::tr("Dark"));
     setAccessibleDescription(
         Wording::tr("%1, %2, length to cut %3").arg(m_text.name, m_text.place, m_text.length));
@@ -178,13 +221,15 @@ void ShopMode::place() {
     m_back->move(margin, h - margin - tall);
     m_next->move(2 * margin + wide, h - margin - tall);
     int x = width() - margin;
-    for (QToolButton* button : {m_leave, m_light, m_undo}) {
+    for (QToolButton* button : {m_leave, m_light, m_girth, m_undo}) {
         dress(button, std::max(13, h / 45), ground, ink);
         button->setFixedSize(button->sizeHint().width() + 8, std::max(32, h / 18));
         x -= button->width();
         button->move(x, margin);
         x -= margin / 2;
     }
+    m_girths->dress(std::max(14, h / 32), ground, ink, QColor::fromRgb(palette::cedar).name());
+    m_girths->setGeometry(width() / 8, h / 10, width() * 3 / 4, h * 7 / 10);
 }
 
 void ShopMode::resizeEvent(QResizeEvent* event) {
@@ -239,12 +284,8 @@ void ShopMode::paintEvent(QPaintEvent*) {
           QFont::Bold,
           ink,
           Qt::AlignRight | Qt::AlignVCenter);
-    QString where = m_text.place;
-    if (const core::LaidStrip* entry = core::laidEntry(m_journal, s->id))
-        where += entry->date.empty() ? Wording::tr(" · laid")
-                                     : Wording::tr(" · laid %1").arg(toQString(entry->date));
     write({margin, 0.02 * h, 0.55 * wide, 0.055 * h},
-          where,
+          placeWords(*s),
           h / 28.0,
           QFont::DemiBold,
           pencil,
@@ -310,6 +351,9 @@ void ShopMode::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Backspace:
         if (m_undo->isVisible())
             m_undo->click();
+        break;
+    case Qt::Key_G:
+        askGirth();
         break;
     case Qt::Key_L:
         setNight(!m_night);

@@ -13,9 +13,11 @@ class QToolButton;
 
 namespace sheerlay::ui {
 
+class GirthPanel;
+
 /// One strip fills the screen: name, length to cut, drawing, ends, what to watch. Two big targets go back, or
 /// mark the strip as laid and go on. Enter or Space: laid and next; arrows: look at another; Backspace: not
-/// laid after all; L: light or dark; Esc: leave.
+/// laid after all; G: what the tape says below this row; L: light or dark; Esc: leave.
 class ShopMode : public QWidget {
     Q_OBJECT
 public:
@@ -34,10 +36,15 @@ public:
     [[nodiscard]] const ShopText& text() const noexcept { return m_text; }
     [[nodiscard]] QToolButton* backTarget() const { return m_back; }
     [[nodiscard]] QToolButton* nextTarget() const { return m_next; }
+    [[nodiscard]] QToolButton* girthTarget() const { return m_girth; }
+    [[nodiscard]] GirthPanel* girths() const { return m_girths; }
+    /// The round that measured() told of is in the journal; else what is wrong with it and what would do.
+    void tellMeasured(const QString& problem);
 
 Q_SIGNALS:
-    void laid(const QString& stripId);    ///< mark it, with today's date
-    void notLaid(const QString& stripId); ///< take the mark back
+    void laid(const QString& stripId);                      ///< mark it, with today's date
+    void notLaid(const QString& stripId);                   ///< take the mark back
+    void measured(const sheerlay::core::RowReading& round); ///< to be written down
     void placeChanged(const QString& stripId);
     void nightChanged(bool night);
     void left();
@@ -53,6 +60,8 @@ private:
     void layAndGoOn();
     void refresh();
     void place();
+    void askGirth();
+    [[nodiscard]] QString placeWords(const core::Strip& strip) const;
     [[nodiscard]] const core::Strip* strip() const;
 
     std::shared_ptr<const Boat> m_boat;
@@ -61,7 +70,8 @@ private:
     int m_index = 0; ///< in the laying order
     bool m_night = false;
     ShopText m_text;
-    QToolButton *m_back, *m_next, *m_undo, *m_light, *m_leave;
+    QToolButton *m_back, *m_next, *m_undo, *m_girth, *m_light, *m_leave;
+    GirthPanel* m_girths;
 };
 
 } // namespace sheerlay::ui

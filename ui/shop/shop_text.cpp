@@ -61,11 +61,11 @@ ShopText shopText(const Boat& boat, const core::Strip& strip, core::Units units)
     text.ends = end(0) + QStringLiteral("   ·   ") + end(1);
     for (const core::Finding& finding : core::allFindings(boat.hull, boat.plan)) {
         if (finding.strip == strip.id && text.watch.size() < mostToWatch - 1)
-            text.watch << toQString(finding.text);
+            text.watch << heardText(finding.text);
     }
     constexpr std::size_t edgeBend = 2, twist = 3;
     text.watch
-        << Wording::tr("Edge bend %1. %2").arg(card.lines[edgeBend].figure, card.lines[edgeBend].detail);
+        << Wording::tr("Edge bend %1, %2").arg(card.lines[edgeBend].figure, card.lines[edgeBend].detail);
     if (text.watch.size() < mostToWatch)
         text.watch << card.advice;
     if (text.watch.size() < mostToWatch)
@@ -76,7 +76,7 @@ ShopText shopText(const Boat& boat, const core::Strip& strip, core::Units units)
         text.caption += Wording::tr(" Port, shown as its starboard mirror image.");
     QStringList cautions;
     for (const std::string& caution : core::cautionsFor(boat.project))
-        cautions << toQString(caution);
+        cautions << heardText(caution);
     text.caution = cautions.join(u' ');
     return text;
 }

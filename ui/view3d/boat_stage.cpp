@@ -3,6 +3,7 @@
 #include "ui/scene/palette.hpp"
 
 #include <Graphic3d_GraphicDriver.hxx>
+#include <StdSelect_ViewerSelector3d.hxx>
 #include <V3d_AmbientLight.hxx>
 #include <V3d_DirectionalLight.hxx>
 
@@ -60,6 +61,7 @@ BoatStage::~BoatStage() {
     m_frame.clear();
     m_lines.Nullify();
     m_ring.Nullify();
+    m_tape.Nullify();
     m_context->RemoveAll(false);
     m_context.Nullify();
     cutAt(std::nullopt);
@@ -74,6 +76,7 @@ void BoatStage::clear() {
     m_frame.clear();
     m_lines.Nullify();
     m_ring.Nullify();
+    m_tape.Nullify();
 }
 
 void BoatStage::setBoat(std::shared_ptr<const Boat> boat) {
@@ -177,6 +180,16 @@ void BoatStage::showPlace(std::optional<double> x) {
     m_context->Display(m_ring, 0, -1, false);
 }
 
+void BoatStage::showTape(const std::vector<std::vector<Eigen::Vector3d>>& lines) {
+    if (!m_tape.IsNull())
+        m_context->Remove(m_tape, false);
+    m_tape.Nullify();
+    if (lines.empty())
+        return;
+    m_tape = new LineObject(lines, QColor::fromRgb(palette::lineBlue), markedWidth);
+    m_context->Display(m_tape, 0, -1, false);
+}
+
 void BoatStage::cutAt(std::optional<double> x) {
     if (!m_cut.IsNull())
         m_view->RemoveClipPlane(m_cut);
@@ -213,6 +226,13 @@ std::optional<std::string> BoatStage::hover(const Eigen::Vector2i& pixel) {
             return m_boat->plan.strips[i].id;
     }
     return std::nullopt;
+}
+
+std::optional<Eigen::Vector3d> BoatStage::touch(const Eigen::Vector2i& pixel) {
+    if (!hover(pixel) || m_context->MainSelector()->NbPicked() < 1)
+        return std::nullopt;
+    const gp_Pnt p = m_context->MainSelector()->PickedPoint(1);
+    return Eigen::Vector3d(p.X(), p.Y(), p.Z());
 }
 
 void BoatStage::leave() {

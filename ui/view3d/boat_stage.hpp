@@ -42,10 +42,14 @@ public:
     /// Takes away all that lies before a place, mm from the bow, so that the section there is seen; none
     /// shows the whole boat.
     void cutAt(std::optional<double> x);
+    /// Draws the lines of a tape, mm; none takes it away.
+    void showTape(const std::vector<std::vector<Eigen::Vector3d>>& lines);
     void applyCamera(const CameraPose& pose);
 
     /// Highlights what is under the place, in device pixels, and names the strip there.
     std::optional<std::string> hover(const Eigen::Vector2i& pixel);
+    /// Where on the face of a laid strip the place, in device pixels, lies; mm.
+    std::optional<Eigen::Vector3d> touch(const Eigen::Vector2i& pixel);
     void leave();
 
     [[nodiscard]] const Handle(V3d_View) & view() const noexcept { return m_view; }
@@ -69,7 +73,7 @@ private:
     std::shared_ptr<const Boat> m_boat;
     std::vector<Piece> m_pieces;
     std::vector<Handle(MeshObject)> m_frame;
-    Handle(LineObject) m_lines, m_ring;
+    Handle(LineObject) m_lines, m_ring, m_tape;
     Handle(Graphic3d_ClipPlane) m_cut;
     std::optional<double> m_place;
     int m_laid = 0;

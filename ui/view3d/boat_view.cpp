@@ -32,6 +32,7 @@ BoatView::BoatView(QWidget* parent)
         m_legend = new Legend(m_gl);
         connect(m_gl, &GlView::hovered, this, &BoatView::stripHovered);
         connect(m_gl, &GlView::clicked, this, &BoatView::stripClicked);
+        connect(m_gl, &GlView::touched, this, &BoatView::touched);
         connect(m_gl, &GlView::drawn, this, &BoatView::drawn);
         connect(m_gl, &GlView::failed, this, &BoatView::giveUp);
     }
@@ -106,6 +107,16 @@ void BoatView::setMouldsShown(bool shown) {
 void BoatView::look(Look look) {
     if (m_gl != nullptr)
         m_gl->look(look);
+}
+
+void BoatView::setMeasuring(bool measuring) {
+    if (m_gl != nullptr)
+        m_gl->setMeasuring(measuring);
+}
+
+void BoatView::setTape(std::vector<std::vector<Eigen::Vector3d>> lines) {
+    if (m_gl != nullptr)
+        m_gl->setTape(std::move(lines));
 }
 
 bool BoatView::savePicture(const QString& path) {

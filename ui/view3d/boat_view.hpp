@@ -7,9 +7,12 @@
 
 #include <QWidget>
 
+#include <Eigen/Core>
+
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 class QLabel;
 class QStackedLayout;
@@ -42,6 +45,10 @@ public:
     void setColours(StripColours colours);
     void setMouldsShown(bool shown);
     void look(Look look);
+    /// Clicks name places of the planking instead of strips.
+    void setMeasuring(bool measuring);
+    /// Lines of a tape on the boat, mm; none takes it away.
+    void setTape(std::vector<std::vector<Eigen::Vector3d>> lines);
 
     /// Whether there is a real picture.
     [[nodiscard]] bool drawing() const;
@@ -53,6 +60,8 @@ public:
 Q_SIGNALS:
     void stripHovered(const QString& stripId);
     void stripClicked(const QString& stripId); ///< empty beside the strips
+    /// While measuring: a place on the face of a laid strip, mm; none beside them.
+    void touched(const std::optional<Eigen::Vector3d>& place);
     void drawn();
 
 protected:

@@ -43,6 +43,8 @@ public:
     StripColours colours = StripColours::Bend;
     std::string selected;
     std::optional<double> place, cut; // mm from the bow
+    std::vector<std::vector<Eigen::Vector3d>> tape;
+    bool measuring = false;
 
     void makeStage() {
         stage = std::make_unique<BoatStage>(GlBridge::makeDriver(xDisplay()));
@@ -53,6 +55,7 @@ public:
         stage->setBoat(boat);
         stage->select(selected);
         stage->showPlace(place);
+        stage->showTape(tape);
         stage->cutAt(cut);
         stage->applyCamera(camera.pose());
         size.setZero();
@@ -195,12 +198,35 @@ std::string GlView::stripAt(const QPointF& place) {
     if (!m_d->attached)
         return {};
     makeCurrent();
-    const double ratio = devicePixelRatioF();
-    const auto id = m_d->stage->hover(
-        {static_cast<int>(std::lround(place.x() * ratio)), static_cast<int>(std::lround(place.y() * ratio))});
+    const auto id = m_d->stage->hover(pixelOf(place));
     m_d->stage->view()->InvalidateImmediate();
     doneCurrent();
     return id.value_or(std::string());
+}
+
+std::optional<Eigen::Vector3d> GlView::touchedAt(const QPointF& place) {
+    if (!m_d->attached)
+        return std::nullopt;
+    makeCurrent();
+    const auto touched = m_d->stage->touch(pixelOf(place));
+    doneCurrent();
+    return touched;
+}
+
+Eigen::Vector2i GlView::pixelOf(const QPointF& place) const {
+    const double ratio = devicePixelRatioF();
+    return {static_cast<int>(std::lround(place.x() * ratio)),
+            static_cast<int>(std::lround(place.y() * ratio))};
+}
+
+void GlView::setMeasuring(bool measuring) {
+    m_d->measuring = measuring;
+    setCursor(measuring ? Qt::CrossCursor : Qt::ArrowCursor);
+}
+
+void GlView::setTape(std::vector<std::vector<Eigen::Vector3d>> lines) {
+    m_d->tape = std::move(lines);
+    onStage([&](BoatStage& stage) { stage.showTape(m_d->tape); });
 }
 
 void GlView::cameraMoved() {
@@ -307,7 +333,9 @@ void GlView::mouseMoveEvent(QMouseEvent* event) {
 
 void GlView::mouseReleaseEvent(QMouseEvent* event) {
     event->accept();
-    if (!m_d->dragging && event->button() == Qt::LeftButton)
+    if (!m_d->dragging && event->button() == Qt::LeftButton && m_d->measuring)
+        Q_EMIT touched(touchedAt(event->position()));
+    else if (!m_d->dragging && event->button() == Qt::LeftButton)
         Q_EMIT clicked(QString::fromStdString(stripAt(event->position())));
     m_d->dragging = false;
 }

@@ -7,9 +7,12 @@
 #include <QOpenGLWidget>
 #include <QPointF>
 
+#include <Eigen/Core>
+
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace sheerlay::ui {
 
@@ -36,6 +39,8 @@ public:
     void cutAt(std::optional<double> x);     ///< mm from the bow; what lies before it goes
     void setUpsideDown(bool upsideDown);
     void look(Look look);
+    void setMeasuring(bool measuring);
+    void setTape(std::vector<std::vector<Eigen::Vector3d>> lines); ///< mm
 
     /// Asks the stage, for tests: is the strip shown as laid, as outline; presentations built so far.
     [[nodiscard]] bool laidShown(std::size_t strip) const;
@@ -43,12 +48,16 @@ public:
     [[nodiscard]] int computed() const;
     /// Strip under a place of the widget (logical pixels), empty for none.
     [[nodiscard]] std::string stripAt(const QPointF& place);
+    /// Where on the face of a laid strip a place of the widget lies, mm; none beside them.
+    [[nodiscard]] std::optional<Eigen::Vector3d> touchedAt(const QPointF& place);
 
 Q_SIGNALS:
     void hovered(const QString& stripId); ///< empty for none
     void clicked(const QString& stripId); ///< empty beside the strips
-    void drawn();                         ///< after each full picture
-    void failed();                        ///< OpenGL could not be used; nothing will be drawn
+    /// While measuring, in place of clicked().
+    void touched(const std::optional<Eigen::Vector3d>& place);
+    void drawn();  ///< after each full picture
+    void failed(); ///< OpenGL could not be used; nothing will be drawn
 
 protected:
     void initializeGL() override;
@@ -64,6 +73,7 @@ private:
     void leaveContext();
     void cameraMoved();
     void drawFinely(bool fine);
+    [[nodiscard]] Eigen::Vector2i pixelOf(const QPointF& place) const;
     template <class Work> void onStage(Work work);
 
     std::unique_ptr<GlViewPrivate> m_d;

@@ -3,8 +3,8 @@
 #include "core/hull/station_names.hpp"
 #include "core/journal/compare_plans.hpp"
 #include "core/journal/planned_girth.hpp"
+#include "core/journal/typed_round.hpp"
 #include "core/project/project_edit.hpp"
-#include "core/units/length.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
@@ -230,7 +230,8 @@ std::optional<core::RowReading> JournalBench::typed() {
         const std::string text = m_fields[i]->text().trimmed().toStdString();
         if (text.empty() || !m_fields[i]->isEnabled())
             continue;
-        const auto read = core::parseLength(text, m_units);
+        const core::Station& station = m_boat->project.hull.stations[i];
+        const auto read = core::readGirth(station, text, m_units, m_project->units);
         if (!read) {
             m_said->setText(Wording::tr("%1: %2; %3 would do.")
                                 .arg(m_fields[i]->accessibleName(),
@@ -239,11 +240,7 @@ std::optional<core::RowReading> JournalBench::typed() {
             m_fields[i]->setFocus();
             return std::nullopt;
         }
-        // as it was typed only where the file reads it alike: its plain numbers may be in other units
-        const auto inFile = core::parseLength(text, m_project->units);
-        const bool alike = inFile && inFile->millimetres == read->millimetres;
-        round.girthLeft.push_back(
-            {m_stations[i].x, read->millimetres, m_stations[i].printed, alike ? text : std::string(), 0});
+        round.girthLeft.push_back(*read);
     }
     if (!round.girthLeft.empty())
         return round;
@@ -289,7 +286,7 @@ void JournalBench::show(const core::PlanAsLaid& tried, int row) {
     QStringList sentences;
     for (const core::Finding& finding : tried.plan.findings) {
         if (finding.code.starts_with("journal-"))
-            sentences << toQString(finding.text);
+            sentences << heardText(finding.text);
     }
     if (!tried.laid)
         sentences << Wording::tr("The reading is kept, but the rows to come stay as they were planned.");

@@ -47,6 +47,10 @@ void MainWindow::makeKeys() {
     });
     atPlanking(Qt::Key_F, &PlankingBench::nextFinding, tr("next finding"));
     atPlanking(Qt::Key_M, &PlankingBench::mapAlone, tr("map alone, and back"));
+    key(Qt::Key_T, tr("tape: measure along the planking"), [this] {
+        if (m_pages->currentWidget() == m_planking)
+            m_planking->measure(!m_planking->measuring());
+    });
     atPlanking(Qt::Key_B, &PlankingBench::boatAlone, tr("boat alone, and back"));
     key(Qt::Key_P, tr("how she is planked"), [this] {
         m_planking->showControls(!m_planking->controlsShown());
@@ -64,9 +68,11 @@ void MainWindow::makeKeys() {
         });
     key(Qt::Key_U, tr("millimetres, or feet and inches"), [this] { m_unitsButton->click(); });
     key(Qt::Key_F11, tr("shop mode"), [this] { enterShop(); });
-    key(Qt::Key_Escape, tr("give up a long plan, or let go of the strip in hand"), [this] {
+    key(Qt::Key_Escape, tr("give up a long plan, or let go of tape or strip in hand"), [this] {
         if (m_keys->isVisible())
             m_keys->hide();
+        else if (m_planking->measuring() && m_pages->currentWidget() == m_planking)
+            m_planking->measure(false);
         else if (m_slip->isVisible() && m_boat && m_desk->isOpen())
             stopPlanning();
         else

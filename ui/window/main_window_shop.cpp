@@ -1,4 +1,5 @@
 // The part of the main window that goes into shop mode and writes down what is laid there.
+#include "core/journal/typed_round.hpp"
 #include "core/project/laid_strips.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/scene/wording.hpp"
@@ -34,6 +35,13 @@ void MainWindow::connectShop() {
         if (m_desk->isOpen())
             editJournal(Wording::tr("%1 not laid").arg(id),
                         core::unmarkLaid(m_desk->project().journal, id.toStdString()));
+    });
+    connect(m_shop, &ShopMode::measured, this, [this](const core::RowReading& round) {
+        if (!m_desk->isOpen())
+            return;
+        core::Project next = m_desk->project();
+        next.journal = core::withRound(next.journal, round);
+        m_shop->tellMeasured(tryEdit(Wording::tr("Reading below row %1").arg(round.row), next));
     });
     connect(m_shop, &ShopMode::placeChanged, this, [this](const QString& id) {
         rememberShopPlace(m_path, id);

@@ -35,11 +35,12 @@ namespace sheerlay::ui {
 
 PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
     : QWidget(parent), m_mode(mode), m_trying(new TaskRunner(mode, this)),
-      m_comparing(new TaskRunner(mode, this)), m_comparison(new StartComparison), m_view(new BoatView),
+      m_comparing(new TaskRunner(mode, this)), m_scarfing(new TaskRunner(mode, this)),
+      m_scarfsSoon(new QTimer(this)), m_comparison(new StartComparison), m_view(new BoatView),
       m_map(new PlankingMap), m_card(new StripCard), m_controls(new PlankingControls),
       m_sidePages(new QStackedWidget), m_stripButton(new QToolButton), m_controlsButton(new QToolButton),
-      m_findings(new FindingsPane), m_bar(new LayingBar), m_boatPane(new QWidget),
-      m_middle(new QSplitter(Qt::Vertical)) {
+      m_tapeButton(new QToolButton), m_findings(new FindingsPane), m_bar(new LayingBar),
+      m_boatPane(new QWidget), m_middle(new QSplitter(Qt::Vertical)) {
     auto* boatLayout = new QVBoxLayout(m_boatPane);
     boatLayout->setContentsMargins(0, 0, 0, 0);
     boatLayout->setSpacing(0);
@@ -69,6 +70,7 @@ PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(across, 1);
+    layout->addWidget(m_tapeBar = makeTapeBar());
     layout->addWidget(m_bar);
 
     const auto clicked = [this](const QString& id) { select(id.toStdString()); };
@@ -82,6 +84,12 @@ PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
             QToolTip::hideText();
     });
     connect(m_map, &PlankingMap::stripClicked, this, clicked);
+    connect(m_map, &PlankingMap::touched, this, [this](const QPointF& at) {
+        putTapeEnd(core::placeAtGirth(m_boat->hull.laid, at.x(), at.y()));
+    });
+    connect(m_view, &BoatView::touched, this, [this](const std::optional<Eigen::Vector3d>& at) {
+        putTapeEnd(at ? core::placeNear(m_boat->hull.laid, *at) : std::nullopt);
+    });
     connect(m_controls, &PlankingControls::comparisonAsked, this, &PlankingBench::compareStarts);
     connect(m_comparison, &StartComparison::chosen, this, &PlankingBench::startMoved);
     connect(m_comparison, &StartComparison::closed, this, [this] {
@@ -89,6 +97,9 @@ PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
         m_comparison->hide();
     });
     connect(m_comparing, &TaskRunner::progress, m_comparison, &StartComparison::wait);
+    m_scarfsSoon->setSingleShot(true);
+    m_scarfsSoon->setInterval(800);
+    connect(m_scarfsSoon, &QTimer::timeout, this, &PlankingBench::planScarfs);
     connect(m_map, &PlankingMap::startDragged, this, &PlankingBench::tryStart);
     connect(m_map, &PlankingMap::startDropped, this, [this](double girth) {
         m_nextTry.reset();
@@ -147,7 +158,7 @@ QWidget* PlankingBench::makeSide() {
     side->setStretchFactor(0, 3);
     side->setStretchFactor(1, 2);
     side->setChildrenCollapsible(false);
-    side->setSizes({560, 240});
+    side->setSizes({480, 320});
     side->setMinimumWidth(300);
     return side;
 }
@@ -206,6 +217,19 @@ void PlankingBench::tryStart(double girth) {
                   [](const QString&) {});
 }
 
+void PlankingBench::planScarfs() {
+    m_map->setScarfs({});
+    if (!m_scarfs || !m_boat || !m_boat->project.stock || m_boat->project.stock->lots.empty())
+        return;
+    m_scarfing->run(
+        [boat = m_boat](std::stop_token, const TaskRunner::Progress&) {
+            const auto& stock = boat->shop().stock;
+            return stock ? scarfMarks(boat->plan, *stock, boat->scene.map) : std::vector<ScarfMark>();
+        },
+        [this](std::vector<ScarfMark> scarfs) { m_map->setScarfs(std::move(scarfs)); },
+        [](const QString&) {}); // the Stock bench tells what is wrong with the boards
+}
+
 void PlankingBench::showControls(bool shown) {
     (shown ? m_controlsButton : m_stripButton)->setChecked(true);
 }
@@ -230,6 +254,7 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     }
     m_nextTry.reset();
     m_map->setStartPreview(std::nullopt);
+    measure(false); // of a boat that is no more
     if (!m_boat || !m_boat->strip(m_selected))
         m_selected.clear();
     if (m_boat)
@@ -239,6 +264,8 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_card->setBoat(m_boat);
     m_controls->setBoat(m_boat.get());
     m_map->setBoat(m_boat);
+    m_scarfing->cancel();
+    m_scarfsSoon->start();
     if (m_mode == TaskRunner::Mode::SameThread)
         m_view->setBoat(m_boat);
     else // the meshes of all strips go to the screen: a turn of the event loop by itself

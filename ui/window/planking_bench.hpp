@@ -3,6 +3,7 @@
 #include "core/project/finding.hpp"
 #include "core/project/project.hpp"
 #include "ui/scene/boat.hpp"
+#include "ui/scene/tape.hpp"
 #include "ui/window/task_runner.hpp"
 
 #include <QWidget>
@@ -16,6 +17,7 @@ class QLabel;
 class QMenu;
 class QSplitter;
 class QStackedWidget;
+class QTimer;
 class QToolButton;
 
 namespace sheerlay::ui {
@@ -55,6 +57,11 @@ public:
     void compareStarts();
     [[nodiscard]] StartComparison* comparison() const { return m_comparison; }
     void nextFinding();
+    /// A tape to be laid between two places of boat or map, or put away.
+    void measure(bool measuring);
+    [[nodiscard]] bool measuring() const;
+    [[nodiscard]] const Tape& tape() const noexcept { return m_tape; }
+    [[nodiscard]] QWidget* tapeBar() const { return m_tapeBar; }
     /// Boat or map alone in the middle; again brings both back.
     void boatAlone();
     void mapAlone();
@@ -83,6 +90,11 @@ private:
     void choose(const core::Finding& finding);
     void showFindings();
     void showPlace(std::optional<double> x);
+    /// Has the boards planned beside the window and shows where they are scarfed.
+    void planScarfs();
+    QWidget* makeTapeBar();
+    void putTapeEnd(const std::optional<core::HullPlace>& end);
+    void showTape(const QString& words);
 
     std::shared_ptr<const Boat> m_boat;
     std::string m_selected;
@@ -90,6 +102,9 @@ private:
     TaskRunner::Mode m_mode;
     TaskRunner* m_trying;
     TaskRunner* m_comparing;
+    TaskRunner* m_scarfing;
+    QTimer* m_scarfsSoon; ///< waits until the boat stands still a while
+    bool m_scarfs = true;
     StartComparison* m_comparison;
     std::optional<double> m_nextTry; ///< girth to try once the one before is judged
     BoatView* m_view;
@@ -97,7 +112,10 @@ private:
     StripCard* m_card;
     PlankingControls* m_controls;
     QStackedWidget* m_sidePages;
-    QToolButton *m_stripButton, *m_controlsButton;
+    QToolButton *m_stripButton, *m_controlsButton, *m_tapeButton;
+    QWidget* m_tapeBar = nullptr;
+    QLabel* m_tapeWords = nullptr;
+    Tape m_tape;
     FindingsPane* m_findings;
     std::vector<core::PutAside> m_asides;
     QLabel* m_staleMark;

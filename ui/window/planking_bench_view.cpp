@@ -60,6 +60,21 @@ QWidget* PlankingBench::makeViewBar() {
     ghosts->setCheckable(true);
     ghosts->setChecked(true);
     connect(ghosts, &QToolButton::toggled, m_view, &BoatView::setGhostsShown);
+    QToolButton* scarfs =
+        button(Wording::tr("Scarfs"), Wording::tr("Mark on the map where strips are scarfed"));
+    scarfs->setCheckable(true);
+    scarfs->setChecked(true);
+    connect(scarfs, &QToolButton::toggled, this, [this](bool on) {
+        m_scarfs = on;
+        planScarfs();
+    });
+    m_tapeButton->setParent(bar);
+    m_tapeButton->setText(Wording::tr("Tape"));
+    m_tapeButton->setToolTip(Wording::tr("Measure along the planking between two places (T)"));
+    m_tapeButton->setCheckable(true);
+    m_tapeButton->setFocusPolicy(Qt::NoFocus);
+    layout->addWidget(m_tapeButton);
+    connect(m_tapeButton, &QToolButton::toggled, this, &PlankingBench::measure);
     QToolButton* cut =
         button(Wording::tr("Section"), Wording::tr("Cut the boat at a station and look into her"));
     cut->setPopupMode(QToolButton::InstantPopup);

@@ -24,6 +24,7 @@
 
 #include <spdlog/spdlog.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <memory>
 #include <utility>
@@ -128,11 +129,17 @@ private:
             return;
         m_settling = true;
         const qint64 boat = m_since.elapsed();
-        const QByteArray bench = qgetenv("SHEERLAY_BENCH");
-        const bool slow = bench.startsWith("stock") || bench == "sheets" || bench.startsWith("fitting-out") ||
-                          bench == "afloat";
-        const int rest = bench == "compare" ? 20 * restTime : slow ? 10 * restTime : restTime;
-        QTimer::singleShot(rest, this, [this, boat] {
+        rest(2 * restTime, boat); // some work begins only when the boat has stood still a while
+    }
+
+    /// Waits until all work beside the window has come to an end, then takes the picture.
+    void rest(int wait, qint64 boat) {
+        QTimer::singleShot(wait, this, [this, boat] {
+            const auto runners = m_window.findChildren<TaskRunner*>();
+            if (std::ranges::any_of(runners, &TaskRunner::busy)) {
+                rest(restTime, boat);
+                return;
+            }
             QWidget& shown = m_window.shop()->isVisible()      ? static_cast<QWidget&>(*m_window.shop())
                              : m_window.newBoat()->isVisible() ? static_cast<QWidget&>(*m_window.newBoat())
                                                                : m_window;

@@ -5,13 +5,9 @@
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/window/load_panel.hpp"
-#include "ui/window/sheet_printer.hpp"
 
 #include <QButtonGroup>
 #include <QComboBox>
-#include <QDir>
-#include <QFileDialog>
-#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -30,30 +26,9 @@ namespace {
 
 constexpr int sideWidth = 300; // pixels
 
-/// What was written, file by file where they are few.
-QString writtenText(const WrittenSet& written) {
-    constexpr std::size_t few = 10;
-    if (written.files.size() > few)
-        return Wording::tr("%1 files written into %2")
-            .arg(written.files.size())
-            .arg(QFileInfo(toQString(written.files.front())).path());
-    QStringList files;
-    for (const std::string& file : written.files)
-        files << toQString(file);
-    return Wording::tr("Written:\n%1").arg(files.join(QLatin1Char('\n')));
-}
-
 /// The paper that goes with the units, as on the command line.
 core::PageSize paperFor(core::Units units) {
     return units == core::Units::Inches ? core::PageSize::Letter : core::PageSize::A4;
-}
-
-/// A sentence with those that ask for care below it.
-QString withFindings(QString text, const std::vector<core::Finding>& findings) {
-    for (const core::Finding& finding : findings)
-        if (finding.level != core::Level::Note)
-            text += QStringLiteral("\n\n") + toQString(finding.text);
-    return text;
 }
 
 } // namespace
@@ -351,77 +326,6 @@ void SheetsBench::showSheet() {
     QImage image = picture(sheet, std::max(fit, 0.3) * ratio);
     image.setDevicePixelRatio(ratio);
     m_preview->setPixmap(QPixmap::fromImage(image));
-}
-
-void SheetsBench::askFolder() {
-    const QString folder =
-        QFileDialog::getExistingDirectory(this, Wording::tr("Folder for the files"), QDir::homePath());
-    if (!folder.isEmpty())
-        write(folder);
-}
-
-void SheetsBench::write(const QString& folder) {
-    if (!m_boat || m_oldBoat)
-        return;
-    m_status->setText(Wording::tr("Writing the sheets…"));
-    m_writer->run(
-        [boat = m_boat, units = m_units, size = page(), out = folder.toStdString(), write = m_set.write](
-            std::stop_token, const TaskRunner::Progress&) { return write(*boat, units, size, out); },
-        [this](const WrittenFiles& written) {
-            m_status->setText(written ? withFindings(writtenText(*written), written->findings)
-                                      : toQString(written.error().text));
-        },
-        [this](const QString& text) {
-            m_status->setText(tr("The sheets could not be written: %1. Another folder may do.").arg(text));
-        });
-}
-
-void SheetsBench::print(bool changedOnly) {
-    if (m_printing->busy()) {
-        m_printing->cancel();
-        m_status->setText(tr("Nothing was printed."));
-        return;
-    }
-    if (!m_boat || m_sheets.empty())
-        return;
-    m_status->setText(tr("Laying out the pages for the printer…"));
-    m_printing->run(
-        [boat = m_boat, units = m_units, size = page(), set = m_set, before = m_record](
-            std::stop_token, const TaskRunner::Progress&) {
-            return set.revised ? set.revised(*boat, units, size, before)
-                               : RevisedPages{set.printed(*boat, units, size), {}, {}};
-        },
-        [this, changedOnly](const RevisedPages& pages) {
-            if (changedOnly && pages.changed.empty())
-                m_status->setText(tr("No sheet says anything else than at the last printing."));
-            else
-                preview(changedOnly ? pages.changed : pages.all, pages.record);
-        },
-        [this](const QString& text) {
-            m_status->setText(
-                tr("The pages could not be laid out: %1. Undo the last change, or choose another "
-                   "paper.")
-                    .arg(text));
-        });
-}
-
-void SheetsBench::preview(const std::vector<core::Sheet>& pages, const std::string& record) {
-    switch (previewAndPrint(*this, pages)) {
-    case Printed::Taken:
-        m_status->setText(tr("Sent %1 pages to the printer. Check the bar on the first one with a rule.")
-                              .arg(pages.size()));
-        if (m_set.revised) {
-            setPrintRecord(record);
-            Q_EMIT printed(record);
-        }
-        break;
-    case Printed::Refused:
-        m_status->setText(tr("The printer did not take the pages. Writing PDFs works without one."));
-        break;
-    case Printed::GivenUp:
-        m_status->setText(tr("Nothing was printed."));
-        break;
-    }
 }
 
 } // namespace sheerlay::ui

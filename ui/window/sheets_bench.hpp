@@ -71,6 +71,8 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    /// A sentence with those that ask for care below it.
+    [[nodiscard]] static QString withFindings(QString text, const std::vector<core::Finding>& findings);
     QWidget* makePages();
     QLayout* makeLanguage();
     QWidget* makeSide();

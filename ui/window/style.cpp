@@ -27,7 +27,7 @@ QToolButton, QPushButton {
 }
 QToolButton:hover, QPushButton:hover { background: #F5E9D8; border-color: @cedar; }
 QToolButton:pressed, QPushButton:pressed { background: #EBD9C0; }
-QToolButton:checked { background: @ink; color: @paper; border-color: @ink; }
+QToolButton:checked { background: @bench; color: @ink; border-color: @cedar; font-weight: 600; }
 QToolButton:disabled, QPushButton:disabled { color: #B9B3A6; background: @bench; }
 QToolButton::menu-indicator { image: none; width: 0; }
 #benchStrip { background: @bench; border-bottom: 1px solid @rule; }

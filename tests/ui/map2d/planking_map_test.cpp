@@ -3,12 +3,14 @@
 #include "tests/support/qt_app.hpp"
 #include "ui/map2d/planking_map.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/words.hpp"
 
 #include <QSignalSpy>
 #include <QTest>
 #include <QWheelEvent>
 
 #include <memory>
+#include <vector>
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
@@ -35,7 +37,7 @@ std::unique_ptr<PlankingMap> shownMap(const std::shared_ptr<const Boat>& boat) {
 }
 
 QColor colourAt(PlankingMap& map, const QPointF& place) {
-    return map.grab().toImage().pixelColor(place.toPoint());
+    return map.grab().toImage().pixelColor((place * map.devicePixelRatioF()).toPoint());
 }
 
 } // namespace
@@ -127,6 +129,62 @@ TEST_CASE("a selected strip stands out") {
     CHECK(after.blueF() - after.redF() > before.blueF() - before.redF()); // tinted line blue
     map->setSelected(std::string());
     CHECK(colourAt(*map, place) == before);
+}
+
+TEST_CASE("scarfs are drawn across their strips and tell themselves under the pointer") {
+    const auto boat = test::fakeBoat();
+    const auto map = shownMap(boat);
+    map->setLaidCount(boat->pieces());
+    const QPointF place = middleOf(*boat, *map, 4) + QPointF(7.0, 0.0);
+    CHECK(map->scarfTextAt(place).isEmpty());
+    const QColor before = colourAt(*map, place);
+    const test::Spheroid hull;
+    const double shift = 7.0 / (map->toWidget({1.0, 0.0}).x() - map->toWidget({0.0, 0.0}).x());
+    const double x = hull.halfLength + shift, half = 0.5 * 3.14159265358979 * hull.radius;
+    const int row = boat->plan.strips[4].row;
+    map->setScarfs({{4, {x, half - (row - 1) * hull.cover}, {x, half - row * hull.cover}, 1234.0, x}});
+    CHECK(colourAt(*map, place) != before);
+    const QString told = map->scarfTextAt(place);
+    CHECK(told.contains(QString::fromStdString(boat->plan.strips[4].id)));
+    CHECK(told.contains(lengthText(1234.0, core::Units::Millimetres)));
+    CHECK(map->scarfTextAt(place + QPointF(12.0, 0.0)).isEmpty());
+    map->setBoat(boat); // another plan has other scarfs
+    CHECK(map->scarfTextAt(place).isEmpty());
+}
+
+TEST_CASE("while measuring, clicks and the mark that the arrows move name places, not strips") {
+    const auto boat = test::fakeBoat();
+    const auto map = shownMap(boat);
+    std::vector<QPointF> touched;
+    QObject::connect(
+        map.get(), &PlankingMap::touched, map.get(), [&](const QPointF& at) { touched.push_back(at); });
+    const QSignalSpy clicked(map.get(), &PlankingMap::stripClicked);
+    map->setMeasuring(true);
+    QTest::mouseClick(map.get(), Qt::LeftButton, Qt::NoModifier, map->toWidget({900.0, 120.0}).toPoint());
+    REQUIRE(touched.size() == 1);
+    CHECK_THAT(touched[0].x(), WithinAbs(900.0, 6.0)); // a pixel
+    CHECK_THAT(touched[0].y(), WithinAbs(120.0, 6.0));
+    CHECK(clicked.count() == 0);
+    QTest::keyClick(map.get(), Qt::Key_Right);
+    QTest::keyClick(map.get(), Qt::Key_Up, Qt::ShiftModifier);
+    CHECK(map->accessibleDescription().contains(placeText(touched[0].x() + 10.0, core::Units::Millimetres)));
+    QTest::keyClick(map.get(), Qt::Key_Return);
+    REQUIRE(touched.size() == 2);
+    CHECK_THAT(touched[1].x() - touched[0].x(), WithinAbs(10.0, 1e-9));
+    CHECK_THAT(touched[1].y() - touched[0].y(), WithinAbs(-100.0, 1e-9));
+    for (int i = 0; i < 100; ++i)
+        QTest::keyClick(map.get(), Qt::Key_Down, Qt::ShiftModifier); // no farther than the sheer
+    QTest::keyClick(map.get(), Qt::Key_Space);
+    CHECK_THAT(touched.back().y(), WithinAbs(boat->scene.map.halfGirth(touched.back().x()), 1e-6));
+
+    const QPointF beside = map->toWidget({1500.0, 77.0});
+    const QColor bare = colourAt(*map, beside);
+    map->setTape({{1400.0, 77.0}, {1600.0, 77.0}});
+    CHECK(colourAt(*map, beside) != bare);
+    map->setMeasuring(false);
+    CHECK(colourAt(*map, beside) == bare);
+    QTest::mouseClick(map.get(), Qt::LeftButton, Qt::NoModifier, beside.toPoint());
+    CHECK(clicked.count() == 1);
 }
 
 TEST_CASE("a map without a boat is empty and calm") {

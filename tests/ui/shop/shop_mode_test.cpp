@@ -1,16 +1,20 @@
+#include "core/journal/planned_girth.hpp"
 #include "core/journal/replan.hpp"
 #include "core/project/laid_strips.hpp"
 #include "core/project/project_file.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/qt_app.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/shop/girth_panel.hpp"
 #include "ui/shop/shop_mode.hpp"
 
+#include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
 #include <QToolButton>
 
 #include <cmath>
+#include <vector>
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
@@ -58,8 +62,8 @@ struct Shop {
     void press(Qt::Key key) { QTest::keyClick(mode.get(), key); }
 };
 
-/// Rows of the picture that hold the colour of the name, from the first to the last.
-int heightOfName(const ShopMode& mode, QImage picture) {
+/// Rows of the picture that hold the colour of the name, from the first to the last; logical pixels.
+double heightOfName(const ShopMode& mode, QImage picture) {
     const QColor cedar(0xB5, 0x65, 0x3A);
     int first = -1, last = -1;
     for (int y = 0; y < picture.height() / 3; ++y) {
@@ -71,7 +75,7 @@ int heightOfName(const ShopMode& mode, QImage picture) {
         }
     }
     CHECK(!mode.night());
-    return last - first + 1;
+    return (last - first + 1) / picture.devicePixelRatio();
 }
 
 } // namespace
@@ -124,13 +128,83 @@ TEST_CASE("every strip is told with its length and one to three things to watch"
 TEST_CASE("the name is a sixth of the screen high and the targets can be hit with a gloved hand") {
     for (const QSize& size : {QSize(1280, 800), QSize(1920, 1080)}) {
         Shop shop(size);
-        const int name = heightOfName(*shop.mode, shop.mode->grab().toImage());
+        const double name = heightOfName(*shop.mode, shop.mode->grab().toImage());
         CHECK(std::abs(name - size.height() / 6.0) < 0.025 * size.height());
         CHECK(shop.mode->backTarget()->height() >= size.height() / 10);
         CHECK(shop.mode->backTarget()->width() >= size.width() / 4);
         CHECK(shop.mode->nextTarget()->geometry().intersected(shop.mode->backTarget()->geometry()).isEmpty());
         CHECK(shop.mode->rect().contains(shop.mode->nextTarget()->geometry()));
     }
+}
+
+TEST_CASE("the measured girth is typed station by station, by keys and by targets") {
+    Shop shop;
+    std::vector<core::RowReading> told;
+    QObject::connect(
+        shop.mode.get(), &ShopMode::measured, shop.mode.get(), [&](const core::RowReading& round) {
+            told.push_back(round);
+            shop.mode->tellMeasured(told.size() == 1 ? QStringLiteral("not like this") : QString());
+        });
+    const Boat& boat = *referenceBoat();
+    shop.mode->goTo("P05");
+    shop.press(Qt::Key_G);
+    GirthPanel& panel = *shop.mode->girths();
+    REQUIRE(panel.isVisible());
+    const auto planned = [&](std::size_t station) {
+        const core::Station& at = boat.project.hull.stations[station];
+        return core::plannedGirthLeft(boat.plan, boat.hull, 5, at.x + boat.hull.xShift);
+    };
+    panel.writeDown();
+    CHECK(told.empty()); // nothing is typed
+    CHECK_FALSE(panel.said().isEmpty());
+    const QString first = panel.station();
+    QTest::keyClicks(panel.field(), QStringLiteral("12 1/2 in"));
+    QTest::keyClick(panel.field(), Qt::Key_Return);
+    CHECK(panel.station() != first);
+    CHECK(panel.field()->text().isEmpty());
+    QTest::keyClicks(panel.field(), QStringLiteral("soon"));
+    QTest::keyClick(panel.field(), Qt::Key_Return); // can't be read: says so and stays
+    CHECK_FALSE(panel.said().isEmpty());
+    panel.field()->clear();
+    for (const char* key : {"3", "4", "8", "\u232b", "7"})
+        for (QToolButton* button : panel.findChildren<QToolButton*>())
+            if (button->text() == QString::fromUtf8(key))
+                button->click();
+    CHECK(panel.field()->text() == QStringLiteral("347"));
+    panel.writeTarget()->click();
+    REQUIRE(told.size() == 1);
+    CHECK(panel.isVisible()); // refused: the words stay
+    CHECK(panel.said() == QStringLiteral("not like this"));
+    panel.writeTarget()->click();
+    REQUIRE(told.size() == 2);
+    CHECK_FALSE(panel.isVisible());
+    CHECK(told[1].row == 5);
+    CHECK(told[1].side == core::ReadSide::Port);
+    REQUIRE(told[1].girthLeft.size() == 2);
+    CHECK_THAT(told[1].girthLeft[0].girth, WithinAbs(12.5 * 25.4, 1e-9));
+    CHECK_THAT(told[1].girthLeft[1].girth, WithinAbs(347.0, 1e-9));
+    std::size_t asked = 0;
+    while (!planned(asked) || planned(asked)->left < 1.0)
+        ++asked; // the first station where anything is left
+    CHECK(told[1].girthLeft[0].x == boat.project.hull.stations[asked].x);
+
+    shop.press(Qt::Key_G);
+    QTest::keyClick(panel.field(), Qt::Key_Escape); // only the panel is left, not the shop
+    CHECK_FALSE(panel.isVisible());
+    CHECK(shop.mode->isVisible());
+    CHECK(shop.mode->inHand() == "P05");
+}
+
+TEST_CASE("no girth is asked where nothing is left to measure") {
+    Shop shop;
+    const Boat& boat = *referenceBoat();
+    for (const core::Strip& strip : boat.plan.strips) {
+        shop.mode->goTo(strip.id);
+        CHECK(shop.mode->girthTarget()->isEnabled() == (strip.row > 0 && strip.row < boat.plan.lastRow));
+    }
+    shop.mode->setBoat(nullptr);
+    shop.press(Qt::Key_G);
+    CHECK_FALSE(shop.mode->girths()->isVisible());
 }
 
 TEST_CASE("dark is light on dark, and leaving says so") {

@@ -11,7 +11,10 @@
 #include <QTest>
 #include <QVBoxLayout>
 
+#include <cmath>
 #include <memory>
+#include <optional>
+#include <vector>
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
@@ -153,6 +156,51 @@ TEST_CASE_METHOD(App, "a strip lies under the pointer only when it is laid, and 
     QTest::mouseClick(&shown.gl(), Qt::LeftButton, Qt::NoModifier, QPoint(3, 3));
     REQUIRE(clicked.count() == 2);
     CHECK(clicked.at(1).at(0).toString().isEmpty());
+}
+
+TEST_CASE_METHOD(App, "while measuring a click names the place on the strip, and the tape is drawn") {
+    Shown shown;
+    shown.view->setMouldsShown(false);
+    shown.view->setLaidCount(shown.boat->pieces());
+    shown.settle();
+    QPointF onFirst;
+    for (double y = 2.0; y < shown.gl().height(); y += 1.0)
+        if (shown.gl().stripAt({0.5 * shown.gl().width(), y}) == "S02")
+            onFirst = {0.5 * shown.gl().width(), y};
+    REQUIRE(!onFirst.isNull());
+    std::vector<std::optional<Eigen::Vector3d>> touched;
+    QObject::connect(shown.view,
+                     &BoatView::touched,
+                     shown.view,
+                     [&](const std::optional<Eigen::Vector3d>& at) { touched.push_back(at); });
+    const QSignalSpy clicked(shown.view, &BoatView::stripClicked);
+    shown.view->setMeasuring(true);
+    QTest::mouseClick(&shown.gl(), Qt::LeftButton, Qt::NoModifier, onFirst.toPoint());
+    QTest::mouseClick(&shown.gl(), Qt::LeftButton, Qt::NoModifier, QPoint(3, 3));
+    CHECK(clicked.count() == 0);
+    REQUIRE(touched.size() == 2);
+    CHECK_FALSE(touched[1]);
+    REQUIRE(touched[0]);
+    // on the outer face of the second row: a little outside the spheroid, that girth below the sheer
+    const test::Spheroid hull;
+    const Eigen::Vector3d p = *touched[0];
+    const double radius = hull.radiusAt(p.x());
+    const double outside = shown.boat->project.strips.thickness - shown.boat->hull.laidHeight;
+    CHECK_THAT(std::hypot(p.y(), p.z()) - radius, WithinAbs(outside, 1.0)); // flat bars on a round hull
+    const double girth = std::atan2(-p.z(), p.y()) * radius;
+    CHECK(girth > hull.cover - 1.0);
+    CHECK(girth < 2.0 * hull.cover + 1.0);
+    CHECK_THAT(p.x(), WithinAbs(hull.halfLength, 0.02 * hull.halfLength));
+
+    shown.settle();
+    const QImage without = shown.gl().grabFramebuffer();
+    const Eigen::Vector3d aft = hull.at(p.x() + 500.0, girth);
+    shown.view->setTape({{p + Eigen::Vector3d(0, 5, 0), aft + Eigen::Vector3d(0, 5, 0)}});
+    shown.settle();
+    CHECK(shown.gl().grabFramebuffer() != without);
+    shown.view->setTape({});
+    shown.settle();
+    CHECK(shown.gl().grabFramebuffer() == without);
 }
 
 TEST_CASE_METHOD(App, "laid strips are drawn, and selecting one changes its colour there") {

@@ -4,6 +4,7 @@
 #include "ui/panels/findings_list.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/strip_card.hpp"
+#include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/notice.hpp"
@@ -15,6 +16,7 @@
 #include <QTest>
 
 #include <algorithm>
+#include <cmath>
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
@@ -49,6 +51,50 @@ TEST_CASE_METHOD(App, "one strip in hand is shown everywhere") {
     shop.bench().select(piece(3));
     shop.bench().bar()->lay();
     CHECK(shop.bench().inHand() == piece(13));
+}
+
+TEST_CASE_METHOD(App, "the tape tells the way between two places in both units, and Esc puts it away") {
+    Workshop shop;
+    shop.window.resize(1280, 800);
+    shop.window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&shop.window));
+    shop.window.activateWindow();
+    PlankingBench& bench = shop.bench();
+    QTest::keyClick(&shop.window, Qt::Key_T);
+    REQUIRE(bench.measuring());
+    CHECK(bench.tapeBar()->isVisible());
+    const core::TrimmedSurface& laid = shop.window.boat()->hull.laid;
+    const double x = laid.halfGirthMaxX;
+    Q_EMIT bench.map()->touched({x, 150.0});
+    Q_EMIT bench.map()->touched({x + 900.0, -120.0});
+    REQUIRE(bench.tape().line);
+    // amidships she is all but a pipe there: the map's straight way is a little long or short
+    CHECK_THAT(bench.tape().line->length, WithinRel(std::hypot(900.0, 270.0), 0.02));
+    CHECK_THAT(bench.tape().line->around, WithinAbs(270.0, 1.0));
+    const QString told = bench.tapeBar()->accessibleDescription();
+    for (const core::Units units : {core::Units::Millimetres, core::Units::Inches})
+        CHECK(told.contains(lengthText(bench.tape().line->length, units)));
+    // a place on the boat's outer face belongs to the same surface
+    const auto end = core::placeAtGirth(laid, x, 150.0);
+    REQUIRE(end);
+    Q_EMIT bench.boatView()->touched(Eigen::Vector3d(end->point + 3.0 * end->normal));
+    REQUIRE(bench.tape().from);
+    CHECK((bench.tape().from->point - end->point).norm() < 0.05);
+    Q_EMIT bench.boatView()->touched(std::nullopt);
+    CHECK(bench.tape().from); // a click beside her changes nothing, and says so
+    CHECK(bench.tapeBar()->accessibleDescription() != told);
+    QTest::keyClick(&shop.window, Qt::Key_Escape);
+    CHECK_FALSE(bench.measuring());
+    CHECK_FALSE(bench.tapeBar()->isVisible());
+    // arrows lay strips again, and while measuring they move the mark
+    bench.bar()->setLaid(5);
+    bench.measure(true);
+    QTest::keyClick(bench.map(), Qt::Key_Right);
+    CHECK(bench.bar()->laid() == 5);
+    QTest::keyClick(bench.map(), Qt::Key_Escape);
+    CHECK_FALSE(bench.measuring());
+    QTest::keyClick(&shop.window, Qt::Key_Right);
+    CHECK(bench.bar()->laid() == 6);
 }
 
 TEST_CASE_METHOD(App, "a finding leads to its strip") {

@@ -9,6 +9,7 @@
 #include "ui/panels/start_comparison.hpp"
 #include "ui/panels/typed_field.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/shop/girth_panel.hpp"
 #include "ui/shop/shop_mode.hpp"
 #include "ui/window/journal_bench.hpp"
 #include "ui/window/main_window.hpp"
@@ -306,4 +307,29 @@ TEST_CASE_METHOD(App, "start lines stand side by side as core compares them, and
     CHECK(table.table()->item(1, 0)->text().endsWith(QStringLiteral("now")));
     shop.window.desk()->undoStack()->undo();
     CHECK(shop.window.boat()->plan.start == before->plan.start);
+}
+
+TEST_CASE_METHOD(App, "a girth measured in shop mode goes into the journal, as an edit that is undone") {
+    Workshop shop;
+    const Boat& boat = *shop.window.boat();
+    const auto& stations = boat.project.hull.stations;
+    const core::Station& station = stations[stations.size() / 2];
+    const auto planned = core::plannedGirthLeft(boat.plan, boat.hull, 5, station.x + boat.hull.xShift);
+    REQUIRE(planned);
+    core::RowReading round;
+    round.row = 5;
+    round.girthLeft = {{station.x, planned->left - 1.0, station.printedX, "", 0}};
+    Q_EMIT shop.window.shop()->measured(round);
+    const core::Journal& journal = shop.window.desk()->project().journal;
+    REQUIRE(journal.readings.size() == 1);
+    CHECK(journal.readings[0].row == 5);
+    QUndoStack& undo = *shop.window.desk()->undoStack();
+    CHECK(undo.undoText() == QStringLiteral("Reading below row 5"));
+    CHECK(shop.window.boat()->project.journal.readings.size() == 1); // planned with it
+    undo.undo();
+    CHECK(shop.window.desk()->project().journal.readings.empty());
+    round.girthLeft[0].girth = -3.0; // nothing a tape can say: refused in the panel, not in the journal
+    Q_EMIT shop.window.shop()->measured(round);
+    CHECK(shop.window.desk()->project().journal.readings.empty());
+    CHECK_FALSE(shop.window.shop()->girths()->said().isEmpty());
 }
