@@ -9,10 +9,25 @@
 #include <QPrinter>
 #include <QProgressDialog>
 
+#include <cmath>
+
 namespace sheerlay::ui {
 namespace {
 
 constexpr double mmPerInch = 25.4;
+constexpr double alike = 0.5; // mm: a page is a page, whatever its whole points are
+
+/// A sheet on the paper in the printer, which can't be changed between two pages: one that lies across is
+/// turned.
+void place(QPainter& painter, const core::Sheet& sheet, const core::Sheet& first) {
+    const bool across = std::abs(sheet.width - first.height) < alike &&
+                        std::abs(sheet.height - first.width) < alike &&
+                        std::abs(sheet.width - first.width) >= alike;
+    if (!across)
+        return;
+    painter.translate(first.width, 0.0);
+    painter.rotate(90.0);
+}
 
 } // namespace
 
@@ -26,11 +41,13 @@ Printed printSheets(QPrinter& printer, const std::vector<core::Sheet>& sheets, c
                 printer.abort();
             return Printed::GivenUp;
         }
-        printer.setPageSize(QPageSize(QSizeF(sheet.width, sheet.height), QPageSize::Millimeter));
+        if (done == 0)
+            printer.setPageSize(QPageSize(QSizeF(sheet.width, sheet.height), QPageSize::Millimeter));
         if (done == 0 ? !painter.begin(&printer) : !printer.newPage())
             return Printed::Refused;
         painter.resetTransform();
         painter.scale(printer.resolution() / mmPerInch, printer.resolution() / mmPerInch);
+        place(painter, sheet, sheets.front());
         paint(painter, sheet);
         ++done;
     }

@@ -20,7 +20,7 @@ enum class Printed {
 using GoOn = std::function<bool(int)>;
 
 /// Paints sheets true to scale, one a page: positions come from millimetres and resolution alone, never from
-/// the page's size.
+/// the page's size. The first sheet's paper is taken for all; one that lies across it is turned.
 [[nodiscard]] Printed
 printSheets(QPrinter& printer, const std::vector<core::Sheet>& sheets, const GoOn& goOn = {});
 

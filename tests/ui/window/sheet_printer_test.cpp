@@ -12,6 +12,8 @@
 #include <QTest>
 #include <QTimer>
 
+#include <algorithm>
+
 using namespace sheerlay;
 using namespace sheerlay::ui;
 using namespace sheerlay::test;
@@ -49,6 +51,11 @@ TEST_CASE_METHOD(App, "every bench of pages prints, one page a sheet") {
     for (const PageSet& set : {mouldPages(), stockPages(), wallPages(), fittingOutPages()}) {
         const auto pages = set.printed(*shop.window.boat(), core::Units::Millimetres, core::PageSize::A4);
         REQUIRE_FALSE(pages.empty());
+        // one paper for the whole set: a printer can't change it between two pages, only the sheet be turned
+        for (const core::Sheet& page : pages) {
+            CHECK_THAT(std::min(page.width, page.height), WithinAbs(210.0, 0.5));
+            CHECK_THAT(std::max(page.width, page.height), WithinAbs(297.0, 0.5));
+        }
         QPrinter printer(QPrinter::HighResolution);
         printer.setOutputFormat(QPrinter::PdfFormat);
         const QString path = shop.folder.filePath(QStringLiteral("printed.pdf"));
@@ -70,6 +77,21 @@ TEST_CASE_METHOD(App, "every bench of pages prints, one page a sheet") {
     nowhere.setOutputFormat(QPrinter::PdfFormat);
     nowhere.setOutputFileName(shop.folder.filePath(QStringLiteral("no such folder/printed.pdf")));
     CHECK(printSheets(nowhere, pages) == Printed::Refused);
+}
+
+TEST_CASE_METHOD(App, "a sheet that lies across is turned on the paper of the first") {
+    core::Sheet upright, across;
+    upright.width = across.height = 210.0;
+    upright.height = across.width = 297.0;
+    const QTemporaryDir folder;
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setOutputFormat(QPrinter::PdfFormat);
+    const QString path = folder.filePath(QStringLiteral("both.pdf"));
+    printer.setOutputFileName(path);
+    REQUIRE(printSheets(printer, {upright, across, upright}) == Printed::Taken);
+    const QByteArray pdf = bytesOf(path);
+    CHECK(pdf.count("/Type /Page\n") == 3);
+    CHECK(pdf.count("/MediaBox [0 0 595.000000 842.000000]") == 3);
 }
 
 TEST_CASE_METHOD(App, "painting stops between two pages when the builder says so") {
