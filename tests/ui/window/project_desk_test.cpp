@@ -54,6 +54,38 @@ struct Desk {
         next.planking.taper = taper;
         desk.edit(QStringLiteral("Taper"), next);
     }
+    /// Works at the file in a process of its own, turn by turn, and kills it so long after a turn was done.
+    /// @return  turns that were done
+    template <class Turn> int killedWhile(Turn turn, unsigned turns, unsigned microseconds) const {
+        int told[2];
+        REQUIRE(::pipe(told) == 0);
+        const std::string before = bytesOf(path);
+        const pid_t child = ::fork();
+        REQUIRE(child >= 0);
+        if (child == 0) {
+            ProjectDesk killed;
+            killed.open(path, before, parse(before));
+            for (int i = 0;; ++i) {
+                turn(killed, i);
+                (void)!::write(told[1], "t", 1);
+            }
+        }
+        ::close(told[1]);
+        int done = 0;
+        char byte = 0;
+        while (done < static_cast<int>(turns) && ::read(told[0], &byte, 1) == 1)
+            ++done;
+        REQUIRE(done == static_cast<int>(turns));
+        std::this_thread::sleep_for(std::chrono::microseconds(microseconds));
+        ::kill(child, SIGKILL);
+        while (::read(told[0], &byte, 1) == 1)
+            ++done;
+        ::close(told[0]);
+        int status = 0;
+        REQUIRE(::waitpid(child, &status, 0) == child);
+        CHECK(WIFSIGNALED(status));
+        return done;
+    }
     core::Taper saved() const { return parse(bytesOf(path)).planking.taper; }
 };
 
@@ -149,32 +181,17 @@ TEST_CASE_METHOD(Desk, "killed at any moment, no project is lost") {
     int saves = 0;
     for (int round = 0; round < 200; ++round) {
         const std::string before = bytesOf(path);
-        int saved[2];
-        REQUIRE(::pipe(saved) == 0);
-        const pid_t child = ::fork();
-        REQUIRE(child >= 0);
-        if (child == 0) {
-            ProjectDesk killed;
-            killed.open(path, before, parse(before));
-            for (;;) {
+        // the killing falls into the saving after the first, second or third, however slow
+        (void)killedWhile(
+            [&](ProjectDesk& killed, int) {
                 core::Project next = killed.project();
                 next.planking.taper =
                     next.planking.taper == core::Taper::Ends ? core::Taper::Anywhere : core::Taper::Ends;
                 killed.edit(QStringLiteral("Taper"), next);
                 (void)killed.save();
-                (void)!::write(saved[1], "s", 1);
-            }
-        }
-        ::close(saved[1]);
-        char byte = 0; // the killing falls into the saving after the first, second or third, however slow
-        for (auto wait = random() % 3; wait > 0; --wait)
-            REQUIRE(::read(saved[0], &byte, 1) == 1);
-        std::this_thread::sleep_for(std::chrono::microseconds(random() % 5000));
-        ::kill(child, SIGKILL);
-        ::close(saved[0]);
-        int status = 0;
-        REQUIRE(::waitpid(child, &status, 0) == child);
-        CHECK(WIFSIGNALED(status));
+            },
+            random() % 3,
+            random() % 5000);
         const core::Project now = parse(bytesOf(path)); // whole, whatever happened
         saves += bytesOf(path) != before ? 1 : 0;
         CHECK(now.hull == parse(text).hull);
@@ -184,4 +201,29 @@ TEST_CASE_METHOD(Desk, "killed at any moment, no project is lost") {
             CHECK(parse(bytesOf(desk.backupPath())).hull == now.hull);
     }
     CHECK(saves > 50); // the kills did fall among saves
+}
+
+TEST_CASE_METHOD(Desk, "killed during edits, every edit that was done is found again") {
+    std::mt19937 random(11); // NOLINT: the same moments every time
+    int among = 0;
+    for (int round = 0; round < 200; ++round) {
+        desk.forgetKept();
+        const int done = killedWhile(
+            [](ProjectDesk& killed, int turn) {
+                core::Project next = killed.project();
+                next.planking.start = {core::StartLine::Kind::Geodesic, 100.0 + turn, 0.0, {}};
+                killed.edit(QStringLiteral("Move the start"), next);
+            },
+            1 + random() % 3,
+            random() % 3000);
+        CHECK(bytesOf(path) == text); // not saved, not touched
+        ProjectDesk next;
+        next.open(path, bytesOf(path), parse(bytesOf(path)));
+        REQUIRE(next.kept().has_value());
+        const auto found = static_cast<int>(next.kept()->planking.start.girth) - 100;
+        CHECK(found >= done - 1); // turns count from 0; the one under way may be there or not
+        CHECK(found <= done);
+        among += found == done ? 1 : 0;
+    }
+    CHECK(among > 0); // some kills fell between an edit's being kept and its being told
 }
