@@ -36,6 +36,7 @@ GirthPanel::GirthPanel(QWidget* parent)
       m_field(new QLineEdit) {
     setAccessibleName(Wording::tr("What the tape says"));
     m_field->setAlignment(Qt::AlignCenter);
+    m_field->setAccessibleName(accessibleName());
     m_place->setAlignment(Qt::AlignCenter);
     m_grid->addWidget(m_head, 0, 0, 1, columns);
     m_before = target(QStringLiteral("‹"), Wording::tr("The station before"), 1, 0);
