@@ -14,17 +14,20 @@ constexpr double transomPad = 300.0; // mm past a transom, where rows do not clo
 constexpr double stretch = 3.0;      // x is shrunk by this in the fairness integral
 constexpr int spansAlong = 36;
 constexpr int spansAround = 20;
+constexpr double readOff = 0.03;      // mm: a table rounded finer was not measured but read off a surface
+constexpr double finerNet = 1.5;      // for such a table, so that it bends wherever that surface does
 constexpr int outsideBoat = -2;       // station of a point that only guides the surface outside the boat
 constexpr double closingRun = 60.0;   // mm past the stem
 constexpr double levelSpread = 0.005; // spread of a level-keel slope
 
 class Fitter {
 public:
-    explicit Fitter(LoftData& data)
+    /// @param finer  how many times the usual spans the net has
+    Fitter(LoftData& data, double finer)
         : m_data(data), m_fit(knots(data.x0 - (data.bowTransom ? transomPad : stemPad),
                                     data.x1 + (data.sternTransom ? transomPad : stemPad),
-                                    spansAlong),
-                              girthKnots(data, spansAround),
+                                    static_cast<int>(std::lround(finer * spansAlong))),
+                              girthKnots(data, static_cast<int>(std::lround(finer * spansAround))),
                               stretch) {}
 
     static geometry::UniformKnots knots(double a, double b, int spans) { return {a, (b - a) / spans, spans}; }
@@ -252,10 +255,7 @@ public:
     bool m_bowClosed = false, m_sternClosed = false;
 };
 
-} // namespace
-
-Expected<SurfaceFit, std::string> fitSurface(LoftData& data, const FitChoices& choices) {
-    Fitter fitter(data);
+Expected<SurfaceFit, std::string> fitOn(Fitter fitter, const LoftData& data, const FitChoices& choices) {
     const double wantedResidual = choices.residual;
     // residuals grow with the fairness weight; a bracketed secant in log lambda runs together with the
     // re-projection
@@ -317,6 +317,21 @@ Expected<SurfaceFit, std::string> fitSurface(LoftData& data, const FitChoices& c
     fit.robust = s.robust;
     fit.levelKeel.assign(fitter.m_level.begin(), fitter.m_level.end());
     return fit;
+}
+
+} // namespace
+
+Expected<SurfaceFit, std::string> fitSurface(LoftData& data, const FitChoices& choices) {
+    if (data.sigma * std::sqrt(12.0) < readOff) {
+        LoftData trial = data;
+        auto fit = fitOn({trial, finerNet}, trial, choices);
+        // facets or a chine are more than it can follow, and between the points it would run wild trying
+        if (fit && fit->rms < 2 * choices.residual * data.sigma) {
+            data = std::move(trial);
+            return fit;
+        }
+    }
+    return fitOn({data, 1.0}, data, choices);
 }
 
 } // namespace sheerlay::core

@@ -39,7 +39,8 @@ struct FitChoices {
 
 /// Fits one quintic half-hull surface to the data, going on past centreplane, sheer and ends: third-order
 /// fairing, x shrunk by 3, weight by the discrepancy principle (residual 0.8 sigma), girths of the points
-/// re-projected between solves.
+/// re-projected between solves. A table finer than anyone measures, read off a surface, is given half as many
+/// spans again where that follows it.
 /// @source planking.md section 2; table_checks.md section 1 (level keel)
 [[nodiscard]] Expected<SurfaceFit, std::string> fitSurface(LoftData& data, const FitChoices& choices = {});
 

@@ -19,11 +19,11 @@ namespace {
 using Eigen::Vector3d;
 using Messages = std::vector<FileMessage>;
 
-constexpr double mostDeviation = 3.0; // mm, as a loft may miss its table at most
-constexpr double nearDatum = 1.0;     // mm: a file whose bow stands at 0 keeps its x
-constexpr double sameBeam = 0.02;     // of the beam the builder says
-constexpr double writtenMm = 0.02;    // mm: the table's last digit, far finer than anyone builds
-constexpr double writtenInch = 0.001; // in
+constexpr double mostDeviation = 3.0;  // mm, as a loft may miss its table at most
+constexpr double nearDatum = 1.0;      // mm: a file whose bow stands at 0 keeps its x
+constexpr double sameBeam = 0.02;      // of the beam the builder says
+constexpr double writtenMm = 0.01;     // mm: the table's last digit, far finer than anyone builds
+constexpr double writtenInch = 0.0004; // in
 
 class Reader {
 public:

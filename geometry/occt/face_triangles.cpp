@@ -20,10 +20,13 @@
 #include <Eigen/Geometry>
 
 #include <algorithm>
+#include <cstdint>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
 #include <tuple>
+#include <unordered_map>
 #include <utility>
 #include <vector>
 
@@ -37,7 +40,7 @@ using Eigen::Vector3d;
 // sides are then halved where they leave the surface.
 constexpr double coarse = 1e-4;      // of the size
 constexpr double coarseAngle = 0.35; // rad between neighbouring triangles
-constexpr double follows = 2e-6;     // of the size: 0.01 mm on a boat of 5 m
+constexpr double follows = 2.5e-7;   // of the size: 0.001 mm on a boat of 5 m; tapers magnify what is left
 constexpr int mostHalvings = 10;
 
 /// Points of all faces. A corner, or a point of an edge, has one number on every face it belongs to.
@@ -116,15 +119,16 @@ public:
     }
 
     void refine() {
-        for (int round = 0; round < mostHalvings; ++round) {
+        std::vector<std::array<int, 3>> open = std::move(m_triangles);
+        m_triangles.clear();
+        for (int round = 0; round < mostHalvings && !open.empty(); ++round) {
             std::vector<std::array<int, 3>> finer;
-            for (const auto& t : m_triangles)
-                split(t, finer);
-            const bool done = finer.size() == m_triangles.size();
-            m_triangles = std::move(finer);
-            if (done)
-                break;
+            for (const auto& t : open)
+                if (!split(t, finer)) // none of its sides will ever be halved
+                    m_triangles.push_back(t);
+            open = std::move(finer);
         }
+        m_triangles.insert(m_triangles.end(), open.begin(), open.end());
     }
 
     void addTo(GivenFaces& given) {
@@ -156,6 +160,12 @@ private:
         double from = 0.0, to = 0.0; ///< at the lower and at the higher node
     };
     using Side = std::pair<int, int>;
+    struct SideHash {
+        std::size_t operator()(const Side& s) const noexcept {
+            return std::hash<std::uint64_t>()(static_cast<std::uint64_t>(s.first) << 32U |
+                                              static_cast<std::uint32_t>(s.second));
+        }
+    };
 
     Node& node(int i) { return m_nodes[static_cast<std::size_t>(i)]; }
     [[nodiscard]] Vector3d value(const Vector2d& uv) const {
@@ -247,7 +257,8 @@ private:
         return known->second = made;
     }
 
-    void split(const std::array<int, 3>& t, std::vector<std::array<int, 3>>& into) {
+    /// @return false where all three sides follow the surface
+    bool split(const std::array<int, 3>& t, std::vector<std::array<int, 3>>& into) {
         std::array<int, 3> halves{};
         int count = 0;
         for (std::size_t i = 0; i < 3; ++i) {
@@ -255,12 +266,12 @@ private:
             count += halves[i] >= 0 ? 1 : 0;
         }
         if (count == 0)
-            return into.push_back(t);
+            return false;
         if (count == 3) {
             into.push_back({halves[0], halves[1], halves[2]});
             for (std::size_t i = 0; i < 3; ++i)
                 into.push_back({t[i], halves[i], halves[(i + 2) % 3]});
-            return;
+            return true;
         }
         // turned so that side 0 is halved, and with two of them side 2 is whole
         std::size_t r = 0;
@@ -271,12 +282,13 @@ private:
         if (count == 1) {
             into.push_back({c[0], first, c[2]});
             into.push_back({first, c[1], c[2]});
-            return;
+            return true;
         }
         const int second = halves[(r + 1) % 3];
         into.push_back({first, c[1], second});
         into.push_back({c[0], first, second});
         into.push_back({c[0], second, c[2]});
+        return true;
     }
 
     BRepAdaptor_Surface m_surface;
@@ -285,8 +297,8 @@ private:
     std::vector<Node> m_nodes;
     std::vector<std::array<int, 3>> m_triangles;
     std::vector<FaceEdge> m_edges;
-    std::map<Side, Stretch> m_stretches;
-    std::map<Side, int> m_halvings;
+    std::unordered_map<Side, Stretch, SideHash> m_stretches;
+    std::unordered_map<Side, int, SideHash> m_halvings;
 };
 
 } // namespace

@@ -19,7 +19,7 @@ TEST_CASE("a surface becomes a project that says how near its loft is") {
     const Project project = projectOf(read);
     CHECK(project.name == "Trial");
     CHECK(project.hull.stations.size() > 40);
-    CHECK(project.hull.roundedTo == 0.02);
+    CHECK(project.hull.roundedTo == 0.01);
     CHECK(project.moulds.spacing == 300.0);
     // how near is checked by the round trip; this formula's ends are blunter than a loft can be
     CHECK(read->notes.back().starts_with("The loft lies within "));

@@ -55,6 +55,7 @@ MadeText readBack(const std::string& path, const std::vector<std::string>& takes
 struct Apart {
     double most = 0.0, rms = 0.0; ///< mm, of the edges' points between their ends
     int points = 0, over = 0;     ///< over 0.05 mm
+    double at = 0.0;              ///< mm from the bow, of the most
 };
 
 /// How far the strips of one plan lie off those of another, the datums laid over each other.
@@ -71,7 +72,10 @@ Apart apart(const Plan& one, const Plan& other, double shift) {
                 squares += d * d;
                 ++result.points;
                 result.over += d > 0.05 ? 1 : 0;
-                result.most = std::max(result.most, d);
+                if (d > result.most) {
+                    result.most = d;
+                    result.at = (*edge)[i].x();
+                }
             }
     }
     result.rms = std::sqrt(squares / result.points);
@@ -91,11 +95,8 @@ Apart byWayOf(const MadeText& read, const Planked& direct) {
 } // namespace
 
 TEST_CASE("strips planned from our own exported hull lie where the table's do") {
-    // Sedgewren's start hangs on her girth amidships, and her strips are tapered by a program whose choices
-    // turn on hundredths: the figure told is what that gives.
-    for (const auto& [name, most, rms] : {std::tuple{"brindlewick", 0.05, 0.01},
-                                          std::tuple{"marsh-hen", 0.05, 0.01},
-                                          std::tuple{"sedgewren", 0.10, 0.03}}) {
+    // Sedgewren's tapers magnify what her surfaces differ by: 0.002 mm rms amidships become 0.02 mm.
+    for (const std::string name : {"brindlewick", "marsh-hen", "sedgewren"}) {
         const Planked direct = planked(example(name));
         const ScratchFile file("hull.step");
         REQUIRE(geometry::writeStep(hullShapes(direct.hull), name, "Test", file.path()).has_value());
@@ -103,8 +104,8 @@ TEST_CASE("strips planned from our own exported hull lie where the table's do") 
         INFO(name << ": most " << result.most << " mm, rms " << result.rms << " mm, " << result.over << " of "
                   << result.points << " points over 0.05 mm");
         CHECK(result.points > 10'000);
-        CHECK(result.most <= most);
-        CHECK(result.rms <= rms);
+        CHECK(result.most <= 0.05);
+        CHECK(result.rms <= 0.01);
     }
 }
 
@@ -114,7 +115,7 @@ TEST_CASE("a half, several faces, flipped ones, inches and IGES give the same st
     const ScratchFile file("hull.x");
     const auto check = [&](const std::string& what) {
         const Apart result = byWayOf(readBack(file.path()), direct);
-        INFO(what << ": most " << result.most << " mm, rms " << result.rms << " mm");
+        INFO(what << ": most " << result.most << " mm at x " << result.at << ", rms " << result.rms << " mm");
         CHECK(result.most <= 0.05);
     };
     // port alone, in three faces that were never joined
