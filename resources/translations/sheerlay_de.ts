@@ -1357,19 +1357,19 @@
     </message>
     <message>
         <source>bow weave ends</source>
-        <translation>Verschränkung am Bug endet</translation>
+        <translation>Bug verschränkt bis</translation>
     </message>
     <message>
         <source>stern weave ends</source>
-        <translation>Verschränkung am Heck endet</translation>
+        <translation>Heck verschränkt bis</translation>
     </message>
     <message>
         <source>bow closing begins</source>
-        <translation>Schluss am Bug beginnt</translation>
+        <translation>Bugschluss beginnt</translation>
     </message>
     <message>
         <source>stern closing begins</source>
-        <translation>Schluss am Heck beginnt</translation>
+        <translation>Heckschluss beginnt</translation>
     </message>
     <message>
         <source>shutter</source>
@@ -1405,7 +1405,7 @@
     </message>
     <message>
         <source>Row %1 of %2, %3 next (%4)</source>
-        <translation>Reihe %1 von %2, als Nächstes %3 (%4)</translation>
+        <translation>Reihe %1 von %2, nun %3 (%4)</translation>
     </message>
     <message>
         <source>Lift everything (Home)</source>

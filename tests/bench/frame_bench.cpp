@@ -2,7 +2,7 @@
 // quiet machine: QT_QPA_PLATFORM=xcb xvfb-run -s "-screen 0 1280x800x24"
 // build-release/tests/bench/frame_bench
 #include "tests/support/catch.hpp"
-#include "tests/support/fake_boat.hpp"
+#include "tests/support/planked.hpp"
 #include "tests/support/window_workshop.hpp"
 #include "ui/scene/start_preview.hpp"
 #include "ui/view3d/boat_view.hpp"
@@ -64,16 +64,19 @@ void tell(const char* what, int times, const std::function<void(int)>& act) {
     CHECK(wall.front() >= 0.0);
 }
 
-/// A view of 160 solid strips over the whole screen.
+/// A view of about 160 solid strips over the whole screen.
 struct Drawn {
     std::shared_ptr<const Boat> boat;
     BoatView view;
 
     Drawn() {
-        Spheroid hull;
-        hull.cover = 7.85; // 80 rows a side
-        boat = fakeBoat(hull);
-        REQUIRE(boat->pieces() == 160);
+        core::Project project = projectAt(SHEERLAY_REFERENCE "/formula_canoe.sheerlay");
+        project.strips.coverWidth = 7.6; // less than half as wide as hers, twice as many
+        project.strips.width = 10.8;
+        Planked narrow = planked(std::move(project));
+        boat = makeBoat(narrow.project, narrow.hull, narrow.plan);
+        REQUIRE(boat->pieces() >= 150);
+        std::printf("%d pieces\n", boat->pieces());
         view.resize(1280, 800);
         view.setBoat(boat);
         view.setLaidCount(boat->pieces());
@@ -88,10 +91,7 @@ struct Drawn {
         gl().context()->functions()->glFinish();
         gl().doneCurrent();
     }
-    void frame() {
-        gl().repaint();
-        finish();
-    }
+    void frame() { (void)gl().grabFramebuffer(); } // drawn now, and read back
     void drag(const QPointF& to) {
         QMouseEvent move(
             QEvent::MouseMove, to, gl().mapToGlobal(to), Qt::NoButton, Qt::LeftButton, Qt::NoModifier);
@@ -119,11 +119,13 @@ TEST_CASE_METHOD(App, "frames of 160 solid strips at 1280 x 800, strips laid and
         drawn.view.setLaidCount(i % 2 == 0 ? 100 : 101);
         drawn.frame();
     });
-    drawn.view.setLaidCount(160);
+    drawn.view.setLaidCount(drawn.boat->pieces());
+    drawn.view.look(Look::Profile);
     drawn.frame();
+    (void)drawn.gl().stripAt({640.0, 400.0}); // the first one sorts what can be picked
     std::size_t hit = 0;
     tell("pick", 200, [&](int i) {
-        const QPointF at(200.0 + 4.3 * i, 300.0 + (i * 37) % 200);
+        const QPointF at(200.0 + 4.3 * i, 330.0 + (i * 37) % 100);
         hit += drawn.gl().stripAt(at).empty() ? 0 : 1;
     });
     CHECK(hit > 20);
