@@ -1593,7 +1593,7 @@
     </message>
     <message>
         <source>none, all at full width</source>
-        <translation>keine, alle in voller Breite</translation>
+        <translation>keine, volle Breite</translation>
     </message>
     <message>
         <source>toward the ends only</source>
@@ -3192,8 +3192,8 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <translation>Das letzte Zeichen zurücknehmen</translation>
     </message>
     <message>
-        <source>The tape along the mould, from the lower edge of %1 to the centreline: what does it say?</source>
-        <translation>Das Maßband am Mall entlang, von der unteren Kante (%1) bis zur Mittellinie: Was sagt es?</translation>
+        <source>Below %1: what does the tape say along the mould, from the row&apos;s lower edge to the centreline?</source>
+        <translation>Unter %1: Was sagt das Maßband am Mall entlang, von der unteren Kante der Reihe bis zur Mittellinie?</translation>
     </message>
     <message>
         <source>station %1: the plan leaves %2</source>

@@ -120,9 +120,10 @@ bool GirthPanel::ask(const std::shared_ptr<const Boat>& boat, const core::Strip&
     m_side = strip.side == core::Side::Port ? core::ReadSide::Port : core::ReadSide::Starboard;
     m_places = std::move(places);
     m_at = 0;
-    m_head->setText(Wording::tr("The tape along the mould, from the lower edge of %1 to the centreline: what "
-                                "does it say?")
-                        .arg(rowText(strip)));
+    m_head->setText(
+        Wording::tr("Below %1: what does the tape say along the mould, from the row's lower edge to "
+                    "the centreline?")
+            .arg(rowText(strip)));
     say(QString());
     m_field->clear();
     refill();

@@ -1,5 +1,6 @@
 #include "ui/window/run_window.hpp"
 
+#include "ui/map2d/planking_map.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/offsets_grid.hpp"
 #include "ui/panels/table_tools.hpp"
@@ -21,6 +22,7 @@
 #include <QScreen>
 #include <QSurfaceFormat>
 #include <QTimer>
+#include <QToolButton>
 
 #include <spdlog/spdlog.h>
 
@@ -102,6 +104,13 @@ private:
         }
         if (bench == "findings")
             m_window.planking()->nextFinding();
+        if (bench == "tape") {
+            m_window.planking()->measure(true);
+            const core::TrimmedSurface& laid = m_window.boat()->hull.laid;
+            for (const double part : {0.7, -0.4})
+                Q_EMIT m_window.planking()->map()->touched(
+                    {laid.halfGirthMaxX + part * 1000.0, part * laid.halfGirthMax});
+        }
         if (bench == "keys")
             m_window.keys()->turn();
         if (bench == "controls" || bench == "compare")
@@ -117,6 +126,8 @@ private:
                 m_window.planking()->select(m_window.planking()->inHand());
             m_window.enterShop();
             m_window.shop()->setNight(bench == "shop-night");
+            if (bench == "shop-girth")
+                m_window.shop()->girthTarget()->click();
         }
         m_loaded = true;
         // where nothing is drawn in space no frame will be reported
