@@ -242,6 +242,27 @@ StripStock readStrips(TableView& file, Reading& reading) {
     return strips;
 }
 
+/// What can't be asked for of a hull with a knuckle. @source core/planking/knuckle_rows, which refuses the
+/// same
+void checkKnuckled(TableView& view, const Planking& planking, Reading& reading) {
+    const auto refuse = [&](const std::string& key, const std::string& found, const std::string& would) {
+        reading.messages.error(
+            view.lineOfKey(key), view.keyOf(key), found + " on a hull with a knuckle", would);
+    };
+    if (planking.start.kind != StartLine::Kind::Knuckle)
+        refuse("start",
+               "a start line that rows would have to be bent from sharply over the knuckle,",
+               "start = { line = \"knuckle\" }, or no start, which is the same");
+    if (!planking.accents.empty())
+        refuse("accents", "accent rows", "no accents: rows start at the knuckle, which stays where it is");
+    if (planking.closing == ClosingMethod::SplitBottom)
+        refuse(
+            "closing",
+            "a split bottom",
+            "\"both-sides\", \"run-over\" or \"herringbone\": the bottom is planked by itself already, from "
+            "the knuckle in");
+}
+
 Planking readPlanking(TableView& file, const StripStock& strips, bool knuckled, Reading& reading) {
     Planking planking;
     if (knuckled)
@@ -265,6 +286,8 @@ Planking readPlanking(TableView& file, const StripStock& strips, bool knuckled, 
     readLimits(*view, strips, planking, reading);
     readEnds(*view, planking);
     readClosing(*view, planking, reading);
+    if (knuckled)
+        checkKnuckled(*view, planking, reading);
     view->reportUnknown();
     return planking;
 }

@@ -49,9 +49,9 @@ LoftedSection::Place LoftedSection::place(double v) const {
     return {v, p.y(), p.z()};
 }
 
-std::optional<CellLoft> LoftedSection::sheer(const Reading& reading) const {
+std::optional<CellLoft> LoftedSection::onGivenLine(double v, const Reading& reading) const {
     CellLoft loft;
-    loft.lofted = reading.value(place(0.0));
+    loft.lofted = reading.value(place(v));
     loft.off = loft.normal = reading.given ? *reading.given - loft.lofted : 0.0;
     return loft;
 }
@@ -67,9 +67,16 @@ std::optional<CellLoft> LoftedSection::at(const Station& station, const GridLine
     case Kind::KeelBreadth:
         return std::nullopt;
     case Kind::SheerHeight:
-        return sheer(height);
+        return onGivenLine(0.0, height);
     case Kind::SheerBreadth:
-        return sheer(breadth);
+        return onGivenLine(0.0, breadth);
+    case Kind::KnuckleHeight:
+    case Kind::KnuckleBreadth: {
+        const auto corner = m_hull.drawn.surface.crease();
+        if (!corner || p == nullptr)
+            return std::nullopt;
+        return onGivenLine(*corner, line.kind == Kind::KnuckleHeight ? height : breadth);
+    }
     case Kind::KeelHeight:
         reading = height;
         reading.level = p != nullptr && !p->printedHalfBreadth.empty() ? p->halfBreadth : m_siding;

@@ -13,7 +13,8 @@ namespace sheerlay::core {
 struct CellLoft {
     double lofted = 0.0; ///< mm, of the cell's own kind: a half-breadth, a height or a distance
     double off = 0.0;    ///< mm, the cell's number less `lofted`; 0 of a blank cell
-    double normal = 0.0; ///< mm, how far the point stands off the section, + outside; at the sheer as `off`
+    double normal =
+        0.0; ///< mm, how far the point stands off the section, + outside; at sheer and knuckle as `off`
 };
 
 /// One section of the hull as the table draws it, to read offsets off.
@@ -36,7 +37,7 @@ private:
     struct Reading;
 
     [[nodiscard]] Place place(double v) const;
-    [[nodiscard]] std::optional<CellLoft> sheer(const Reading& reading) const;
+    [[nodiscard]] std::optional<CellLoft> onGivenLine(double v, const Reading& reading) const;
 
     const LoftedHull& m_hull;
     double m_x = 0.0, m_siding = 0.0;

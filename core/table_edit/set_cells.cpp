@@ -114,6 +114,8 @@ private:
             return &station.sheer;
         if (station.keel && there == &*station.keel)
             return &*station.keel;
+        if (station.knuckle && there == &*station.knuckle)
+            return &*station.knuckle;
         return &station.points[static_cast<std::size_t>(there - station.points.data())];
     }
 
@@ -157,6 +159,12 @@ private:
             return;
         case Kind::KeelBreadth:
             refuse(entry, "a keel half-breadth where there is no keel height", "the keel height first");
+            return;
+        case Kind::KnuckleHeight:
+        case Kind::KnuckleBreadth:
+            refuse(entry,
+                   "one number of a knuckle where this station has none",
+                   "a knuckle with both its numbers in the file's text");
             return;
         case Kind::PointHeight:
             remember(entry, line).height = read;
@@ -209,6 +217,13 @@ private:
         case Kind::SheerHeight:
         case Kind::SheerBreadth:
             refuse(entry, "nothing given", "a length: every station has its sheer");
+            return;
+        case Kind::KnuckleHeight:
+        case Kind::KnuckleBreadth:
+            if (station.knuckle)
+                refuse(entry,
+                       "nothing given",
+                       "a length; that there is no knuckle here is said in the file's text");
             return;
         case Kind::KeelHeight:
             station.keel.reset();

@@ -101,6 +101,9 @@ private:
                 : std::nullopt;
         if (!lofted)
             return;
+        const double stem = m_hull.drawn.trims.siding.at(m_station.x + m_hull.xShift);
+        if (line.kind == Kind::Waterline && *lofted <= stem)
+            return; // it has run past the stem there
         if (line.kind == Kind::Diagonal) {
             DiagonalReading reading = *line.diagonal;
             print(*lofted, m_project, reading.distance, reading.printedDistance);

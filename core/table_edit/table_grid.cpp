@@ -95,6 +95,10 @@ std::vector<GridLine> gridLines(const HullTable& table) {
                                 {Kind::KeelHeight, 0.0, "", 0},
                                 {Kind::SheerBreadth, 0.0, "", 0},
                                 {Kind::KeelBreadth, 0.0, "", 0}};
+    if (table.knuckled()) {
+        lines.push_back({Kind::KnuckleHeight, 0.0, "", 0});
+        lines.push_back({Kind::KnuckleBreadth, 0.0, "", 0});
+    }
     for (GridLine line : listedLines(table)) {
         lines.push_back(line);
         if (line.kind == Kind::PointHeight) {
@@ -136,6 +140,9 @@ const TablePoint* pointOf(const Station& station, const GridLine& line) {
     case Kind::KeelHeight:
     case Kind::KeelBreadth:
         return station.keel ? &*station.keel : nullptr;
+    case Kind::KnuckleHeight:
+    case Kind::KnuckleBreadth:
+        return station.knuckle ? &*station.knuckle : nullptr;
     default:
         break;
     }
@@ -147,8 +154,8 @@ const TablePoint* pointOf(const Station& station, const GridLine& line) {
 }
 
 bool givesHeight(const GridLine& line) {
-    return line.kind == Kind::SheerHeight || line.kind == Kind::KeelHeight || line.kind == Kind::Buttock ||
-           line.kind == Kind::PointHeight;
+    return line.kind == Kind::SheerHeight || line.kind == Kind::KnuckleHeight ||
+           line.kind == Kind::KeelHeight || line.kind == Kind::Buttock || line.kind == Kind::PointHeight;
 }
 
 std::optional<double> cellValue(const Station& station, const GridLine& line) {
@@ -196,6 +203,10 @@ std::string lineName(const GridLine& line) {
         return "sheer height";
     case Kind::SheerBreadth:
         return "sheer half-breadth";
+    case Kind::KnuckleHeight:
+        return "knuckle height";
+    case Kind::KnuckleBreadth:
+        return "knuckle half-breadth";
     case Kind::KeelHeight:
         return "keel height";
     case Kind::KeelBreadth:

@@ -14,9 +14,11 @@ struct GridLine {
     enum class Kind {
         Place, ///< where the stations stand
         SheerHeight,
+        KnuckleHeight,
         Buttock,
         KeelHeight,
         SheerBreadth,
+        KnuckleBreadth,
         Waterline,
         KeelBreadth,
         Diagonal,
@@ -39,8 +41,9 @@ struct GridCell {
     friend auto operator<=>(const GridCell&, const GridCell&) = default;
 };
 
-/// Every line the table has: places; heights of sheer, buttocks (outermost first) and keel; half-breadths of
-/// sheer, waterlines (highest first) and keel; diagonals; single points.
+/// Every line the table has: places; heights of sheer, knuckle (where there is one), buttocks (outermost
+/// first) and keel; half-breadths of sheer, knuckle, waterlines (highest first) and keel; diagonals; single
+/// points.
 [[nodiscard]] std::vector<GridLine> gridLines(const HullTable& table);
 
 /// Whether two lines are one in the table, however each writes its level.

@@ -2676,6 +2676,14 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <translation>Halbbreite · Sprung</translation>
     </message>
     <message>
+        <source>Height · knuckle</source>
+        <translation>Höhe · Knick</translation>
+    </message>
+    <message>
+        <source>Half-breadth · knuckle</source>
+        <translation>Halbbreite · Knick</translation>
+    </message>
+    <message>
         <source>Height · keel</source>
         <translation>Höhe · Kiel</translation>
     </message>

@@ -83,6 +83,10 @@ QString lineLabel(const core::GridLine& line) {
         return Wording::tr("Height · sheer");
     case Kind::SheerBreadth:
         return Wording::tr("Half-breadth · sheer");
+    case Kind::KnuckleHeight:
+        return Wording::tr("Height · knuckle");
+    case Kind::KnuckleBreadth:
+        return Wording::tr("Half-breadth · knuckle");
     case Kind::KeelHeight:
         return Wording::tr("Height · keel");
     case Kind::KeelBreadth:

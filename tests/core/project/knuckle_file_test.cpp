@@ -4,6 +4,7 @@
 #include "tests/support/catch.hpp"
 
 #include <string>
+#include <tuple>
 
 using namespace sheerlay::core;
 
@@ -28,10 +29,6 @@ TEST_CASE("a knuckle is read, written back, and starts the rows where nothing el
     REQUIRE(again);
     CHECK(again->project.hull.stations[2].knuckle->height == 100);
     CHECK(again->project.planking.start.kind == StartLine::Kind::Knuckle);
-    const std::string fromSheer = "[planking]\nstart = { line = \"sheer\" }\n";
-    CHECK(parseProject(fileWith(good, good, fromSheer), "k.sheerlay")->project.planking.start.kind ==
-          StartLine::Kind::Sheer);
-
     const auto refused = [&](const std::string& first, const std::string& last, const std::string& more) {
         const auto bad = parseProject(fileWith(first, last, more), "k.sheerlay");
         return bad ? std::string() : bad.error().front().key + ": " + bad.error().front().found;
@@ -45,6 +42,20 @@ TEST_CASE("a knuckle is read, written back, and starts the rows where nothing el
     CHECK(refused(good, "knuckle = [" + good.substr(10, good.size() - 11) + "]\n", "")
               .find("hull.station[4].knuckle") != std::string::npos);
     CHECK(refused(good, "knuckle = \"chine\"\n", "").find("hull.station[4].knuckle") != std::string::npos);
+    // what rows from a knuckle can't do is said of the key that asks for it; the 30th line
+    for (const auto& [more, key, line] :
+         {std::tuple{"start = { line = \"sheer\" }", "planking.start: a start line", 30},
+          std::tuple{"accents = [{ girth = 200 }]", "planking.accents: accent rows", 30},
+          std::tuple{"closing = { method = \"split-bottom\" }", "planking.closing: a split bottom", 30}}) {
+        const auto bad =
+            parseProject(fileWith(good, good, std::string("[planking]\n") + more + "\n"), "k.sheerlay");
+        REQUIRE_FALSE(bad);
+        REQUIRE(bad.error().size() == 1);
+        const FileMessage& message = bad.error().front();
+        CHECK((message.key + ": " + message.found).starts_with(key));
+        CHECK(message.line == line);
+        CHECK_FALSE(message.would.empty());
+    }
     const std::string knuckleStart = "[planking]\nstart = { line = \"knuckle\" }\n";
     std::string smooth = fileWith("", "", knuckleStart);
     for (auto at = smooth.find(good); at != std::string::npos; at = smooth.find(good))

@@ -1,4 +1,5 @@
 #include "core/table_edit/cell_loft.hpp"
+#include "tests/support/chine_hull.hpp"
 #include "tests/support/planked.hpp"
 #include "tests/support/project_text.hpp"
 
@@ -125,4 +126,22 @@ TEST_CASE("numbers are printed as the table prints them") {
     table.stations[0].sheer.printedHeight = "1-0-0";
     table.roundedTo = 25.4 / 16;
     CHECK(textLike(101.7, "", table, Units::Millimetres) == "0-4-0");
+}
+
+TEST_CASE("a knuckle's cells are read on the hull's corner") {
+    const Project project = prismProject();
+    const LoftedHull hull = loft(project).value();
+    const LoftedSection section(hull, 900.0);
+    Station station = project.hull.stations[3];
+    const auto corner = prismSection(0)[1];
+    station.knuckle->height = corner.y() + 7;
+    station.knuckle->halfBreadth = corner.x() - 4;
+    const auto height = section.at(station, {Kind::KnuckleHeight});
+    const auto breadth = section.at(station, {Kind::KnuckleBreadth});
+    REQUIRE(height);
+    REQUIRE(breadth);
+    CHECK_THAT(height->off, WithinAbs(7, 0.05)); // planes are lofted so closely: knuckle_test
+    CHECK_THAT(breadth->off, WithinAbs(-4, 0.05));
+    station.knuckle.reset();
+    CHECK_FALSE(section.at(station, {Kind::KnuckleHeight}).has_value());
 }

@@ -1,5 +1,6 @@
 #include "core/project/project_writer.hpp"
 #include "core/table_edit/set_cells.hpp"
+#include "tests/support/chine_hull.hpp"
 #include "tests/support/project_text.hpp"
 
 #include <cmath>
@@ -173,4 +174,23 @@ TEST_CASE("a correction keeps the printed number beside it, in the file too, unt
     const auto sheer = setCells(table.project, table.lines, {{{1, 1}, "1-0-1", true}}).project;
     CHECK(sheer.hull.stations[1].sheer.replacedHeight == "1-0-0");
     CHECK(sheer.hull.stations[1].sheer.replacedHalfBreadth.empty());
+}
+
+TEST_CASE("a knuckle's numbers are set like any other, but neither put in nor taken out") {
+    const Project project = skiffProject();
+    const std::vector<GridLine> lines = gridLines(project.hull);
+    REQUIRE(lines[2].kind == Kind::KnuckleHeight);
+    const EditedTable edited = setCells(project, lines, {{{2, 4}, "6 in"}});
+    CHECK(edited.refused.empty());
+    CHECK_THAT(edited.project.hull.stations[4].knuckle->height, WithinAbs(152.4, same));
+    CHECK(edited.project.hull.stations[4].knuckle->halfBreadth ==
+          project.hull.stations[4].knuckle->halfBreadth);
+    const EditedTable cleared = setCells(project, lines, {{{2, 4}, ""}});
+    CHECK(cleared.project == project);
+    REQUIRE(cleared.refused.size() == 1);
+    CHECK(says(cleared.refused.front().would, "file's text"));
+    const EditedTable high = setCells(project, lines, {{{2, 4}, "3 ft"}});
+    CHECK(high.project == project);
+    REQUIRE(high.refused.size() == 1);
+    CHECK(says(high.refused.front().would, "below the sheer"));
 }

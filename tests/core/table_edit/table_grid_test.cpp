@@ -1,4 +1,5 @@
 #include "core/table_edit/table_grid.hpp"
+#include "tests/support/chine_hull.hpp"
 #include "tests/support/project_text.hpp"
 
 #include <algorithm>
@@ -83,4 +84,24 @@ TEST_CASE("a line is the same however it writes its level, and takes its place a
     std::rotate(lines.begin(), lines.begin() + 3, lines.end());
     sortLines(lines);
     CHECK(lines == inOrder);
+}
+
+TEST_CASE("a knuckle has its two lines, right below the sheer's") {
+    const Project project = skiffProject();
+    const std::vector<GridLine> lines = gridLines(project.hull);
+    const std::vector<std::string> all = names(lines);
+    CHECK(all[1] == "sheer height");
+    REQUIRE(all[2] == "knuckle height");
+    const auto breadth =
+        static_cast<std::size_t>(std::find(all.begin(), all.end(), "knuckle half-breadth") - all.begin());
+    REQUIRE(breadth < all.size());
+    CHECK(all[breadth - 1] == "sheer half-breadth");
+    const Station& station = project.hull.stations[4];
+    CHECK(cellValue(station, lines[2]).value() == station.knuckle->height);
+    CHECK(cellValue(station, lines[breadth]).value() == station.knuckle->halfBreadth);
+    CHECK(givesHeight(lines[2]));
+    CHECK_FALSE(givesHeight(lines[breadth]));
+    Station onStem = station;
+    onStem.knuckle.reset();
+    CHECK_FALSE(cellValue(onStem, lines[2]).has_value());
 }
