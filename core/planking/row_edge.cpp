@@ -79,12 +79,15 @@ RowEdge rowEdge(const RowColumns& columns,
         return end && (end->trim == Trim::BowPlane || end->trim == Trim::SternPlane);
     };
     if (!e.followsOnly) {
-        const auto landsOnKeel = [&](std::size_t i, int step) {
+        const auto turnsKeelCorner = [&](std::size_t i, int step, const std::optional<LineEnd>& other) {
+            if (!onTransom(other))
+                return false;
             const auto end = columns.lineEnd(line, i, step);
-            return end && end->trim == Trim::Centre;
+            return end && end->trim == Trim::Centre &&
+                   (columns.corner(Trim::Centre, step < 0, i, end->point).p - end->point.p).norm() > nearEnd;
         };
-        e.bowKeelCorner = onTransom(otherBow) && landsOnKeel(firstIn, -1);
-        e.sternKeelCorner = onTransom(otherStern) && landsOnKeel(lastIn, +1);
+        e.bowKeelCorner = turnsKeelCorner(firstIn, -1, otherBow);
+        e.sternKeelCorner = turnsKeelCorner(lastIn, +1, otherStern);
     }
     const auto follows = [&](std::size_t i) {
         if (columns.in(line, i))
@@ -102,9 +105,10 @@ RowEdge rowEdge(const RowColumns& columns,
     };
     // the edge ends on the sheer, the other one on stem or transom, or the one on the keel and the other on a
     // transom: the end of sheer or keel line lies between
-    const auto missesCorner = [&](const LineEnd& end, const std::optional<LineEnd>& other) {
-        return (end.trim == Trim::Sheer && (onTransom(other) || (other && other->trim == Trim::Centre))) ||
-               (end.trim == Trim::Centre && onTransom(other));
+    const auto missesCorner = [](const LineEnd& end, const std::optional<LineEnd>& other, bool keelCorner) {
+        return (end.trim == Trim::Sheer && other && other->trim != Trim::Sheer &&
+                other->trim != Trim::None) ||
+               (end.trim == Trim::Centre && keelCorner);
     };
     bool started = false;
     std::vector<double> kinks; // columns where the edge turns into a trim
@@ -114,7 +118,7 @@ RowEdge rowEdge(const RowColumns& columns,
         if (columns.in(line, i)) {
             if ((i == firstIn || !columns.in(line, i - 1)) && !(i == c0 && columns.partedAt(i, -1))) {
                 if (const auto end = columns.lineEnd(line, i, -1)) {
-                    if (!started && missesCorner(*end, otherBow)) {
+                    if (!started && missesCorner(*end, otherBow, e.bowKeelCorner)) {
                         kinks.push_back(end->point.column);
                         e.turnsCorner |= end->trim == Trim::Sheer;
                         append(columns, e.points, columns.corner(end->trim, true, i, end->point), true);
@@ -128,7 +132,7 @@ RowEdge rowEdge(const RowColumns& columns,
             if ((i == lastIn || !columns.in(line, i + 1)) && !(i == c1 && columns.partedAt(i, +1))) {
                 if (const auto end = columns.lineEnd(line, i, +1)) {
                     append(columns, e.points, end->point, true);
-                    if (i == c1 && missesCorner(*end, otherStern)) {
+                    if (i == c1 && missesCorner(*end, otherStern, e.sternKeelCorner)) {
                         kinks.push_back(end->point.column);
                         e.turnsCorner |= end->trim == Trim::Sheer;
                         append(columns, e.points, columns.corner(end->trim, false, i, end->point), true);
