@@ -47,12 +47,10 @@ plankAsLaid(const Project& project, const LoftedHull& hull, const PlankingWatch&
         return result;
     result.laid = whatWasLaid(project.journal, project, hull, result.plan);
     if (!result.laid) {
-        caution(
-            result.plan,
-            "journal-not-used",
-            say("None of the journal's readings fits this plan, so nothing was planned anew: their rows are "
-                "not below the start and above the last plank, do not pass the stations given, or the girths "
-                "are further off than strips and moulds can be. Look at rows, stations and the tape."));
+        const auto told =
+            tellUnused(unusedReadings(project.journal, hull, result.plan), hull, stationNames(project, hull));
+        result.plan.findings.insert(result.plan.findings.end(), told.begin(), told.end());
+        result.plan.findings = heaviestFirst(std::move(result.plan.findings));
         return result;
     }
     auto anew = replan(project,

@@ -175,17 +175,59 @@ std::string leftOutText(const LeftOutReading& reading, const Stations& stations)
         planned);
 }
 
+Finding finding(Level level, const char* code, std::optional<double> x, std::string text) {
+    return {level, code, std::nullopt, x, std::move(text)};
+}
+
+std::vector<Finding> tellLeftOut(const std::vector<LeftOutReading>& readings, const Stations& stations) {
+    std::vector<Finding> findings;
+    for (const LeftOutReading& reading : readings)
+        findings.push_back(
+            finding(Level::Caution, "journal-left-out", reading.x, leftOutText(reading, stations)));
+    return findings;
+}
+
+std::string bareMouldsText(const BareMoulds& bare) {
+    const std::string read =
+        bare.stations == 1 ? say("read {} time", bare.stations) : say("read {} times", bare.stations);
+    constexpr double asLofted = 1.0; // mm, what a tape is read to
+    const std::string how = std::abs(bare.excess) < asLofted
+                                ? say("it is as lofted to within a millimetre on the average")
+                                : say(bare.excess > 0 ? sayable("it is {} more than lofted on the average")
+                                                      : sayable("it is {} less than lofted on the average"),
+                                      bothUnits(std::abs(bare.excess)));
+    return say("Girth on the bare moulds, {}: {}. This counts from the first row that is read on; until then "
+               "nothing is planned anew.",
+               read,
+               how);
+}
+
 } // namespace
+
+std::vector<Finding>
+tellUnused(const UnusedReadings& readings, const LoftedHull& hull, const std::vector<std::string>& names) {
+    std::vector<Finding> findings = tellLeftOut(readings.leftOut, Stations(hull, names));
+    if (readings.bareMoulds)
+        findings.push_back(
+            finding(Level::Note, "journal-bare-moulds", std::nullopt, bareMouldsText(*readings.bareMoulds)));
+    else
+        findings.push_back(finding(
+            Level::Caution,
+            "journal-not-used",
+            std::nullopt,
+            say("None of the journal's readings fits this plan, so nothing was planned anew: their rows are "
+                "not below the start and above the last plank, do not pass the stations given, or the girths "
+                "are further off than strips and moulds can be. Look at rows, stations and the tape.")));
+    return findings;
+}
 
 std::vector<Finding>
 tellWhatWasLaid(const WhatWasLaid& laid, const LoftedHull& hull, const std::vector<std::string>& names) {
     const Stations stations(hull, names);
-    std::vector<Finding> findings;
+    std::vector<Finding> findings = tellLeftOut(laid.leftOut, stations);
     const auto tell = [&](Level level, const char* code, double x, std::string text) {
-        findings.push_back({level, code, std::nullopt, x, std::move(text)});
+        findings.push_back(finding(level, code, x, std::move(text)));
     };
-    for (const LeftOutReading& reading : laid.leftOut)
-        tell(Level::Caution, "journal-left-out", reading.x, leftOutText(reading, stations));
     tell(Level::Note, "journal-edge", laid.x, edgeText(laid, stations));
     tell(Level::Note, "journal-cover-width", laid.x, coverText(laid));
     if (laid.lastPlank)

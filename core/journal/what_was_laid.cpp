@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numeric>
 
 namespace sheerlay::core {
 
@@ -233,6 +234,18 @@ std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
     if (const auto reach = reachOf(plan, row + 1))
         laid.correctionReach = {reach->from + correctionFade, reach->to - correctionFade};
     return laid;
+}
+
+UnusedReadings unusedReadings(const Journal& journal, const LoftedHull& hull, const Plan& plan) {
+    const Comparison comparison(journal, hull, plan);
+    UnusedReadings readings{comparison.leftOut(), std::nullopt};
+    if (const auto bare = comparison.rounds().find(0); bare != comparison.rounds().end()) {
+        const std::vector<double> offsets = offsetsOf(bare->second);
+        const double mean =
+            std::accumulate(offsets.begin(), offsets.end(), 0.0) / static_cast<double>(offsets.size());
+        readings.bareMoulds = {offsets.size(), -mean};
+    }
+    return readings;
 }
 
 void forecastFrom(const Plan& anew, const LoftedHull& hull, WhatWasLaid& laid) {

@@ -58,6 +58,21 @@ constexpr double correctionFade = 609.6;
                                                      const Plan& plan,
                                                      const WidthPrior& prior = {});
 
+/// Girths read on the bare moulds, before any strip lay on them.
+struct BareMoulds {
+    std::size_t stations = 0;
+    double excess = 0.0; ///< mm, mean: + longer than lofted
+};
+
+/// The journal's readings where whatWasLaid() can use none of a row below the start.
+struct UnusedReadings {
+    std::vector<LeftOutReading> leftOut;
+    std::optional<BareMoulds> bareMoulds; ///< kept for the first row that is read
+};
+
+/// The same comparison as whatWasLaid()'s.
+[[nodiscard]] UnusedReadings unusedReadings(const Journal& journal, const LoftedHull& hull, const Plan& plan);
+
 /// Forecasts the last plank anew where the rows still to lay have other tapers than they were planned with,
 /// which move it by themselves.
 /// @param anew  planned from the edge and the cover width of `laid`
@@ -69,5 +84,11 @@ void forecastFrom(const Plan& anew, const LoftedHull& hull, WhatWasLaid& laid);
 /// @param stations  names in the order of hull.stationX
 [[nodiscard]] std::vector<Finding>
 tellWhatWasLaid(const WhatWasLaid& laid, const LoftedHull& hull, const std::vector<std::string>& stations);
+
+/// Why nothing was planned anew, one finding each: every reading that was left out ("journal-left-out"), and
+/// that the bare moulds alone were read ("journal-bare-moulds") or nothing of use at all
+/// ("journal-not-used").
+[[nodiscard]] std::vector<Finding>
+tellUnused(const UnusedReadings& readings, const LoftedHull& hull, const std::vector<std::string>& stations);
 
 } // namespace sheerlay::core

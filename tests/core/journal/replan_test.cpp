@@ -213,9 +213,19 @@ TEST_CASE("readings that can't be this boat's change nothing, and that is said")
                              planned(10, {{-500, 300}, {9000, 300}})}) {
         CHECK_FALSE(boat.laid.has_value());
         CHECK(has(boat.plan, "journal-not-used"));
+        CHECK(has(boat.plan, "journal-left-out")); // each by its row and station
         CHECK(boat.plan.lastRow == c.plan.lastRow);
         CHECK(starboard(boat.plan, 10).length == starboard(c.plan, 10).length);
     }
+    // before any strip lies, the bare moulds are no mistake
+    const auto girth = plannedGirthLeft(c.plan, c.hull, 0, 2438);
+    REQUIRE(girth);
+    const auto bare = planned(0, {{2438, girth->left + 5}});
+    CHECK_FALSE(has(bare.plan, "journal-not-used"));
+    CHECK(std::ranges::count_if(bare.plan.findings, [](const Finding& f) {
+              return f.code == "journal-bare-moulds" && f.level == Level::Note &&
+                     f.text.find("5 mm (3/16\") more than lofted") != std::string::npos;
+          }) == 1);
     Project p = c.project;
     p.journal.laid.push_back({"S99", "2026-02-03", "", 412});
     const Plan unknown = plankAsLaid(p, c.hull).value().plan;
