@@ -175,6 +175,15 @@ std::string leftOutText(const LeftOutReading& reading, const Stations& stations)
         planned);
 }
 
+std::string apartText(const ReadingsApart& place, const Stations& stations) {
+    return say("Below row {} {} and {} were read at {}; their mean is used. Read both sides there once more: "
+               "if they really differ, look whether the moulds stand square and level.",
+               place.row,
+               bothUnits(place.least),
+               bothUnits(place.most),
+               stations.nearest(place.x));
+}
+
 Finding finding(Level level, const char* code, std::optional<double> x, std::string text) {
     return {level, code, std::nullopt, x, std::move(text)};
 }
@@ -228,6 +237,8 @@ tellWhatWasLaid(const WhatWasLaid& laid, const LoftedHull& hull, const std::vect
     const auto tell = [&](Level level, const char* code, double x, std::string text) {
         findings.push_back(finding(level, code, x, std::move(text)));
     };
+    for (const ReadingsApart& place : laid.apart)
+        tell(Level::Caution, "journal-readings-apart", place.x, apartText(place, stations));
     tell(Level::Note, "journal-edge", laid.x, edgeText(laid, stations));
     tell(Level::Note, "journal-cover-width", laid.x, coverText(laid));
     if (laid.lastPlank)

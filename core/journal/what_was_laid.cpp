@@ -11,6 +11,7 @@ namespace {
 
 constexpr double sameStation = 1.0; // mm
 constexpr double driftPerRow = 0.5; // mm, five times what strips usually cover more or less
+constexpr double apartFrom = 3.0;   // mm, and at least four spreads of a difference: no tape is read so ill
 constexpr double slip = 0.5;        // of a strip: what a misread tape is off by, or more (judged)
 
 /// A reading beside what the plan says.
@@ -57,6 +58,24 @@ public:
 
     [[nodiscard]] const std::map<int, Round>& rounds() const noexcept { return m_rounds; }
     [[nodiscard]] const std::vector<LeftOutReading>& leftOut() const noexcept { return m_leftOut; }
+
+    [[nodiscard]] std::vector<ReadingsApart> apart() const {
+        std::vector<ReadingsApart> list;
+        for (const auto& [row, round] : m_rounds) {
+            std::vector<Compared> byPlace = round;
+            std::ranges::stable_sort(byPlace, {}, &Compared::x);
+            for (auto from = byPlace.begin(); from != byPlace.end();) {
+                const auto to = std::find_if(
+                    from, byPlace.end(), [&](const Compared& c) { return c.x - from->x > sameStation; });
+                const auto [least, most] =
+                    std::ranges::minmax(std::ranges::subrange(from, to), {}, &Compared::read);
+                if (most.read - least.read > std::max(apartFrom, 4 * std::hypot(least.sd, most.sd)))
+                    list.push_back({row, from->x, least.read, most.read});
+                from = to;
+            }
+        }
+        return list;
+    }
 
     /// mm, how much longer the bare mould was read there than lofted.
     [[nodiscard]] std::optional<double> mouldExcess(double x) const {
@@ -217,6 +236,7 @@ std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
     laid.excess = width.meanOf(1, row);
     laid.ahead = width.meanOf(row + 1, rows);
     laid.leftOut = comparison.leftOut();
+    laid.apart = comparison.apart();
     if (!planned || planned->lastRow < row)
         return laid;
 

@@ -26,6 +26,14 @@ struct LeftOutReading {
     int since = 0;        ///< the row read before, where `planned` goes by it; 0: by the plan
 };
 
+/// Readings of one row at one station, of the two sides or of one twice, that lie further apart than a tape
+/// is read to. Their mean is used.
+struct ReadingsApart {
+    int row = 0;
+    double x = 0.0;                 ///< mm from the bow
+    double least = 0.0, most = 0.0; ///< mm
+};
+
 /// What the journal says about the boat on the moulds.
 struct WhatWasLaid {
     int row = 0;              ///< the lowest row that was read
@@ -43,6 +51,7 @@ struct WhatWasLaid {
     Correction correction;
     Reach correctionReach; ///< mm from the bow: where strips are narrowed in full; they fade beyond
     std::vector<LeftOutReading> leftOut;
+    std::vector<ReadingsApart> apart;
 };
 
 /// Over how far a narrowing fades to nothing at a strip's ends, mm (2 ft): adds at most 0.004 /m of edge
@@ -80,7 +89,8 @@ void forecastFrom(const Plan& anew, const LoftedHull& hull, WhatWasLaid& laid);
 
 /// The same in whole sentences, one finding each: what was read ("journal-edge"), how wide the strips really
 /// cover ("journal-cover-width"), where the last plank comes and the one thing to do, if any
-/// ("journal-last-plank"), and readings that were left out ("journal-left-out").
+/// ("journal-last-plank"), readings that were left out ("journal-left-out"), and two of one place that
+/// disagree ("journal-readings-apart").
 /// @param stations  names in the order of hull.stationX
 [[nodiscard]] std::vector<Finding>
 tellWhatWasLaid(const WhatWasLaid& laid, const LoftedHull& hull, const std::vector<std::string>& stations);

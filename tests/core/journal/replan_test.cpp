@@ -255,6 +255,34 @@ TEST_CASE("one reading far off is left out, and the others are believed") {
     CHECK_THAT(boat.laid->offset.value, WithinAbs(1.0, 0.3));
 }
 
+TEST_CASE("two readings of one place that disagree are told, and their mean is used") {
+    const Canoe& c = canoe();
+    const auto boat = [&](double difference) {
+        Project p = c.project;
+        RowReading reading;
+        reading.row = 20;
+        for (const double x : c.hull.stationX)
+            if (const auto girth = plannedGirthLeft(c.plan, c.hull, 20, x))
+                for (const double side : {-0.5, 0.5}) {
+                    GirthLeft left;
+                    left.x = x - c.hull.xShift;
+                    left.girth = girth->left + (x == c.hull.stationX[8] ? side * difference : 0.0);
+                    reading.girthLeft.push_back(left);
+                }
+        p.journal.readings.push_back(reading);
+        return plankAsLaid(p, c.hull).value();
+    };
+    const PlanAsLaid alike = boat(2.0), apart = boat(8.0);
+    REQUIRE(alike.laid);
+    REQUIRE(apart.laid);
+    CHECK(alike.laid->apart.empty());
+    REQUIRE(apart.laid->apart.size() == 1);
+    CHECK(apart.laid->apart.front().x == c.hull.stationX[8]);
+    CHECK_THAT(apart.laid->apart.front().most - apart.laid->apart.front().least, WithinAbs(8.0, 1e-9));
+    CHECK_THAT(apart.laid->offset.value, WithinAbs(0.0, 0.1));
+    CHECK(std::ranges::count(apart.plan.findings, "journal-readings-apart", &Finding::code) == 1);
+}
+
 TEST_CASE("an accent row keeps its width when the rows below a measured edge are tapered anew") {
     Project p = taperedCanoe();
     Accent accent;
