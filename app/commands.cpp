@@ -220,7 +220,11 @@ int plan(const Request& request, const Console& console) {
             console.out << core::startTableText(
                 core::compareStarts(project, hull, lines, limit), plan.start, limit, project.units);
         }
-        if (request.taperTrade) {
+        if (request.taperTrade && plan.start.kind == core::StartLine::Kind::Knuckle) {
+            console.out
+                << "Limits are not weighed where rows start at a knuckle: sides and bottom have tapers "
+                   "of their own.\n";
+        } else if (request.taperTrade) {
             progress(console, "Weighing tapers");
             console.out << core::tradeText(
                 core::taperTrade(project, hull, plan), plan.edgeBendLimit, project.units);

@@ -121,10 +121,16 @@ void rolling(const Project& project, Plan& plan) {
              bothUnits(free))});
 }
 
+/// The rows start at a knuckle: no advice to move the start can be followed.
+bool fixedStart(const Plan& plan) {
+    return plan.start.kind == StartLine::Kind::Knuckle;
+}
+
 /// @param move  mm toward the keel that would do away with thin pieces
 void smallPieces(Plan& plan, const std::optional<double>& move) {
     const std::string remedy =
-        !move ? say("lower the sheer by as much there, or try another start")
+        fixedStart(plan) ? say("lower the sheer by as much there, or try another cover width")
+        : !move          ? say("lower the sheer by as much there, or try another start")
         : *move > 0
             ? say("with the start line {} nearer the keel no piece would be so thin", bothUnits(*move))
             : say("with the start line {} nearer the sheer no piece would be so thin", bothUnits(-*move));
@@ -174,16 +180,22 @@ void shutter(Plan& plan) {
              thin ? "shutter-sliver" : "shutter",
              s.id,
              s.samples[s.samples.size() / 2].x,
-             thin ? say("The shutter ({}) comes out about {} wide, give or take {}; so thin a plank can't be "
-                        "fitted well: shift the start line or the cover width a little.",
-                        name,
-                        bothUnits(wide),
-                        real)
-                  : say("The shutter ({}) comes out about {} wide, give or take {}; measure before cutting "
-                        "it.",
-                        name,
-                        bothUnits(wide),
-                        real)});
+             !thin ? say("The shutter ({}) comes out about {} wide, give or take {}; measure before cutting "
+                         "it.",
+                         name,
+                         bothUnits(wide),
+                         real)
+             : fixedStart(plan)
+                 ? say("The shutter ({}) comes out about {} wide, give or take {}; so thin a plank can't be "
+                       "fitted well: change the cover width a little.",
+                       name,
+                       bothUnits(wide),
+                       real)
+                 : say("The shutter ({}) comes out about {} wide, give or take {}; so thin a plank can't be "
+                       "fitted well: shift the start line or the cover width a little.",
+                       name,
+                       bothUnits(wide),
+                       real)});
     }
 }
 
@@ -193,16 +205,21 @@ void coverageFinding(Plan& plan) {
         }))
         return; // where and why is told already
     const double missing = plan.coverage.hullArea - plan.coverage.stripsArea;
+    const std::string covered = numberText(100 * plan.coverage.stripsArea / plan.coverage.hullArea, 1);
     if (std::abs(missing) > 0.001 * plan.coverage.hullArea)
-        plan.findings.push_back(
-            {missing > 0 ? Level::Stop : Level::Caution,
-             "uncovered",
-             std::nullopt,
-             std::nullopt,
-             say("The rows cover {} percent of the hull: parts of it can't be reached by rows parallel to "
-                 "this "
-                 "start line. Choose another start.",
-                 numberText(100 * plan.coverage.stripsArea / plan.coverage.hullArea, 1))});
+        plan.findings.push_back({missing > 0 ? Level::Stop : Level::Caution,
+                                 "uncovered",
+                                 std::nullopt,
+                                 std::nullopt,
+                                 fixedStart(plan) ? say("The rows cover {} percent of the hull: parts of it "
+                                                        "can't be reached by rows parallel to "
+                                                        "the knuckle. Look at its numbers.",
+                                                        covered)
+                                                  : say("The rows cover {} percent of the hull: parts of it "
+                                                        "can't be reached by rows parallel to "
+                                                        "this "
+                                                        "start line. Choose another start.",
+                                                        covered)});
 }
 
 void closing(Plan& plan) {
@@ -329,10 +346,15 @@ void tellNoTapers(const std::string& where, const std::string& why, Plan& plan) 
                              "taper-not-found",
                              std::nullopt,
                              std::nullopt,
-                             say("No tapers were found for the rows {} the start: {}. They are laid at full "
-                                 "width; start lower, or allow a tighter bend.",
-                                 where,
-                                 why)});
+                             fixedStart(plan)
+                                 ? say("No tapers were found for the rows {} the start: {}. They are laid at "
+                                       "full width; allow a tighter bend.",
+                                       where,
+                                       why)
+                                 : say("No tapers were found for the rows {} the start: {}. They are laid at "
+                                       "full width; start lower, or allow a tighter bend.",
+                                       where,
+                                       why)});
 }
 
 void tellSplit(const std::optional<SplitChoice>& split, Plan& plan) {

@@ -15,7 +15,7 @@ struct FileMessage {
     friend bool operator==(const FileMessage&, const FileMessage&) = default;
 };
 
-/// `FILE:LINE: KEY: what was found; what would do`
+/// `FILE:LINE: KEY: what was found; what would do`; without :LINE where none can be named
 [[nodiscard]] std::string toText(const FileMessage& message);
 
 } // namespace sheerlay::core

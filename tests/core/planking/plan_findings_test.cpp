@@ -1,6 +1,7 @@
 #include "core/planking/plan_findings.hpp"
 #include "core/planking/planking.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/chine_hull.hpp"
 #include "tests/support/planked.hpp"
 
 #include <algorithm>
@@ -104,6 +105,25 @@ TEST_CASE("short pieces at the sheer and a last plank too thin to fit are told")
     REQUIRE(told != nullptr);
     CHECK(told->level == Level::Caution);
     CHECK(told->text.find("on starboard alone") != std::string::npos);
+    CHECK(told->text.find("shift the start line") != std::string::npos);
+}
+
+TEST_CASE("where a knuckle fixes the start, no finding advises to move it") {
+    Project p = skiffProject();
+    p.planking.closing = ClosingMethod::RunOver;
+    const LoftedHull hull = loft(p).value();
+    const Finding* told = nullptr;
+    Plan plan;
+    for (p.strips.coverWidth = 15.5; !told && p.strips.coverWidth < 18; p.strips.coverWidth += 0.1) {
+        plan = plank(p, hull).value();
+        told = find(plan, "shutter-sliver");
+    }
+    REQUIRE(told != nullptr);
+    CHECK(told->text.find("change the cover width") != std::string::npos);
+    for (const Finding& f : plan.findings) {
+        CHECK(f.text.find("start line") == std::string::npos);
+        CHECK(f.text.find("another start") == std::string::npos);
+    }
 }
 
 TEST_CASE("a start bent harder than the limit is told with the row from which tapers keep it") {
