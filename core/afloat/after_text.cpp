@@ -139,7 +139,7 @@ std::string largestLoadText(double kilograms, Units units) {
 std::string areaText(double squareMillimetres, Units units) {
     const double squareM = squareMillimetres / 1e6;
     return units == Units::Inches ? numberText(squareM / squareMPerSquareFoot, 0) + " sq ft"
-                                  : numberText(squareM, 1) + " m2";
+                                  : numberText(squareM, 1) + " m\u00B2";
 }
 
 std::string toText(const AfterPlanking& after, Units units) {

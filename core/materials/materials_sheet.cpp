@@ -33,6 +33,14 @@ std::string money(const std::optional<double>& value) {
     return value ? numberText(*value, 2) : "";
 }
 
+/// Of one of its unit; what is counted in fluid ounces is sold by the gallon.
+std::string priceText(const Material& m) {
+    constexpr double ouncesPerGallon = 128.0;
+    if (m.price && m.unit == "fl oz")
+        return money(*m.price * ouncesPerGallon) + "/gal";
+    return money(m.price);
+}
+
 /// What of a sum is still open; empty where nothing is.
 std::string openText(const MaterialSum& sum) {
     return sum.unpriced == 0   ? ""
@@ -60,7 +68,7 @@ void lists(ListPages& pages, const std::vector<Material>& materials) {
         for (const Material& m : materials)
             if (m.shop == shop)
                 rows.push_back(
-                    {{heard(m.what), heard(m.size), amountText(m), money(m.price), money(m.cost)}, true});
+                    {{heard(m.what), heard(m.size), amountText(m), priceText(m), money(m.cost)}, true});
         if (rows.empty())
             continue;
         if (const MaterialSum sum = sumOf(materials, shop); sum.priced > 0)

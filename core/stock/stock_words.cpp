@@ -30,7 +30,8 @@ constexpr std::array woodsSaid{sayable("western redcedar"),
                                sayable("black walnut")};
 
 std::string twoFigures(double value) {
-    return numberText(value, value < 9.95 ? 1 : 0);
+    const bool tiny = value > 0.0 && value < 0.095; // else what is there would print as nothing
+    return numberText(value, tiny ? 2 : value < 9.95 ? 1 : 0);
 }
 
 } // namespace

@@ -18,7 +18,7 @@ namespace sheerlay::core {
 /// A piece to mark out: whole quarters of an inch, or up to the next millimetre; never less than it is.
 [[nodiscard]] std::string pieceText(double millimetres, Units units);
 
-/// "8.5 kg (19 lb)" or the pounds first: a tenth below ten, whole above.
+/// "8.5 kg (19 lb)" or the pounds first: a tenth below ten, whole above, hundredths below a tenth.
 [[nodiscard]] std::string weightText(double kilograms, Units units);
 
 } // namespace sheerlay::core

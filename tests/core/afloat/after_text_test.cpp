@@ -47,7 +47,7 @@ TEST_CASE("figures are printed as far as they hold") {
     CHECK(litresText(3.785411784, Units::Inches) == "128 fl oz (3.8 L)");    // a US gallon
     CHECK(largestLoadText(463.9, Units::Millimetres) == "460 kg (1020 lb)"); // 1022.7 lb
     CHECK(largestLoadText(0.0, Units::Inches) == "0 lb (0 kg)");
-    CHECK(areaText(3.12e6, Units::Millimetres) == "3.1 m2");
+    CHECK(areaText(3.12e6, Units::Millimetres) == "3.1 m\u00B2");
     CHECK(areaText(100 * 0.09290304e6, Units::Inches) == "100 sq ft");
     CHECK(degreesText(-0.6) == "34 degrees");
 }

@@ -123,6 +123,10 @@ TEST_CASE("boards bring their cost; a list without prices has none") {
     const std::string page = test::wordsOf(materialsSheet(pipe.project, all, Units::Inches, PageSize::A4));
     CHECK_THAT(page, Catch::Matchers::Contains("What has a price costs 129.50"));
     CHECK_THAT(page, Catch::Matchers::Contains("have no price"));
+    pipe.project.prices.glue = 10.0; // a litre; a US gallon is 3.785411784 L
+    const auto priced = pipe.list(Units::Inches);
+    CHECK_THAT(test::wordsOf(materialsSheet(pipe.project, priced, Units::Inches, PageSize::A4)),
+               Catch::Matchers::Contains("37.85/gal"));
 }
 
 TEST_CASE("every key of [prices] reaches its goods, and units change no cost but by what is rounded up") {
