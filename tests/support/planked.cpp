@@ -27,6 +27,11 @@ core::Project projectAt(const std::string& path) {
     return read->project;
 }
 
+const Planked& plankedCanoe() {
+    static const Planked boat = planked(projectAt(SHEERLAY_REFERENCE "/formula_canoe.sheerlay"));
+    return boat;
+}
+
 core::LoftedHull exactHull(geometry::TensorSurface surface, geometry::Trims trims) {
     core::LoftedHull h;
     auto trimmed = core::trimSurface(std::move(surface), std::move(trims));

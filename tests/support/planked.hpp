@@ -22,6 +22,9 @@ struct Planked {
 
 [[nodiscard]] core::Project projectAt(const std::string& path);
 
+/// The reference canoe, planked once.
+[[nodiscard]] const Planked& plankedCanoe();
+
 /// A hull that was never lofted: an exact surface with trims, moulds and laid surface alike.
 [[nodiscard]] core::LoftedHull exactHull(geometry::TensorSurface surface, geometry::Trims trims);
 

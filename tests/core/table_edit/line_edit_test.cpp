@@ -12,13 +12,8 @@ using namespace sheerlay::test;
 
 namespace {
 
-const Planked& canoe() {
-    static const Planked boat = planked(projectAt(SHEERLAY_REFERENCE "/formula_canoe.sheerlay"));
-    return boat;
-}
-
 std::string refusal(GridLine::Kind kind, const std::string& level) {
-    const auto edited = insertLine(canoe().project, canoe().hull, kind, level);
+    const auto edited = insertLine(plankedCanoe().project, plankedCanoe().hull, kind, level);
     REQUIRE_FALSE(edited.has_value());
     return edited.error().found + "; " + edited.error().would;
 }
@@ -28,17 +23,18 @@ std::string refusal(GridLine::Kind kind, const std::string& level) {
 TEST_CASE("a new waterline or buttock lies on the loft, to half a unit, at every station it crosses") {
     for (const auto& [kind, level, millimetres] : {std::tuple{GridLine::Kind::Waterline, "0-5-0", 127.0},
                                                    std::tuple{GridLine::Kind::Buttock, "0-7-4", 190.5}}) {
-        const auto edited = insertLine(canoe().project, canoe().hull, kind, level);
+        const auto edited = insertLine(plankedCanoe().project, plankedCanoe().hull, kind, level);
         REQUIRE(edited.has_value());
         const auto lines = gridLines(edited->hull);
-        CHECK(lines.size() == gridLines(canoe().project.hull).size() + 1);
+        CHECK(lines.size() == gridLines(plankedCanoe().project.hull).size() + 1);
         const auto line = std::ranges::find_if(lines, [&, k = kind, mm = millimetres](const GridLine& l) {
             return l.kind == k && l.level == mm;
         });
         REQUIRE(line != lines.end());
         int given = 0;
         for (const Station& s : edited->hull.stations) {
-            const auto loft = LoftedSection(canoe().hull, s.x + canoe().hull.xShift).at(s, *line);
+            const auto loft =
+                LoftedSection(plankedCanoe().hull, s.x + plankedCanoe().hull.xShift).at(s, *line);
             CHECK((cellValue(s, *line).has_value() == loft.has_value()));
             if (!loft)
                 continue;
@@ -48,7 +44,7 @@ TEST_CASE("a new waterline or buttock lies on the loft, to half a unit, at every
         CHECK(given >= 9);
         const auto lofted = loft(*edited);
         REQUIRE(lofted.has_value());
-        CHECK_THAT(lofted->drawn.halfGirthMax, WithinAbs(canoe().hull.drawn.halfGirthMax, 0.5)); // mm
+        CHECK_THAT(lofted->drawn.halfGirthMax, WithinAbs(plankedCanoe().hull.drawn.halfGirthMax, 0.5)); // mm
     }
 }
 

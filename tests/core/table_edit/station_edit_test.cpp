@@ -14,11 +14,6 @@ using namespace sheerlay::test;
 
 namespace {
 
-const Planked& canoe() {
-    static const Planked boat = planked(projectAt(SHEERLAY_REFERENCE "/formula_canoe.sheerlay"));
-    return boat;
-}
-
 std::string refusal(const Expected<Project, LengthError>& edited) {
     REQUIRE_FALSE(edited.has_value());
     return edited.error().found + "; " + edited.error().would;
@@ -27,9 +22,9 @@ std::string refusal(const Expected<Project, LengthError>& edited) {
 } // namespace
 
 TEST_CASE("a new station lies on the loft, to half a unit, and hardly moves it") {
-    const auto edited = insertStation(canoe().project, canoe().hull, "5-6-0");
+    const auto edited = insertStation(plankedCanoe().project, plankedCanoe().hull, "5-6-0");
     REQUIRE(edited.has_value());
-    REQUIRE(edited->hull.stations.size() == canoe().project.hull.stations.size() + 1);
+    REQUIRE(edited->hull.stations.size() == plankedCanoe().project.hull.stations.size() + 1);
     const auto at = std::find_if(edited->hull.stations.begin(),
                                  edited->hull.stations.end(),
                                  [](const auto& s) { return s.printedX == "5-6-0"; });
@@ -38,7 +33,7 @@ TEST_CASE("a new station lies on the loft, to half a unit, and hardly moves it")
     CHECK(at->x < std::next(at)->x);
     CHECK(at->keel.has_value());
     CHECK(at->points.size() >= 8);
-    const LoftedSection section(canoe().hull, at->x + canoe().hull.xShift);
+    const LoftedSection section(plankedCanoe().hull, at->x + plankedCanoe().hull.xShift);
     for (const GridLine& line : gridLines(edited->hull)) {
         const auto loft = section.at(*at, line);
         if (!cellValue(*at, line) || !loft)
@@ -49,15 +44,15 @@ TEST_CASE("a new station lies on the loft, to half a unit, and hardly moves it")
     }
     const auto lofted = loft(*edited);
     REQUIRE(lofted.has_value());
-    CHECK_THAT(lofted->drawn.halfGirthMax, WithinAbs(canoe().hull.drawn.halfGirthMax, 0.5)); // mm
+    CHECK_THAT(lofted->drawn.halfGirthMax, WithinAbs(plankedCanoe().hull.drawn.halfGirthMax, 0.5)); // mm
 }
 
 TEST_CASE("taking a station out and reading it off again gives it back within the loft's accuracy") {
     const std::size_t middle = 6;
-    const Station& known = canoe().project.hull.stations[middle];
-    const auto without = removeStation(canoe().project, middle);
+    const Station& known = plankedCanoe().project.hull.stations[middle];
+    const auto without = removeStation(plankedCanoe().project, middle);
     REQUIRE(without.has_value());
-    CHECK(without->hull.stations.size() + 1 == canoe().project.hull.stations.size());
+    CHECK(without->hull.stations.size() + 1 == plankedCanoe().project.hull.stations.size());
     const auto lofted = loft(*without);
     REQUIRE(lofted.has_value());
     const auto again = insertStation(*without, *lofted, known.printedX);
@@ -66,7 +61,7 @@ TEST_CASE("taking a station out and reading it off again gives it back within th
     CHECK(read.x == known.x);
     const LoftedSection section(*lofted, known.x + lofted->xShift);
     int compared = 0;
-    for (const GridLine& line : gridLines(canoe().project.hull)) {
+    for (const GridLine& line : gridLines(plankedCanoe().project.hull)) {
         const auto off = section.at(known, line);
         if (!off)
             continue;
@@ -80,7 +75,7 @@ TEST_CASE("taking a station out and reading it off again gives it back within th
 }
 
 TEST_CASE("a station of single points gets as many as its neighbour") {
-    Project project = canoe().project;
+    Project project = plankedCanoe().project;
     for (Station& s : project.hull.stations)
         for (TablePoint& p : s.points)
             p.kind = PointKind::Point;
@@ -95,10 +90,12 @@ TEST_CASE("a station of single points gets as many as its neighbour") {
 }
 
 TEST_CASE("no station outside the boat, upon another, or below three") {
-    CHECK(says(refusal(insertStation(canoe().project, canoe().hull, "here")), "here"));
-    CHECK(says(refusal(insertStation(canoe().project, canoe().hull, "20-0-0")), "not on the boat"));
-    CHECK(says(refusal(insertStation(canoe().project, canoe().hull, "1-0-0+")), "where station \"1-0-0\""));
-    CHECK(says(refusal(insertStation(canoe().project, canoe().hull, "7")), "all three parts"));
+    CHECK(says(refusal(insertStation(plankedCanoe().project, plankedCanoe().hull, "here")), "here"));
+    CHECK(says(refusal(insertStation(plankedCanoe().project, plankedCanoe().hull, "20-0-0")),
+               "not on the boat"));
+    CHECK(says(refusal(insertStation(plankedCanoe().project, plankedCanoe().hull, "1-0-0+")),
+               "where station \"1-0-0\""));
+    CHECK(says(refusal(insertStation(plankedCanoe().project, plankedCanoe().hull, "7")), "all three parts"));
     const Project small = parsed(smallProject());
     CHECK(says(refusal(removeStation(small, 1)), "three have to stay"));
 }
