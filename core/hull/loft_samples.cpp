@@ -1,5 +1,6 @@
 #include "core/hull/loft_samples.hpp"
 
+#include "core/hull/cell_checker.hpp"
 #include "core/hull/loft_data.hpp"
 #include "core/hull/surface_fit.hpp"
 #include "core/hull/suspect_cells.hpp"
@@ -91,6 +92,9 @@ Expected<LoftSampler, std::string> LoftSampler::prepare(const Project& project, 
             return f.code == "doubtful-cell";
         }))
         static_cast<void>(findSuspectCells(project.hull, data)); // takes out what the loft was made without
+    else
+        CellChecker(project.hull, data)
+            .startGirths(); // where the loft began: beside a knuckle its end hangs on it
     const auto fitted = fitSurface(data, {.residual = project.hull.fairing, .lambda = std::nullopt});
     if (!fitted)
         return unexpected(fitted.error());

@@ -271,3 +271,18 @@ TEST_CASE("a hull from another table is refused") {
     other.hull.stations[4].sheer.halfBreadth += 5;
     CHECK_FALSE(LoftSampler::prepare(other, *hull));
 }
+
+TEST_CASE("a hull with a knuckle is drawn from its own table") {
+    const Project project = readProject(SHEERLAY_EXAMPLES "/tanglepike/tanglepike.sheerlay").value().project;
+    const LoftedHull hull = loft(project).value();
+    const auto sampler = LoftSampler::prepare(project, hull);
+    INFO((sampler ? "" : sampler.error()));
+    REQUIRE(sampler);
+    const auto other = sampler->draw(1);
+    REQUIRE(other);
+    CHECK(other->laid.surface.crease().has_value());
+    // a unit of rounding moves the girth by some part of it, and never by many
+    const double moved = std::abs(other->laid.halfGirthMax - hull.laid.halfGirthMax);
+    CHECK(moved > 0);
+    CHECK(moved < 2 * project.hull.roundedTo);
+}
