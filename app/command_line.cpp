@@ -15,10 +15,8 @@ namespace {
 
 const std::map<std::string, core::Units> unitNames{{"in", core::Units::Inches},
                                                    {"mm", core::Units::Millimetres}};
-const std::map<std::string, core::PageSize> pageNames{{"A4", core::PageSize::A4},
-                                                      {"Letter", core::PageSize::Letter},
-                                                      {"A3", core::PageSize::A3},
-                                                      {"Tabloid", core::PageSize::Tabloid}};
+const std::map<std::string, core::PageSize> pageNames(core::papers.begin(), core::papers.end());
+const std::map<std::string, bool> rowNames{{"one", false}, {"several", true}};
 
 /// `in|mm`, for the help and for complaints.
 template <class T> std::string listOf(const std::map<std::string, T>& names) {
@@ -50,7 +48,7 @@ const CLI::Validator linePlaces(
 
 /// The values CLI11 writes into before they become a Request.
 struct Fields {
-    std::string project, json, out, name, units, page, table, sections, surface;
+    std::string project, json, out, name, units, page, rows, table, sections, surface;
     std::vector<std::string> takes;
     std::string stations, waterlines, buttocks;
     bool weighTapers = false, battens = false;
@@ -132,9 +130,16 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
         ->required()
         ->type_name("DIR");
     for (CLI::App* paper : {sheets, patterns})
-        paper->add_option("--page", fields.page, "Paper; Letter when units are inches, A4 otherwise")
+        paper
+            ->add_option("--page",
+                         fields.page,
+                         "Paper; the project's own when left out, else Letter for inches and A4 for mm")
             ->check(oneOf(pageNames))
             ->type_name(listOf(pageNames));
+
+    sheets->add_option("--rows", fields.rows, "Rows a cut sheet holds; as the project has it when left out")
+        ->check(oneOf(rowNames))
+        ->type_name(listOf(rowNames));
 
     CLI::App* solids = addCommand(app,
                                   "export",
@@ -257,6 +262,8 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
         request.units = unitNames.at(fields.units);
     if (!fields.page.empty())
         request.page = pageNames.at(fields.page);
+    if (!fields.rows.empty())
+        request.severalRows = rowNames.at(fields.rows);
     return request;
 }
 

@@ -28,13 +28,15 @@ struct Request {
     std::string surface;                ///< new: a file of surfaces to start from; empty: none
     std::vector<std::string> takes;     ///< new: how the table, drawing or surface is to be read
     std::optional<core::Units> units;   ///< of what is printed; none: the project's
-    std::optional<core::PageSize> page; ///< none: Letter for inches, A4 for millimetres
+    std::optional<core::PageSize> page; ///< none: the project's, or Letter for inches, A4 for millimetres
+    std::optional<bool> severalRows;    ///< sheets: small rows share a cut sheet; none: as the project has it
 };
 
-/// The paper that was asked for, or the one that goes with the project's units.
+/// The paper that was asked for, or the project's, or the one that goes with its units.
 [[nodiscard]] inline core::PageSize paperOf(const Request& request, const core::Project& project) {
-    return request.page.value_or(project.units == core::Units::Inches ? core::PageSize::Letter
-                                                                      : core::PageSize::A4);
+    const bool inches = project.units == core::Units::Inches;
+    const auto size = request.page ? request.page : project.paper.size;
+    return size.value_or(inches ? core::PageSize::Letter : core::PageSize::A4);
 }
 
 /// Exit codes of the contract.

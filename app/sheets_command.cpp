@@ -6,12 +6,13 @@
 namespace sheerlay::app {
 
 ui::Outcome writeSheets(const Request& request,
-                        const core::Project& project,
+                        core::Project project,
                         const core::LoftedHull& hull,
                         const core::ShopPlan& shop) {
     const ui::Staging staging(request.out);
     if (staging.problem())
         return unexpected(staging.problemText());
+    project.paper.severalRows = request.severalRows.value_or(project.paper.severalRows);
     const Offscreen painting;
     auto staged = ui::writeSheetSet(
         project, hull, shop, project.units, paperOf(request, project), staging.folder(), request.out);

@@ -10,7 +10,7 @@ namespace sheerlay::app {
 
 /// Paints the shop's sheets into the folder `request.out`. Needs no display; starts Qt's offscreen platform.
 [[nodiscard]] ui::Outcome writeSheets(const Request& request,
-                                      const core::Project& project,
+                                      core::Project project,
                                       const core::LoftedHull& hull,
                                       const core::ShopPlan& shop);
 

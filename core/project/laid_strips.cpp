@@ -26,6 +26,7 @@ bool plansAlike(const Project& a, const Project& b) {
     other.journal.laid = a.journal.laid;
     other.putAside = a.putAside;
     other.language = a.language;
+    other.paper = a.paper;
     return a == other;
 }
 

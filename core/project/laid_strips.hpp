@@ -16,8 +16,8 @@ namespace sheerlay::core {
 /// The journal without the entry of a strip.
 [[nodiscard]] Journal unmarkLaid(Journal journal, std::string_view strip);
 
-/// True where the plan can't differ: only which strips are down, what was put aside and the language of the
-/// paper do.
+/// True where the plan can't differ: only which strips are down, what was put aside, and language and size of
+/// the paper do.
 [[nodiscard]] bool plansAlike(const Project& a, const Project& b);
 
 /// True where the strips can't differ, though boards, moulds and fit-out may.

@@ -5,6 +5,7 @@
 #include "core/project/fitout_choices.hpp"
 #include "core/project/journal.hpp"
 #include "core/project/mould_choices.hpp"
+#include "core/project/paper_choices.hpp"
 #include "core/project/prices.hpp"
 #include "core/project/put_aside.hpp"
 #include "core/project/stock.hpp"
@@ -181,6 +182,7 @@ struct Project {
     std::string name;
     Units units = Units::Millimetres;
     Language language = Language::English; ///< of the paper; never changes a plan
+    PaperChoices paper;
     HullTable hull;
     StripStock strips;
     Planking planking;

@@ -95,6 +95,7 @@ Project carryOver(const Project& base, const Project& mine, const Project& their
             both.*part = mine.*part;
     };
     takePart(&Project::language);
+    takePart(&Project::paper);
     takePart(&Project::hull);
     takePart(&Project::strips);
     takePart(&Project::moulds);

@@ -89,17 +89,22 @@ void readHeading(TableView& file, Reading& reading, Project& project) {
 }
 
 /// What is said of the project itself, beside its heading.
-Language readLanguage(TableView& file) {
+void readPaper(TableView& file, Project& project) {
     auto view = file.table("project", Need::Optional, "a table [project]");
     if (!view)
-        return Language::English;
+        return;
     std::vector<TableView::Choice<Language>> codes;
     for (const LanguageName& name : allLanguages())
         codes.emplace_back(name.code, name.language);
     const auto language = view->choice<Language>(
         "language", Need::Optional, std::span<const TableView::Choice<Language>>(codes));
+    project.language = language.value_or(Language::English);
+    project.paper.size =
+        view->choice<PageSize>("paper", Need::Optional, std::span<const TableView::Choice<PageSize>>(papers));
+    project.paper.severalRows =
+        view->choice<bool>("rows-a-page", Need::Optional, {{"one", false}, {"several", true}})
+            .value_or(false);
     view->reportUnknown();
-    return language.value_or(Language::English);
 }
 
 Expected<ReadProject, std::vector<FileMessage>>
@@ -110,7 +115,7 @@ readTables(const toml::table& root, const SourceText& source, const std::string&
     ReadProject read;
     read.project.name = std::filesystem::path(fileName).stem().string();
     readHeading(file, reading, read.project);
-    read.project.language = readLanguage(file);
+    readPaper(file, read.project);
     read.project.hull = readHull(file, reading);
     read.project.strips = readStrips(file, reading);
     read.project.planking = readPlanking(file, read.project.strips, read.project.hull.knuckled(), reading);

@@ -301,9 +301,15 @@ std::string writeProject(const Project& project) {
     out.line("format", "1");
     out.line("name", inQuotes(project.name));
     out.line("units", project.units == Units::Inches ? "\"in\"" : "\"mm\"");
-    if (project.language != Language::English) {
+    if (project.language != Language::English || !(project.paper == PaperChoices{})) {
         out.heading("[project]");
-        out.line("language", inQuotes(std::string(nameOf(project.language).code)));
+        if (project.language != Language::English)
+            out.line("language", inQuotes(std::string(nameOf(project.language).code)));
+        for (const auto& [name, size] : papers)
+            if (project.paper.size == size)
+                out.line("paper", inQuotes(std::string(name)));
+        if (project.paper.severalRows)
+            out.line("rows-a-page", inQuotes("several"));
     }
     out.heading("[hull]");
     out.line("drawn-to", project.hull.drawnTo == DrawnTo::Outside ? "\"outside\"" : "\"moulds\"");

@@ -16,7 +16,9 @@ namespace sheerlay::core {
 /// going on on a second where one page won't do. Type is sized to be read from 2 m away: name 22 mm and
 /// length to cut 14 mm high, table 6 mm, notes 4.5 mm, small print 3 mm; larger in proportion on larger
 /// paper. Lengths to cut are rounded up, everything predicted to what the plan can promise. The ends are
-/// drawn full size where they fit, so every sheet carries a bar to check the printer's scale with.
+/// drawn full size where they fit, so every sheet carries a bar to check the printer's scale with. Where the
+/// project has rows share a sheet, those that are told in half a page, or a third of large paper, stand
+/// together in their order, in smaller type (smallPiece).
 /// @param units  of what is printed
 /// @param stock  where given, every sheet tells its pieces and scarfs
 [[nodiscard]] std::vector<Sheet> cutSheets(const Project& project,

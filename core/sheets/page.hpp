@@ -1,9 +1,8 @@
 #pragma once
 
-namespace sheerlay::core {
+#include "core/project/paper_choices.hpp"
 
-/// Paper for the shop's sheets.
-enum class PageSize { A4, Letter, A3, Tabloid };
+namespace sheerlay::core {
 
 /// An upright page: its size and how much larger than on A4 everything on it is set.
 struct Page {

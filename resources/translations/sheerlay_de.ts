@@ -3264,6 +3264,18 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <translation>Sprache</translation>
     </message>
     <message>
+        <source>Small rows share a cut sheet</source>
+        <translation>Kleine Reihen auf einem Schnittblatt</translation>
+    </message>
+    <message>
+        <source>Rows whose whole sheet is small enough stand several on a page, in the order of laying; kept in the project.</source>
+        <translation>Reihen, deren ganzes Blatt klein genug ist, stehen zu mehreren auf einer Seite, in der Legefolge; steht im Projekt.</translation>
+    </message>
+    <message>
+        <source>Rows a cut sheet</source>
+        <translation>Reihen je Schnittblatt</translation>
+    </message>
+    <message>
         <source>stop</source>
         <translation>Halt</translation>
     </message>

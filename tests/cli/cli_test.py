@@ -417,6 +417,20 @@ class Sheets(Case):
             sides = map(float, re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info.stdout).groups())
             self.assertAlmostEqual(max(sides), long, delta=1.5)
 
+    def test_paper_and_rows_go_by_the_project(self):
+        if not shutil.which("pdfinfo"):
+            self.skipTest("poppler-utils is not there")
+        boat = self.example(change=lambda text: text + '\n[project]\npaper = "A3"\nrows-a-page = "several"\n')
+        pages = {}
+        for name, more, long in (("own", [], 1191), ("one", ["--rows", "one"], 1191), ("asked", ["--page", "A4"], 842)):
+            self.call("sheets", boat, "--out", self.folder / name, *more)
+            info = subprocess.run(["pdfinfo", self.folder / name / "cut-sheets.pdf"], capture_output=True, text=True)
+            sides = map(float, re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info.stdout).groups())
+            self.assertAlmostEqual(max(sides), long, delta=1.5)
+            pages[name] = int(re.search(r"Pages:\s+(\d+)", info.stdout)[1])
+        self.assertLess(pages["own"], 0.75 * pages["one"])
+        self.assertLessEqual(pages["asked"], pages["one"])
+
     def test_what_is_left_out_is_told(self):
         def spoil(text):   # moulds before the bow, a seat abaft the stern
             text = text.replace('x            = "5-0-0"', 'x            = "50-0-0"')

@@ -33,6 +33,14 @@ inline std::string wordsOf(const core::Sheet& sheet) {
     return words;
 }
 
+/// How often some words stand in others.
+inline std::size_t timesIn(const std::string& words, const std::string& wanted) {
+    std::size_t count = 0;
+    for (std::size_t at = words.find(wanted); at != std::string::npos; at = words.find(wanted, at + 1))
+        ++count;
+    return count;
+}
+
 /// What stands nearer to the edge than the margin: "" when nothing does.
 inline std::string outside(const core::Sheet& sheet, double margin) {
     for (const core::Item& item : sheet.items) {

@@ -6,6 +6,7 @@
 
 #include <QMainWindow>
 
+#include <functional>
 #include <memory>
 
 class QButtonGroup;
@@ -92,7 +93,8 @@ private:
     void askLanguage(core::Language language);
     void stopPlanning();
     void showProject();
-    void showPaper(); ///< as remembered of this project, on every bench of pages
+    void askPaper(const QString& name, const std::function<void(core::PaperChoices&)>& choose);
+    void showPaper(); ///< as the project has it, on every bench of pages
     void connectShop();
     void connectEdits();
     void editJournal(const QString& name, const core::Journal& journal);

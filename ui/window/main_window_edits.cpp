@@ -62,9 +62,12 @@ void MainWindow::connectEdits() {
     connect(m_sheets, &SheetsBench::languageChosen, this, &MainWindow::askLanguage);
     for (const SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
         connect(pages, &SheetsBench::paperChosen, this, [this](core::PageSize paper) {
-            rememberPaper(m_path, paper);
-            showPaper();
+            askPaper(Wording::tr("Paper"), [paper](core::PaperChoices& choices) { choices.size = paper; });
         });
+    connect(m_sheets, &SheetsBench::rowsChosen, this, [this](bool several) {
+        askPaper(Wording::tr("Rows a cut sheet"),
+                 [several](core::PaperChoices& choices) { choices.severalRows = several; });
+    });
     connect(m_sheets, &SheetsBench::printed, this, [this](const std::string& record) {
         rememberPrintRecord(m_path, record);
     });
@@ -78,9 +81,20 @@ void MainWindow::askLanguage(core::Language language) {
     (void)tryEdit(Wording::tr("Language of the paper"), next); // any language will do
 }
 
+void MainWindow::askPaper(const QString& name, const std::function<void(core::PaperChoices&)>& choose) {
+    if (!m_desk->isOpen())
+        return;
+    core::Project next = m_desk->project();
+    choose(next.paper);
+    if (!(next.paper == m_desk->project().paper))
+        (void)tryEdit(name, next); // any paper will do
+}
+
 void MainWindow::showPaper() {
+    const core::PaperChoices paper = m_desk->isOpen() ? m_desk->project().paper : core::PaperChoices{};
     for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
-        pages->setPaper(paperOf(m_path));
+        pages->setPaper(paper.size);
+    m_sheets->setSeveralRows(paper.severalRows);
     m_sheets->setPrintRecord(printRecordOf(m_path));
 }
 
@@ -116,18 +130,20 @@ void MainWindow::showProject() {
         pages->choices()->setProject(m_desk->project());
     m_shop->setJournal(m_desk->project().journal);
     m_sheets->setLanguage(m_desk->project().language);
+    showPaper();
     m_journal->setProject(m_desk->project());
     m_lines->setProject(m_desk->project());
 }
 
 void MainWindow::takeWords() {
     const bool spokenAlike = m_boat->project.language == m_desk->project().language;
-    if (spokenAlike && m_boat->project.putAside == m_desk->project().putAside)
+    if (spokenAlike && m_boat->project.putAside == m_desk->project().putAside &&
+        m_boat->project.paper.severalRows == m_desk->project().paper.severalRows)
         return;
     Boat same = *m_boat;
     same.project = m_desk->project();
     m_boat = std::make_shared<const Boat>(std::move(same));
-    m_sheets->setBoat(m_boat); // the cover tells what was put aside
+    m_sheets->setBoat(m_boat); // the cover tells what was put aside, and rows may share a sheet
     if (!spokenAlike)
         for (SheetsBench* pages : {m_moulds, m_stock, m_fittingOut})
             pages->setBoat(m_boat);

@@ -17,7 +17,6 @@ void rememberShopPlace(const QString& path, const QString& strip);
 
 /// The paper last chosen by hand for its pages; none where the one that goes with the units was good enough.
 [[nodiscard]] std::optional<core::PageSize> paperOf(const QString& path);
-void rememberPaper(const QString& path, core::PageSize paper);
 
 /// What was printed last of its cut sheets; empty before the first printing.
 [[nodiscard]] std::string printRecordOf(const QString& path);

@@ -7,6 +7,7 @@
 #include "ui/window/load_panel.hpp"
 
 #include <QButtonGroup>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -41,11 +42,9 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
       m_print(new QPushButton(m_set.print, this)),
       m_printChanged(new QPushButton(tr("Print the changed ones…"), this)), m_status(new QLabel(this)),
       m_preview(new QLabel), m_scroll(new QScrollArea(this)), m_view(new QStackedWidget(this)) {
-    for (const auto& [text, size] : {std::pair{"A4", core::PageSize::A4},
-                                     std::pair{"Letter", core::PageSize::Letter},
-                                     std::pair{"A3", core::PageSize::A3},
-                                     std::pair{"Tabloid", core::PageSize::Tabloid}})
-        m_page->addItem(QString::fromUtf8(text), static_cast<int>(size));
+    for (const auto& [name, size] : core::papers)
+        m_page->addItem(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())),
+                        static_cast<int>(size));
     m_page->setFocusPolicy(Qt::NoFocus);
     m_page->setAccessibleName(tr("Paper"));
     m_list->setFocusPolicy(Qt::ClickFocus);
@@ -98,8 +97,10 @@ QWidget* SheetsBench::makePages() {
     pageRow->addWidget(new QLabel(Wording::tr("Paper"), this));
     pageRow->addWidget(m_page, 1);
     layout->addLayout(pageRow);
-    if (m_set.speaks)
+    if (m_set.speaks) {
         layout->addLayout(makeLanguage());
+        layout->addWidget(makeRows());
+    }
     layout->addWidget(m_write);
     layout->addWidget(m_print);
     layout->addWidget(m_printChanged);
@@ -125,6 +126,15 @@ QLayout* SheetsBench::makeLanguage() {
     row->addWidget(new QLabel(Wording::tr("Its language"), this));
     row->addWidget(m_language, 1);
     return row;
+}
+
+QWidget* SheetsBench::makeRows() {
+    m_rows = new QCheckBox(Wording::tr("Small rows share a cut sheet"), this);
+    m_rows->setFocusPolicy(Qt::NoFocus);
+    m_rows->setToolTip(Wording::tr("Rows whose whole sheet is small enough stand several on a page, in the "
+                                   "order of laying; kept in the project."));
+    connect(m_rows, &QCheckBox::clicked, this, &SheetsBench::rowsChosen);
+    return m_rows;
 }
 
 QWidget* SheetsBench::makeSide() {
@@ -262,6 +272,11 @@ void SheetsBench::setPaper(std::optional<core::PageSize> paper) {
 void SheetsBench::setLanguage(core::Language language) {
     if (m_language != nullptr)
         m_language->setCurrentIndex(m_language->findData(static_cast<int>(language)));
+}
+
+void SheetsBench::setSeveralRows(bool several) {
+    if (m_rows != nullptr)
+        m_rows->setChecked(several);
 }
 
 void SheetsBench::showPaper(core::PageSize paper) {

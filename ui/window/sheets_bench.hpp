@@ -14,6 +14,7 @@
 #include <string>
 #include <vector>
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLayout;
@@ -43,6 +44,8 @@ public:
     void setPrintRecord(std::string record);
     /// The language that the project's paper is in; shown where it is chosen.
     void setLanguage(core::Language language);
+    /// Whether small rows share a cut sheet; shown where it is chosen.
+    void setSeveralRows(bool several);
     /// Nothing is written or printed of a boat from before a change that could not be used.
     void setStale(bool stale);
     /// The form beside the pages; none where nothing is decided here.
@@ -62,6 +65,7 @@ public:
 Q_SIGNALS:
     void paperChosen(core::PageSize paper);       ///< by hand
     void languageChosen(core::Language language); ///< by hand
+    void rowsChosen(bool several);                ///< by hand
     /// A load was dragged along her. @param x  mm, datum of the table
     void loadMoved(std::size_t load, double x);
     void printed(const std::string& record); ///< the printer took the pages that this is the record of
@@ -75,6 +79,7 @@ private:
     [[nodiscard]] static QString withFindings(QString text, const std::vector<core::Finding>& findings);
     QWidget* makePages();
     QLayout* makeLanguage();
+    QWidget* makeRows();
     QWidget* makeSide();
     void makeLoad(TaskRunner::Mode mode);
     void layOut();
@@ -100,6 +105,7 @@ private:
     QPushButton *m_write, *m_print, *m_printChanged;
     std::string m_record;            // of the last printing
     QComboBox* m_language = nullptr; ///< where the language of the paper is chosen
+    QCheckBox* m_rows = nullptr;     ///< where it is chosen whether rows share a sheet
     ChoicesPanel* m_choices = nullptr;
     QStackedWidget* m_side = nullptr;
     QToolButton* m_choicesButton = nullptr;

@@ -21,6 +21,7 @@ TEST_CASE("what is laid changes no plan, a reading does") {
     b.journal = markLaid(b.journal, "S01", "");
     CHECK(plansAlike(a, b));
     b.language = Language::German;
+    b.paper = {PageSize::A3, true};
     CHECK(plansAlike(a, b));
     b.journal.readings.push_back({5, ReadSide::Both, {}, 0.5, "", 0});
     CHECK(!plansAlike(a, b));

@@ -356,6 +356,36 @@ TEST_CASE("a project names the language of its paper; another is refused with th
 }
 
 TEST_CASE(
+    "a project names its paper and how many rows share a page; others are refused with those there are") {
+    const std::string plain = smallProject();
+    const Project none = parseProject(plain, "trial.sheerlay")->project;
+    CHECK_FALSE(none.paper.size.has_value());
+    CHECK_FALSE(none.paper.severalRows);
+    for (const auto& [name, size] : papers) {
+        const std::string text =
+            plain + "[project]\npaper = \"" + std::string(name) + "\"\nrows-a-page = \"several\"\n";
+        const auto read = parseProject(text, "trial.sheerlay");
+        REQUIRE(read.has_value());
+        CHECK(read->warnings.empty());
+        CHECK(read->project.paper == PaperChoices{size, true});
+        CHECK(parseProject(writeProject(read->project), "again.sheerlay")->project.paper ==
+              read->project.paper);
+        CHECK(parseProject(updateProjectText(text, none), "trial.sheerlay")->project.paper == none.paper);
+        CHECK(parseProject(updateProjectText(plain, read->project), "trial.sheerlay")->project.paper ==
+              read->project.paper);
+    }
+    const auto refused =
+        parseProject(plain + "[project]\npaper = \"A5\"\nrows-a-page = \"two\"\n", "trial.sheerlay");
+    REQUIRE_FALSE(refused.has_value());
+    REQUIRE(refused.error().size() == 2);
+    CHECK(refused.error()[0].key == "project.paper");
+    CHECK(refused.error()[0].found == "the text \"A5\"");
+    CHECK(refused.error()[0].would == "\"A4\", \"Letter\", \"A3\" or \"Tabloid\"");
+    CHECK(refused.error()[1].key == "project.rows-a-page");
+    CHECK(refused.error()[1].would == "\"one\" or \"several\"");
+}
+
+TEST_CASE(
     "the language is put into a project's own text and taken out again, and goes over to a changed file") {
     const std::string plain = smallProject();
     const Project before = parseProject(plain, "trial.sheerlay")->project;

@@ -295,3 +295,38 @@ TEST_CASE("a hundred findings run on over further pages without losing one") {
     for (int i = 0; i < 100; ++i)
         CHECK(has(words, markNumber(i)));
 }
+
+TEST_CASE("small rows share a sheet: each whole, in its order, its name read across a shop, none lost") {
+    test::FakeBoat boat = test::makeFakeBoat();
+    const auto rowsOf = [](const std::vector<Sheet>& sheets) {
+        std::vector<std::string> rows;
+        for (const Sheet& sheet : sheets)
+            for (const Text& text : textsOf(sheet))
+                if (text.weight == Weight::Bold && capHeight * text.size >= 19.99)
+                    rows.push_back(lineOf(text));
+        return rows;
+    };
+    std::size_t shared = 0;
+    for (const PageSize size : {PageSize::A4, PageSize::Letter, PageSize::A3, PageSize::Tabloid}) {
+        boat.project.paper.severalRows = false;
+        const std::vector<Sheet> one =
+            cutSheets(boat.project, boat.hull, boat.plan, Units::Millimetres, size);
+        boat.project.paper.severalRows = true;
+        const std::vector<Sheet> several =
+            cutSheets(boat.project, boat.hull, boat.plan, Units::Millimetres, size);
+        CHECK(several.size() <= one.size());
+        CHECK(rowsOf(several) == rowsOf(one));
+        for (const Sheet& sheet : several) {
+            INFO(sheet.title);
+            CHECK(test::outside(sheet, 8.0) == "");
+            CHECK(test::overlapping(sheet) == "");
+            const std::vector<std::string> rows = rowsOf({sheet});
+            if (rows.size() < 2)
+                continue;
+            ++shared;
+            for (const char* told : {"Row ", "to cut; ", "Station", "Bow end", "Stern end", "Edge bend"})
+                CHECK(test::timesIn(wordsOf(sheet), told) >= rows.size());
+        }
+    }
+    CHECK(shared > 4);
+}

@@ -7,17 +7,6 @@
 using namespace sheerlay;
 using namespace sheerlay::core;
 
-namespace {
-
-std::size_t timesIn(const std::string& words, const std::string& wanted) {
-    std::size_t count = 0;
-    for (std::size_t at = words.find(wanted); at != std::string::npos; at = words.find(wanted, at + 1))
-        ++count;
-    return count;
-}
-
-} // namespace
-
 TEST_CASE("a list goes on over pages with its headings, no line lost, none twice, nothing over another") {
     for (const PageSize size : {PageSize::A4, PageSize::Letter, PageSize::A3, PageSize::Tabloid}) {
         ListPages pages(pageOf(size), "Teal, a list");
@@ -42,11 +31,11 @@ TEST_CASE("a list goes on over pages with its headings, no line lost, none twice
         for (const Sheet& sheet : sheets) {
             CHECK(test::outside(sheet, 9.5) == "");
             CHECK(test::overlapping(sheet) == "");
-            CHECK(timesIn(test::wordsOf(sheet), "How it is told") == 1);
+            CHECK(test::timesIn(test::wordsOf(sheet), "How it is told") == 1);
             all += test::wordsOf(sheet);
         }
         for (int i = 0; i < 150; ++i)
-            CHECK(timesIn(all, "mark" + std::to_string(1000 + i)) == 1);
+            CHECK(test::timesIn(all, "mark" + std::to_string(1000 + i)) == 1);
     }
 }
 
@@ -75,7 +64,7 @@ TEST_CASE("a column makes room for its longest word, and the others give it by t
     ListPages pages(pageOf(PageSize::A4), "Teal, a list");
     pages.list({{"Bilge", 0.5}, {"What", 3.0}, {word, 0.5, Anchor::Right}}, {{{word, sentence, "7"}, true}});
     const Sheet sheet = pages.take().front();
-    CHECK(timesIn(test::wordsOf(sheet), word) == 2);
+    CHECK(test::timesIn(test::wordsOf(sheet), word) == 2);
     CHECK(test::overlapping(sheet) == "");
     CHECK(test::outside(sheet, 7.5) == "");
 

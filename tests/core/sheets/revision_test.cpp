@@ -78,3 +78,27 @@ TEST_CASE("a text that is no record reads as none") {
                              "sheerlay-sheets 1 revision 2\n0123 3 S01\n"})
         CHECK(recordFrom(text).revision == 0);
 }
+
+TEST_CASE("of sheets that rows share only those with a changed row are printed anew") {
+    test::FakeBoat boat = test::makeFakeBoat();
+    boat.project.paper.severalRows = true;
+    const auto shared = [&] {
+        return cutSheets(boat.project, boat.hull, boat.plan, Units::Millimetres, PageSize::A3);
+    };
+    const SheetRecord first = recordOf(shared(), {});
+    for (Strip& strip : boat.plan.strips)
+        if (strip.row == 7)
+            strip.cutLength += 40.0;
+    const std::vector<Sheet> sheets = shared();
+    const SheetRecord second = recordOf(sheets, first);
+    const std::vector<Sheet> printed = withRevisions(sheets, second, PageSize::A3);
+    std::size_t rows = 0;
+    for (const std::size_t i : changedIn(second)) {
+        CHECK(marked(printed[i], "revision 2"));
+        CHECK(test::overlapping(printed[i]) == "");
+        if (printed[i].title.find("S07 P07") != std::string::npos)
+            rows = test::timesIn(printed[i].title, ", ") + 1;
+    }
+    CHECK(rows > 1); // the changed row's sheet holds others, too
+    CHECK(changedIn(second).size() < sheets.size() / 2);
+}

@@ -12,6 +12,7 @@
 #include <QAbstractSlider>
 #include <QAbstractSpinBox>
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDropEvent>
 #include <QFile>
@@ -140,8 +141,7 @@ TEST_CASE_METHOD(App, "a project file that is dropped on the window is opened, a
     CHECK_FALSE(refused.isAccepted());
 }
 
-TEST_CASE_METHOD(App,
-                 "paper chosen by hand goes for all benches of pages, and is remembered of each project") {
+TEST_CASE_METHOD(App, "paper chosen by hand goes for all benches of pages, and is an edit of the project") {
     Workshop shop;
     const std::array benches{
         shop.window.moulds(), shop.window.stock(), shop.window.sheets(), shop.window.fittingOut()};
@@ -155,12 +155,27 @@ TEST_CASE_METHOD(App,
             Q_EMIT box->activated(box->currentIndex());
         }
     CHECK(on(core::PageSize::Tabloid));
-    const QString other = shop.folder.filePath(QStringLiteral("other.sheerlay"));
-    write(other, shop.good);
-    shop.window.open(other);
+    CHECK(shop.window.desk()->project().paper.size == core::PageSize::Tabloid);
+    shop.window.desk()->undoStack()->undo();
     CHECK(on(core::PageSize::A4));
-    shop.window.open(shop.path);
+    shop.window.desk()->undoStack()->redo();
     CHECK(on(core::PageSize::Tabloid));
+}
+
+TEST_CASE_METHOD(App,
+                 "rows that share a sheet are an edit of the project, and nothing is planned anew for it") {
+    Workshop shop;
+    const auto planked = shop.window.boat()->planned;
+    const auto boxes = shop.window.sheets()->findChildren<QCheckBox*>();
+    REQUIRE(boxes.size() == 1);
+    CHECK_FALSE(boxes.front()->isChecked());
+    boxes.front()->click();
+    CHECK(shop.window.desk()->project().paper.severalRows);
+    CHECK(shop.window.boat()->project.paper.severalRows);
+    CHECK(shop.window.boat()->planned == planked);
+    shop.window.desk()->undoStack()->undo();
+    CHECK_FALSE(shop.window.boat()->project.paper.severalRows);
+    CHECK_FALSE(boxes.front()->isChecked());
 }
 
 TEST_CASE_METHOD(App, "the language of the paper is an edit, and nothing is planned anew for it") {
