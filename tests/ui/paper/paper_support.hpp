@@ -59,9 +59,14 @@ inline std::vector<std::vector<Eigen::Vector2d>> polylines(const std::string& sv
         const double scale = scaled < tag ? std::stod(svg.substr(scaled + matrix.size())) : 1.0;
         std::istringstream words(svg.substr(at, end - at));
         std::vector<Eigen::Vector2d> line;
-        for (std::string word; words >> word;) // "M x y L x y … Z"; curves are letters, and not of interest
+        for (std::string word; words >> word;) { // "M x y L x y … Z"; curves are letters, and not of interest
+            if (word == "Z" && line.size() > 2)
+                line.push_back(line.front());
+            if (word == "M" && !line.empty())
+                lines.push_back(std::exchange(line, {}));
             if (double x = 0, y = 0; (word == "M" || word == "L") && words >> x >> y)
                 line.emplace_back(Eigen::Vector2d(x, y) * scale * 25.4 / 72.0);
+        }
         lines.push_back(std::move(line));
     }
     return lines;
