@@ -242,11 +242,11 @@ StripStock readStrips(TableView& file, Reading& reading) {
     return strips;
 }
 
-/// What can't be asked for of a hull with a knuckle. @source core/planking/knuckle_rows, which refuses the
-/// same
+/// What can't be asked for of a hull with a knuckle. Only a warning, so that a project in which the window
+/// left it opens again. @source core/planking/knuckle_rows, which refuses to plan the same
 void checkKnuckled(TableView& view, const Planking& planking, Reading& reading) {
     const auto refuse = [&](const std::string& key, const std::string& found, const std::string& would) {
-        reading.messages.error(
+        reading.messages.warning(
             view.lineOfKey(key), view.keyOf(key), found + " on a hull with a knuckle", would);
     };
     if (planking.start.kind != StartLine::Kind::Knuckle)

@@ -47,11 +47,11 @@ TEST_CASE("a knuckle is read, written back, and starts the rows where nothing el
          {std::tuple{"start = { line = \"sheer\" }", "planking.start: a start line", 30},
           std::tuple{"accents = [{ girth = 200 }]", "planking.accents: accent rows", 30},
           std::tuple{"closing = { method = \"split-bottom\" }", "planking.closing: a split bottom", 30}}) {
-        const auto bad =
+        const auto odd =
             parseProject(fileWith(good, good, std::string("[planking]\n") + more + "\n"), "k.sheerlay");
-        REQUIRE_FALSE(bad);
-        REQUIRE(bad.error().size() == 1);
-        const FileMessage& message = bad.error().front();
+        REQUIRE(odd); // what the window may have saved opens again; the plan is refused
+        REQUIRE(odd->warnings.size() == 1);
+        const FileMessage& message = odd->warnings.front();
         CHECK((message.key + ": " + message.found).starts_with(key));
         CHECK(message.line == line);
         CHECK_FALSE(message.would.empty());

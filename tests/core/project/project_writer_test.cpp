@@ -116,7 +116,10 @@ Project readBack(const std::string& text) {
         for (const FileMessage& message : read.error())
             UNSCOPED_INFO(toText(message));
     REQUIRE(read.has_value());
-    CHECK(read->warnings.empty());
+    for (const FileMessage& message : read->warnings) {
+        INFO(toText(message)); // some of what is drawn at random no knuckled hull is planked with
+        CHECK(message.found.find("on a hull with a knuckle") != std::string::npos);
+    }
     return read->project;
 }
 

@@ -61,7 +61,10 @@ struct Boat {
 
 /// What the builder of an example named in English gets names without words.
 void rename(Project& project) {
-    auto number = [n = 0](std::string& name) mutable { name = "N" + std::to_string(++n); };
+    auto number = [n = 0](std::string& name) mutable {
+        name = "N";
+        name += std::to_string(++n);
+    };
     if (project.fitout) {
         for (SeatChoice& seat : project.fitout->seats)
             number(seat.name);

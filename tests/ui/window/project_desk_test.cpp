@@ -190,8 +190,8 @@ TEST_CASE_METHOD(Desk, "killed at any moment, no project is lost") {
                 killed.edit(QStringLiteral("Taper"), next);
                 (void)killed.save();
             },
-            random() % 3,
-            random() % 5000);
+            static_cast<unsigned>(random() % 3),
+            static_cast<unsigned>(random() % 5000));
         const core::Project now = parse(bytesOf(path)); // whole, whatever happened
         saves += bytesOf(path) != before ? 1 : 0;
         CHECK(now.hull == parse(text).hull);
@@ -214,8 +214,8 @@ TEST_CASE_METHOD(Desk, "killed during edits, every edit that was done is found a
                 next.planking.start = {core::StartLine::Kind::Geodesic, 100.0 + turn, 0.0, {}};
                 killed.edit(QStringLiteral("Move the start"), next);
             },
-            1 + random() % 3,
-            random() % 3000);
+            static_cast<unsigned>(1 + random() % 3),
+            static_cast<unsigned>(random() % 3000));
         CHECK(bytesOf(path) == text); // not saved, not touched
         ProjectDesk next;
         next.open(path, bytesOf(path), parse(bytesOf(path)));
