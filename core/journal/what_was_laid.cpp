@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numbers>
 #include <numeric>
 
 namespace sheerlay::core {
@@ -51,6 +52,7 @@ public:
             if (round.empty())
                 continue;
             dropSlips(row, round, slip * plan.coverWidth);
+            doubtApart(row, round);
             last = {row, middleOf(offsetsOf(round))};
         }
         std::erase_if(m_rounds, [](const auto& entry) { return entry.second.empty(); });
@@ -59,23 +61,7 @@ public:
     [[nodiscard]] const std::map<int, Round>& rounds() const noexcept { return m_rounds; }
     [[nodiscard]] const std::vector<LeftOutReading>& leftOut() const noexcept { return m_leftOut; }
 
-    [[nodiscard]] std::vector<ReadingsApart> apart() const {
-        std::vector<ReadingsApart> list;
-        for (const auto& [row, round] : m_rounds) {
-            std::vector<Compared> byPlace = round;
-            std::ranges::stable_sort(byPlace, {}, &Compared::x);
-            for (auto from = byPlace.begin(); from != byPlace.end();) {
-                const auto to = std::find_if(
-                    from, byPlace.end(), [&](const Compared& c) { return c.x - from->x > sameStation; });
-                const auto [least, most] =
-                    std::ranges::minmax(std::ranges::subrange(from, to), {}, &Compared::read);
-                if (most.read - least.read > std::max(apartFrom, 4 * std::hypot(least.sd, most.sd)))
-                    list.push_back({row, from->x, least.read, most.read});
-                from = to;
-            }
-        }
-        return list;
-    }
+    [[nodiscard]] const std::vector<ReadingsApart>& apart() const noexcept { return m_apart; }
 
     /// mm, how much longer the bare mould was read there than lofted.
     [[nodiscard]] std::optional<double> mouldExcess(double x) const {
@@ -152,6 +138,24 @@ private:
         } while (round.size() < before);
     }
 
+    /// Readings of one place that disagree are each as doubtful as they lie apart.
+    void doubtApart(int row, Round& round) {
+        std::ranges::stable_sort(round, {}, &Compared::x);
+        for (auto from = round.begin(); from != round.end();) {
+            const auto to = std::find_if(
+                from, round.end(), [&](const Compared& c) { return c.x - from->x > sameStation; });
+            const auto [least, most] =
+                std::ranges::minmax(std::ranges::subrange(from, to), {}, &Compared::read);
+            const double gap = most.read - least.read;
+            if (gap > std::max(apartFrom, 4 * std::hypot(least.sd, most.sd))) {
+                m_apart.push_back({row, from->x, least.read, most.read});
+                for (auto c = from; c != to; ++c)
+                    c->sd = std::max(c->sd, gap / std::numbers::sqrt2);
+            }
+            from = to;
+        }
+    }
+
     /// A misread tape is off by a finger's breadth or an inch, not by what edges and moulds do.
     void dropSlips(int row, Round& round, double most) {
         const double middle = middleOf(offsetsOf(round));
@@ -168,6 +172,7 @@ private:
     std::map<double, SectionTape> m_tapes; // by x; a section is dear
     std::map<int, Round> m_rounds;
     std::vector<LeftOutReading> m_leftOut;
+    std::vector<ReadingsApart> m_apart;
 };
 
 /// Mean over the stations, freed of the moulds' own error where they were read bare.

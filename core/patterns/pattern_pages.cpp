@@ -269,6 +269,9 @@ private:
         const double top = m_window.bottom;
         const double width = m_page.width - 2 * pageMargin - 34;
         const auto put = [&](double y, const std::string& line, double size, Weight weight) {
+            // a long name or language makes the line smaller, not shorter: it is what saves a mould
+            constexpr double smallest = 0.65;
+            size *= std::clamp(width / textWidth(line, size, weight), smallest, 1.0);
             sheet.items.emplace_back(makeText({pageMargin, top + y},
                                               shortened(line, width, size, weight),
                                               {.size = size, .weight = weight}));

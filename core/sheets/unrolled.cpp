@@ -25,6 +25,11 @@ struct Row {
     std::vector<double> nearEdge, farEdge; // girth on the grid, seen from the start
 };
 
+/// Stealers lie between the row before and the strip they are let in to.
+struct Band {
+    Row stealers, strips;
+};
+
 /// Grid along the strips that edges are kept on.
 struct Grid {
     double first = 0.0, step = 25.0;
@@ -53,13 +58,14 @@ double shiftAgainst(const Strip& strip, const Row* beside, double widestX) {
     return own.s - (own.x - widestX);
 }
 
-double rowWidthAt(const Row& row, double u, double coverWidth) {
-    double nearest = 1e9, width = coverWidth;
+/// @param beyond  mm, width of the row past the ends of its pieces
+double rowWidthAt(const Row& row, double u, double beyond) {
+    double nearest = 1e9, width = beyond;
     for (std::size_t i = 0; i < row.pieces.size(); ++i) {
         const double s = u + row.shifts[i], outside = std::max({0.0, -s, s - row.pieces[i]->length});
         if (outside < nearest) {
             nearest = outside;
-            width = outside > 0.0 ? coverWidth : widthAt(*row.pieces[i], s);
+            width = outside > 0.0 ? beyond : widthAt(*row.pieces[i], s);
         }
     }
     return width;
@@ -84,12 +90,13 @@ Eigen::Vector2d UnrolledStrip::at(double alongMiddle, double part) const {
 }
 
 std::vector<UnrolledStrip> unroll(const Plan& plan, const LoftedHull& hull, Side side) {
-    std::map<int, Row> rows;
+    std::map<int, Band> bands;
     double longest = 1000.0, coverWidth = 1.0;
     for (const Strip& strip : plan.strips) {
         const bool wanted = strip.side == side || (strip.side == Side::Centre && side == Side::Starboard);
         if (wanted && strip.samples.size() > 1) {
-            rows[strip.row].pieces.push_back(&strip);
+            Band& band = bands[strip.row];
+            (strip.kind == StripKind::Stealer ? band.stealers : band.strips).pieces.push_back(&strip);
             longest = std::max(longest, strip.length);
         }
         for (const StripSample& sample : strip.samples)
@@ -101,18 +108,14 @@ std::vector<UnrolledStrip> unroll(const Plan& plan, const LoftedHull& hull, Side
 
     std::vector<UnrolledStrip> unrolled;
     for (const int direction : {1, -1}) {
-        const Row* beside = direction == -1 && rows.contains(1) ? &rows[1] : nullptr;
+        const Row* beside = direction == -1 && bands.contains(1) ? &bands[1].strips : nullptr;
         std::vector<double> edge(grid.count, 0.0);
-        for (int number = direction; number >= plan.firstRow && number <= plan.lastRow; number += direction) {
-            const auto found = rows.find(number);
-            if (found == rows.end())
-                continue;
-            Row& row = found->second;
+        const auto lay = [&](Row& row, double beyond) {
             for (const Strip* strip : row.pieces)
                 row.shifts.push_back(shiftAgainst(*strip, beside, hull.laid.halfGirthMaxX));
             row.nearEdge = edge;
             for (std::size_t i = 0; i < grid.count; ++i)
-                edge[i] += direction * rowWidthAt(row, grid.at(i), coverWidth);
+                edge[i] += direction * rowWidthAt(row, grid.at(i), beyond);
             row.farEdge = edge;
             for (std::size_t i = 0; i < row.pieces.size(); ++i) {
                 UnrolledStrip laid;
@@ -131,6 +134,15 @@ std::vector<UnrolledStrip> unroll(const Plan& plan, const LoftedHull& hull, Side
                 unrolled.push_back(std::move(laid));
             }
             beside = &row;
+        };
+        for (int number = direction; number >= plan.firstRow && number <= plan.lastRow; number += direction) {
+            const auto found = bands.find(number);
+            if (found == bands.end())
+                continue;
+            if (!found->second.stealers.pieces.empty())
+                lay(found->second.stealers, 0.0);
+            if (!found->second.strips.pieces.empty())
+                lay(found->second.strips, coverWidth);
         }
     }
     return unrolled;

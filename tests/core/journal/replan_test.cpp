@@ -257,12 +257,14 @@ TEST_CASE("one reading far off is left out, and the others are believed") {
 
 TEST_CASE("two readings of one place that disagree are told, and their mean is used") {
     const Canoe& c = canoe();
-    const auto boat = [&](double difference) {
+    const auto boat = [&](double difference, bool alone = false) {
         Project p = c.project;
         RowReading reading;
         reading.row = 20;
         for (const double x : c.hull.stationX)
-            if (const auto girth = plannedGirthLeft(c.plan, c.hull, 20, x))
+            if (alone && x != c.hull.stationX[8])
+                continue;
+            else if (const auto girth = plannedGirthLeft(c.plan, c.hull, 20, x))
                 for (const double side : {-0.5, 0.5}) {
                     GirthLeft left;
                     left.x = x - c.hull.xShift;
@@ -280,6 +282,9 @@ TEST_CASE("two readings of one place that disagree are told, and their mean is u
     CHECK(apart.laid->apart.front().x == c.hull.stationX[8]);
     CHECK_THAT(apart.laid->apart.front().most - apart.laid->apart.front().least, WithinAbs(8.0, 1e-9));
     CHECK_THAT(apart.laid->offset.value, WithinAbs(0.0, 0.1));
+    // one station alone, read twice 8 mm apart: either may be right, so the edge is known to some mm
+    CHECK(boat(8.0, true).laid->offset.sd > 3.0);
+    CHECK(boat(0.0, true).laid->offset.sd < 1.0);
     CHECK(std::ranges::count(apart.plan.findings, "journal-readings-apart", &Finding::code) == 1);
 }
 

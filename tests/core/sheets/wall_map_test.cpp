@@ -41,6 +41,29 @@ TEST_CASE("unrolling keeps every strip's area and stacks full rows edge to edge"
     CHECK(unrolled.size() == 15); // 12 rows, two fillers, the shutter
 }
 
+TEST_CASE("a stealer has a band of its own above the strip that it is let in to") {
+    test::FakeBoat boat = test::makeFakeBoat(6);
+    std::vector<Strip> strips;
+    for (const Strip& strip : boat.plan.strips) {
+        strips.push_back(strip);
+        if (strip.row != 3)
+            continue;
+        strips.back().kind = StripKind::Stealer;
+        strips.push_back(strip);
+    }
+    boat.plan.strips = strips;
+    double girth = 0.0;
+    for (const UnrolledStrip& laid : unroll(boat.plan, boat.hull, Side::Starboard)) {
+        if (laid.strip->row < 1 || laid.strip->side == Side::Centre)
+            continue;
+        INFO(laid.strip->id);
+        const double half = laid.strip->length / 2;
+        CHECK(laid.at(half, -1.0).y() == Approx(girth).margin(0.05));
+        girth += laid.strip->samples[laid.strip->samples.size() / 2].width;
+        CHECK(laid.at(half, 1.0).y() == Approx(girth).margin(0.05));
+    }
+}
+
 TEST_CASE("a piece that doesn't reach the widest section stands at its own place of the boat") {
     const test::FakeBoat boat = test::makeFakeBoat(5);
     for (const UnrolledStrip& laid : unroll(boat.plan, boat.hull, Side::Port)) {
