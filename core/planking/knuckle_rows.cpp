@@ -29,8 +29,7 @@ std::optional<std::string> foldFault(const std::vector<KnucklePlace>& line) {
         return std::nullopt;
     return "at x " + bothUnits(worst.p.x()) + " sides and bottom turn by " + degrees(worst.turn) +
            " degrees at the knuckle, which folds the hull over; look at the knuckle's numbers at the "
-           "stations "
-           "near there, and at what check finds of them";
+           "stations near there, and at what check finds of them";
 }
 
 } // namespace

@@ -207,19 +207,18 @@ void coverageFinding(Plan& plan) {
     const double missing = plan.coverage.hullArea - plan.coverage.stripsArea;
     const std::string covered = numberText(100 * plan.coverage.stripsArea / plan.coverage.hullArea, 1);
     if (std::abs(missing) > 0.001 * plan.coverage.hullArea)
-        plan.findings.push_back({missing > 0 ? Level::Stop : Level::Caution,
-                                 "uncovered",
-                                 std::nullopt,
-                                 std::nullopt,
-                                 fixedStart(plan) ? say("The rows cover {} percent of the hull: parts of it "
-                                                        "can't be reached by rows parallel to "
-                                                        "the knuckle. Look at its numbers.",
-                                                        covered)
-                                                  : say("The rows cover {} percent of the hull: parts of it "
-                                                        "can't be reached by rows parallel to "
-                                                        "this "
-                                                        "start line. Choose another start.",
-                                                        covered)});
+        plan.findings.push_back(
+            {missing > 0 ? Level::Stop : Level::Caution,
+             "uncovered",
+             std::nullopt,
+             std::nullopt,
+             fixedStart(plan)
+                 ? say("The rows cover {} percent of the hull: parts of it "
+                       "can't be reached by rows parallel to the knuckle. Look at its numbers.",
+                       covered)
+                 : say("The rows cover {} percent of the hull: parts of it "
+                       "can't be reached by rows parallel to this start line. Choose another start.",
+                       covered)});
 }
 
 void closing(Plan& plan) {
