@@ -2,6 +2,7 @@
 
 #include "core/project/project_file.hpp"
 #include "core/project/project_writer.hpp"
+#include "core/words/say.hpp"
 
 namespace sheerlay::core {
 
@@ -16,37 +17,37 @@ namespace {
 std::string startName(StartLine::Kind kind) {
     switch (kind) {
     case StartLine::Kind::Sheer:
-        return "Start along the sheer";
+        return say("Start along the sheer");
     case StartLine::Kind::Geodesic:
-        return "Start on an unbent line";
+        return say("Start on an unbent line");
     case StartLine::Kind::Bent:
-        return "Start on a bent line";
+        return say("Start on a bent line");
     case StartLine::Kind::Knuckle:
-        return "Start at the knuckle";
+        return say("Start at the knuckle");
     case StartLine::Kind::Easiest:
         break;
     }
-    return "Start where it is easiest";
+    return say("Start where it is easiest");
 }
 
 std::string taperName(Taper taper) {
-    return taper == Taper::None   ? "No taper"
-           : taper == Taper::Ends ? "Taper toward the ends"
-                                  : "Taper anywhere";
+    return taper == Taper::None   ? say("No taper")
+           : taper == Taper::Ends ? say("Taper toward the ends")
+                                  : say("Taper anywhere");
 }
 
 std::string closingName(ClosingMethod method) {
     switch (method) {
     case ClosingMethod::BothSides:
-        return "Close both sides together";
+        return say("Close both sides together");
     case ClosingMethod::RunOver:
-        return "Close by running over";
+        return say("Close by running over");
     case ClosingMethod::Herringbone:
-        return "Close in herringbone";
+        return say("Close in herringbone");
     case ClosingMethod::SplitBottom:
         break;
     }
-    return "Close with a split bottom";
+    return say("Close with a split bottom");
 }
 
 } // namespace
@@ -61,17 +62,17 @@ std::string nameOfChange(const Planking& before, const Planking& after) {
         ++changes;
     };
     const bool sameLine = before.start.kind == after.start.kind;
-    note(!(before.start == after.start), sameLine ? "Move the start" : startName(after.start.kind));
-    note(before.layOn != after.layOn, "Where cover width counts");
-    note(before.edgeBendRadius != after.edgeBendRadius, "Limit of edge bend");
-    note(before.narrowest != after.narrowest, "Narrowest strip");
+    note(!(before.start == after.start), sameLine ? say("Move the start") : startName(after.start.kind));
+    note(before.layOn != after.layOn, say("Where cover width counts"));
+    note(before.edgeBendRadius != after.edgeBendRadius, say("Limit of edge bend"));
+    note(before.narrowest != after.narrowest, say("Narrowest strip"));
     note(before.taper != after.taper, taperName(after.taper));
-    note(before.accents != after.accents, "Rows that stand out");
-    note(before.bowEnds != after.bowEnds, "Strip ends at the bow");
-    note(before.sternEnds != after.sternEnds, "Strip ends at the stern");
+    note(before.accents != after.accents, say("Rows that stand out"));
+    note(before.bowEnds != after.bowEnds, say("Strip ends at the bow"));
+    note(before.sternEnds != after.sternEnds, say("Strip ends at the stern"));
     note(before.closing != after.closing, closingName(after.closing));
-    note(before.shutter != after.shutter, "Width of the last plank");
-    return changes > 1 ? "Planking" : name;
+    note(before.shutter != after.shutter, say("Width of the last plank"));
+    return changes > 1 ? say("Planking") : name;
 }
 
 Project carryOver(const Project& base, const Project& mine, const Project& theirs) {

@@ -350,13 +350,4 @@ setCells(const Project& project, const std::vector<GridLine>& lines, const std::
     return edited;
 }
 
-std::string nameOfEntries(const Project& project,
-                          const std::vector<GridLine>& lines,
-                          const std::vector<CellEntry>& entries,
-                          const std::string& what) {
-    if (entries.size() == 1)
-        return cellName(project, lines, entries.front().cell);
-    return what + " " + std::to_string(entries.size()) + " cells";
-}
-
 } // namespace sheerlay::core

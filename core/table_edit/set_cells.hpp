@@ -42,10 +42,4 @@ struct EditedTable {
 [[nodiscard]] EditedTable
 setCells(const Project& project, const std::vector<GridLine>& lines, const std::vector<CellEntry>& entries);
 
-/// What an edit of these cells is called: the cell's name where it is one, else "`what` 12 cells".
-[[nodiscard]] std::string nameOfEntries(const Project& project,
-                                        const std::vector<GridLine>& lines,
-                                        const std::vector<CellEntry>& entries,
-                                        const std::string& what);
-
 } // namespace sheerlay::core

@@ -2,6 +2,7 @@
 
 #include "core/project/diagonal.hpp"
 #include "core/project/written_value.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -194,40 +195,41 @@ std::string replacedText(const Station& station, const GridLine& line) {
 }
 
 std::string lineName(const GridLine& line) {
-    const std::string which = line.number > 0 ? " (" + std::to_string(line.number + 1) + ")" : "";
-    const std::string point = "point " + std::to_string(line.number + 1);
+    const std::string level =
+        line.printed + (line.number > 0 ? " (" + std::to_string(line.number + 1) + ")" : "");
     switch (line.kind) {
     case Kind::Place:
-        return "place";
+        return say("place");
     case Kind::SheerHeight:
-        return "sheer height";
+        return say("sheer height");
     case Kind::SheerBreadth:
-        return "sheer half-breadth";
+        return say("sheer half-breadth");
     case Kind::KnuckleHeight:
-        return "knuckle height";
+        return say("knuckle height");
     case Kind::KnuckleBreadth:
-        return "knuckle half-breadth";
+        return say("knuckle half-breadth");
     case Kind::KeelHeight:
-        return "keel height";
+        return say("keel height");
     case Kind::KeelBreadth:
-        return "keel half-breadth";
+        return say("keel half-breadth");
     case Kind::Waterline:
-        return "half-breadth at the waterline " + line.printed + which;
+        return say("half-breadth at the waterline {}", level);
     case Kind::Buttock:
-        return "height at the buttock " + line.printed + which;
+        return say("height at the buttock {}", level);
     case Kind::Diagonal:
-        return "distance along the diagonal from height " + line.printed + which;
+        return say("distance along the diagonal from height {}", level);
     case Kind::PointHeight:
-        return "height of " + point;
+        return say("height of point {}", line.number + 1);
     case Kind::PointBreadth:
         break;
     }
-    return "half-breadth of " + point;
+    return say("half-breadth of point {}", line.number + 1);
 }
 
 std::string cellName(const Project& project, const std::vector<GridLine>& lines, GridCell cell) {
-    return "Station " + cellText(project.hull.stations.at(cell.station), {}, project.units) + ", " +
-           lineName(lines.at(cell.line));
+    return say("Station {}, {}",
+               cellText(project.hull.stations.at(cell.station), {}, project.units),
+               lineName(lines.at(cell.line)));
 }
 
 } // namespace sheerlay::core

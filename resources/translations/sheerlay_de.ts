@@ -3196,10 +3196,6 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <translation>Leerzeichen</translation>
     </message>
     <message>
-        <source>Take back the last sign</source>
-        <translation>Das letzte Zeichen zurücknehmen</translation>
-    </message>
-    <message>
         <source>Below %1: what does the tape say along the mould, from the row&apos;s lower edge to the centreline?</source>
         <translation>Unter %1: Was sagt das Maßband am Mall entlang, von der unteren Kante der Reihe bis zur Mittellinie?</translation>
     </message>
@@ -3304,6 +3300,46 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <comment>the code of this language</comment>
         <translation>de</translation>
     </message>
+    <message>
+        <source>Lay or lift to anywhere (arrows)</source>
+        <translation>Bis zu einer beliebigen Stelle legen oder abheben (Pfeile)</translation>
+    </message>
+    <message>
+        <source>Lay up to here</source>
+        <translation>Bis hierher legen</translation>
+    </message>
+    <message>
+        <source>What each start line asks of you; choose one, then Start here</source>
+        <translation>Was jede Anfangslinie verlangt; eine auswählen, dann „Hier anfangen“</translation>
+    </message>
+    <message>
+        <source>The start stays as it is</source>
+        <translation>Der Anfang bleibt, wie er ist</translation>
+    </message>
+    <message>
+        <source>Take back the last sign (Backspace)</source>
+        <translation>Das letzte Zeichen zurücknehmen (Rücktaste)</translation>
+    </message>
+    <message>
+        <source>The sides that were measured; both where the tape says their mean</source>
+        <translation>Die gemessenen Seiten; beide, wenn das Maßband ihr Mittel sagt</translation>
+    </message>
+    <message>
+        <source>Plans the rows to come from what the tape says; nothing is changed yet</source>
+        <translation>Plant die kommenden Reihen nach dem Maßband; noch ändert sich nichts</translation>
+    </message>
+    <message>
+        <source>Writes the round into the journal, and the boat follows</source>
+        <translation>Schreibt die Runde ins Tagebuch, und das Boot folgt</translation>
+    </message>
+    <message>
+        <source>Along the mould, from the row&apos;s lower edge to the centreline</source>
+        <translation>Am Mall entlang, von der unteren Kante der Reihe bis zur Mittellinie</translation>
+    </message>
+    <message>
+        <source>Read; the window goes on as it is</source>
+        <translation>Gelesen; weiter, wie es ist</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::AccentFields</name>
@@ -3386,6 +3422,10 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <source>yes</source>
         <comment>whether a label inside a sentence begins with a small letter; no where nouns are written large</comment>
         <translation>no</translation>
+    </message>
+    <message>
+        <source>Opens or shuts this part of the form</source>
+        <translation>Öffnet oder schließt diesen Teil des Formulars</translation>
     </message>
 </context>
 <context>
@@ -3484,6 +3524,10 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     <message>
         <source>Shows the findings that hold all these words, or a strip&apos;s name</source>
         <translation>Zeigt die Befunde, in denen all diese Wörter stehen, oder der Name einer Leiste</translation>
+    </message>
+    <message>
+        <source>Keeps a finding you have read at the end of the list, with the reason; it can be taken back</source>
+        <translation>Stellt einen gelesenen Befund mit dem Grund ans Ende der Liste; lässt sich zurücknehmen</translation>
     </message>
 </context>
 <context>
@@ -3872,6 +3916,42 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <source>give up a long plan, or let go of tape or strip in hand</source>
         <translation>eine lange Planung aufgeben, oder Maßband oder Leiste loslassen</translation>
     </message>
+    <message>
+        <source>The hull&apos;s lines over the table of offsets, to judge and to correct</source>
+        <translation>Der Linienriss über der Aufmaßtabelle, zum Beurteilen und Berichtigen</translation>
+    </message>
+    <message>
+        <source>What she is built over: strongback, moulds and stem forms</source>
+        <translation>Worüber gebaut wird: Helling, Mallen und Stevenformen</translation>
+    </message>
+    <message>
+        <source>Strip by strip from the start to the shutter</source>
+        <translation>Leiste um Leiste vom Anfang bis zur Schlussleiste</translation>
+    </message>
+    <message>
+        <source>Boards to buy, strips to mill, and where they are scarfed</source>
+        <translation>Bretter zu kaufen, Leisten zu fräsen, und wo sie geschäftet werden</translation>
+    </message>
+    <message>
+        <source>What hangs on the shop&apos;s wall: a sheet for every row</source>
+        <translation>Was in der Werkstatt an der Wand hängt: ein Blatt je Reihe</translation>
+    </message>
+    <message>
+        <source>What was really laid and measured, and what it does to the rows to come</source>
+        <translation>Was wirklich gelegt und gemessen wurde, und was daraus für die kommenden Reihen folgt</translation>
+    </message>
+    <message>
+        <source>After the planking: gunwales, seats, cloth, and how she floats</source>
+        <translation>Nach der Beplankung: Dollborde, Sitze, Gewebe, und wie das Boot schwimmt</translation>
+    </message>
+    <message>
+        <source>A file that ends in .sheerlay (Ctrl+O)</source>
+        <translation>Eine Datei, die auf .sheerlay endet (Strg+O)</translation>
+    </message>
+    <message>
+        <source>From the starter, or from a table, drawing or surfaces of yours (Ctrl+N)</source>
+        <translation>Vom Anfangsboot aus, oder aus eigener Tabelle, Zeichnung oder Flächen (Strg+N)</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::NewBoat</name>
@@ -3979,6 +4059,30 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <source>Sheerlay projects (*.sheerlay)</source>
         <translation>Sheerlay-Projekte (*.sheerlay)</translation>
     </message>
+    <message>
+        <source>Look for the file</source>
+        <translation>Die Datei suchen</translation>
+    </message>
+    <message>
+        <source>Her name, as it stands on every sheet</source>
+        <translation>Ihr Name, wie er auf jedem Blatt steht</translation>
+    </message>
+    <message>
+        <source>What every row, column or line of the file was taken for</source>
+        <translation>Wofür jede Zeile, Spalte oder Linie der Datei genommen wurde</translation>
+    </message>
+    <message>
+        <source>Reads the file, with the lines above in mind, and says how</source>
+        <translation>Liest die Datei mit den Angaben darüber und sagt, wie</translation>
+    </message>
+    <message>
+        <source>Gives up the reading</source>
+        <translation>Bricht das Lesen ab</translation>
+    </message>
+    <message>
+        <source>Writes a project file, never over one that is there, and opens it</source>
+        <translation>Schreibt eine Projektdatei, nie über eine vorhandene, und öffnet sie</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::OffsetsGrid</name>
@@ -4041,6 +4145,11 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <source>Station %1</source>
         <translation>Spant %1</translation>
     </message>
+    <message>
+        <source>%1 %2 cells</source>
+        <comment>Paste 12 cells</comment>
+        <translation>%1: %2 Zellen</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::SheetsBench</name>
@@ -4099,6 +4208,30 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <message>
         <source>No sheet says anything else than at the last printing.</source>
         <translation>Auf keinem Blatt steht anderes als beim letzten Druck.</translation>
+    </message>
+    <message>
+        <source>Size of the pages, on all benches; kept in the project</source>
+        <translation>Größe der Seiten, überall; steht im Projekt</translation>
+    </message>
+    <message>
+        <source>Everything of this bench into a folder: PDF, with drawings and tables for other programs</source>
+        <translation>Alles von hier in einen Ordner: PDF, dazu Zeichnungen und Tabellen für andere Programme</translation>
+    </message>
+    <message>
+        <source>Lays the pages out and shows them before they go to the printer</source>
+        <translation>Legt die Seiten an und zeigt sie vor dem Drucken</translation>
+    </message>
+    <message>
+        <source>The pages one by one, to print or to write</source>
+        <translation>Die Seiten, eine um die andere, zum Drucken oder Schreiben</translation>
+    </message>
+    <message>
+        <source>What the pages are made from, to be changed here</source>
+        <translation>Woraus die Seiten entstehen, hier zu ändern</translation>
+    </message>
+    <message>
+        <source>The boat in the water with her load, to be shifted with the mouse</source>
+        <translation>Das Boot mit seiner Zuladung im Wasser; sie lässt sich mit der Maus verschieben</translation>
     </message>
 </context>
 <context>

@@ -152,6 +152,7 @@ QWidget* ChoicesPanel::makeGroup(const ChoiceGroup& group) {
     head->setObjectName(QStringLiteral("foldHead"));
     head->setText(group.title);
     head->setAccessibleName(tr("%1, open or shut").arg(group.title));
+    head->setToolTip(tr("Opens or shuts this part of the form"));
     head->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     head->setCheckable(true);
     head->setFocusPolicy(Qt::TabFocus);

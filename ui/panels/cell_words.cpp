@@ -41,7 +41,7 @@ QString cellWords(const core::Project& project,
                   core::Units units) {
     const core::Station& station = project.hull.stations.at(cell.station);
     const core::GridLine& line = lines.at(cell.line);
-    const QString name = toQString(core::cellName(project, lines, cell));
+    const QString name = heardText(core::cellName(project, lines, cell));
     const std::string text = core::cellText(station, line, project.units);
     const auto printed = [&](double mm) {
         return toQString(core::textLike(mm, text, project.hull, project.units));

@@ -109,7 +109,7 @@ QString findingHead(const core::Finding& finding, core::Units units) {
 FindingsList::FindingsList(QWidget* parent) : QListWidget(parent) {
     setItemDelegate(new FindingDelegate(this));
     setFrameShape(QFrame::NoFrame);
-    setFocusPolicy(Qt::NoFocus);
+    setFocusPolicy(Qt::TabFocus);
     setMouseTracking(true);
     setResizeMode(QListView::Adjust);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);

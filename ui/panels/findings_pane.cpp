@@ -106,6 +106,8 @@ QWidget* FindingsPane::makeFoot() {
     m_reason->setPlaceholderText(tr("why it may rest"));
     m_reason->setAccessibleName(tr("Why the finding may rest"));
     m_reason->setToolTip(tr("The reason is kept in the project, and stands behind the finding on paper"));
+    m_act->setToolTip(
+        tr("Keeps a finding you have read at the end of the list, with the reason; it can be taken back"));
     m_act->setFocusPolicy(Qt::TabFocus);
     row->addWidget(m_reason, 1);
     row->addWidget(m_act);

@@ -80,6 +80,7 @@ LayingBar::LayingBar(QWidget* parent)
     m_label->setStyleSheet(QStringLiteral("font-size: 16px; font-weight: 600;"));
     m_slider->setFocusPolicy(Qt::NoFocus);
     m_slider->setAccessibleName(Wording::tr("Pieces laid"));
+    m_slider->setToolTip(Wording::tr("Lay or lift to anywhere (arrows)"));
     m_landmarkRow->setFixedHeight(22);
     m_landmarkRow->installEventFilter(this);
     m_slider->setMinimumHeight(28);
@@ -116,11 +117,13 @@ void LayingBar::setBoat(std::shared_ptr<const Boat> boat) {
     for (const Landmark& landmark : m_landmarks) {
         auto* made = new QToolButton(m_landmarkRow);
         made->setText(landmark.name);
+        made->setToolTip(Wording::tr("Lay up to here"));
         made->setAutoRaise(true);
-        made->setFocusPolicy(Qt::NoFocus);
+        made->setFocusPolicy(Qt::TabFocus);
         made->setStyleSheet(
-            QStringLiteral("QToolButton { font-size: 12px; color: %1; padding: 1px 3px; border: none; "
-                           "min-height: 0; } QToolButton:hover { text-decoration: underline; }")
+            QStringLiteral(
+                "QToolButton { font-size: 12px; color: %1; padding: 1px 3px; border: none; "
+                "min-height: 0; } QToolButton:hover, QToolButton:focus { text-decoration: underline; }")
                 .arg(QColor::fromRgb(palette::lineBlue).name()));
         connect(made, &QToolButton::clicked, this, [this, laid = landmark.laid] { setLaid(laid); });
         made->show();

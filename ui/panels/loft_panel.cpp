@@ -1,5 +1,6 @@
 #include "ui/panels/loft_panel.hpp"
 
+#include "ui/panels/figure_table.hpp"
 #include "ui/panels/findings_list.hpp"
 #include "ui/panels/typed_field.hpp"
 #include "ui/scene/palette.hpp"
@@ -20,22 +21,16 @@ LoftPanel::LoftPanel(QWidget* parent)
     : QWidget(parent), m_summary(new QLabel(this)), m_fairing(new TypedField(TypedField::Kind::Number)),
       m_table(new QTableWidget(this)), m_findingsHead(new QLabel(this)), m_findings(new FindingsList(this)) {
     m_summary->setWordWrap(true);
-    m_table->setColumnCount(5);
-    m_table->setHorizontalHeaderLabels({Wording::tr("Station"),
-                                        Wording::tr("From bow"),
-                                        Wording::tr("Points"),
-                                        Wording::tr("Mean off"),
-                                        Wording::tr("Most off")});
+    setFigures(*m_table,
+               {Wording::tr("Station"),
+                Wording::tr("From bow"),
+                Wording::tr("Points"),
+                Wording::tr("Mean off"),
+                Wording::tr("Most off")});
     m_table->setAccessibleName(tr("How the loft meets the table, station by station"));
-    m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setFocusPolicy(Qt::NoFocus);
-    m_table->setShowGrid(false);
     m_table->setAlternatingRowColors(true);
-    m_table->setFrameShape(QFrame::NoFrame);
     m_findingsHead->setStyleSheet(QStringLiteral("font-size: 15px; font-weight: 600;"));
 
     m_table->verticalHeader()->setDefaultSectionSize(22);

@@ -278,9 +278,10 @@ void OffsetsModel::enter(const std::vector<core::CellEntry>& entries, const QStr
     Q_EMIT refusedChanged();
     if (edited.project == m_project)
         return;
-    const std::string name =
-        core::nameOfEntries(m_project, m_lines, taken.empty() ? all : taken, what.toStdString());
-    Q_EMIT this->edited(toQString(name), edited.project);
+    const std::vector<core::CellEntry>& named = taken.empty() ? all : taken;
+    const QString name = named.size() == 1 ? heardText(core::cellName(m_project, m_lines, named.front().cell))
+                                           : tr("%1 %2 cells", "Paste 12 cells").arg(what).arg(named.size());
+    Q_EMIT this->edited(name, edited.project);
 }
 
 void OffsetsModel::giveUp(const QModelIndex& index) {

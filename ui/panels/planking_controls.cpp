@@ -180,7 +180,7 @@ void PlankingControls::makeStart() {
     quiet(m_startHint, palette::pencil);
     m_grid->addWidget(m_startHint, m_grid->rowCount(), 0, 1, 2);
     auto* compare = new QPushButton(Wording::tr("Set start lines side by side"));
-    compare->setFocusPolicy(Qt::NoFocus);
+    compare->setFocusPolicy(Qt::TabFocus);
     compare->setToolTip(
         Wording::tr("Searches good lines, planks the boat from each, and shows what they ask of you"));
     m_grid->addWidget(compare, m_grid->rowCount(), 0, 1, 2);

@@ -1,6 +1,7 @@
 #include "ui/panels/start_comparison.hpp"
 
 #include "core/units/length.hpp"
+#include "ui/panels/figure_table.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
@@ -39,15 +40,14 @@ QString totalText(double millimetres, core::Units units) {
 
 StartComparison::StartComparison(QWidget* parent)
     : QWidget(parent), m_head(new QLabel), m_table(new QTableWidget), m_take(new QToolButton) {
-    m_table->setColumnCount(7);
-    const QStringList heads{Wording::tr("Start"),
-                            Wording::tr("Hardest edge bend"),
-                            Wording::tr("Rows to clamp"),
-                            Wording::tr("Pieces above"),
-                            Wording::tr("Rows to taper"),
-                            Wording::tr("Strip to cut"),
-                            Wording::tr("Last plank")};
-    m_table->setHorizontalHeaderLabels(heads);
+    setFigures(*m_table,
+               {Wording::tr("Start"),
+                Wording::tr("Hardest edge bend"),
+                Wording::tr("Rows to clamp"),
+                Wording::tr("Pieces above"),
+                Wording::tr("Rows to taper"),
+                Wording::tr("Strip to cut"),
+                Wording::tr("Last plank")});
     const QStringList meanings{
         Wording::tr("The line the first strip follows"),
         Wording::tr("Of any strip at full width, and the row it is in"),
@@ -58,25 +58,21 @@ StartComparison::StartComparison(QWidget* parent)
         Wording::tr("Where it is widest")};
     for (int i = 0; i < meanings.size(); ++i)
         m_table->horizontalHeaderItem(i)->setToolTip(meanings[i]);
-    m_table->verticalHeader()->hide();
     m_table->verticalHeader()->setDefaultSectionSize(24);
     m_table->setMinimumHeight(130); // four lines and their heads
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_table->horizontalHeader()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
-    m_table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_table->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_table->setFocusPolicy(Qt::NoFocus);
-    m_table->setShowGrid(false);
-    m_table->setFrameShape(QFrame::NoFrame);
+    for (const int words : {0, 1}) // the others hold a number each
+        m_table->horizontalHeader()->setSectionResizeMode(words, QHeaderView::ResizeToContents);
     m_table->setAccessibleName(Wording::tr("Start lines side by side"));
+    m_table->setToolTip(Wording::tr("What each start line asks of you; choose one, then Start here"));
     m_head->setStyleSheet(QStringLiteral("font-weight: 600;"));
     m_take->setText(Wording::tr("Start here"));
     m_take->setToolTip(Wording::tr("Plank her from the chosen line"));
     auto* close = new QToolButton;
     close->setText(Wording::tr("Put away"));
+    close->setToolTip(Wording::tr("The start stays as it is"));
     for (QToolButton* button : {m_take, close})
-        button->setFocusPolicy(Qt::NoFocus);
+        button->setFocusPolicy(Qt::TabFocus);
     connect(close, &QToolButton::clicked, this, &StartComparison::closed);
     connect(m_take, &QToolButton::clicked, this, [this] {
         const int row = m_table->currentRow();

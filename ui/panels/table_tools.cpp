@@ -59,7 +59,7 @@ QWidget* TableTools::makeStations() {
     layout->addWidget(m_place);
     m_takeOut->setToolTip(tr("The station of the cell in hand; at least three stay."));
     const auto addButton = [layout](QPushButton* button) {
-        button->setFocusPolicy(Qt::NoFocus);
+        button->setFocusPolicy(Qt::TabFocus);
         layout->addWidget(button);
     };
     addButton(m_putIn);
@@ -80,7 +80,7 @@ QWidget* TableTools::makeStations() {
     layout->addStretch(1);
     m_scaleToggle->setText(tr("Scale…"));
     m_scaleToggle->setCheckable(true);
-    m_scaleToggle->setFocusPolicy(Qt::NoFocus);
+    m_scaleToggle->setFocusPolicy(Qt::TabFocus);
     m_scaleToggle->setToolTip(tr("Draw the whole boat longer, wider or deeper"));
     layout->addWidget(m_scaleToggle);
     connect(m_putIn, &QPushButton::clicked, this, &TableTools::putIn);
@@ -112,7 +112,7 @@ QWidget* TableTools::makeScale() {
     add(tr("Beam"), m_beam, tr("All half-breadths; half sidings stay"));
     add(tr("Depth"), m_depth, tr("All heights above the base line"));
     fields->addStretch(1);
-    m_scale->setFocusPolicy(Qt::NoFocus);
+    m_scale->setFocusPolicy(Qt::TabFocus);
     fields->addWidget(m_scale);
     layout->addLayout(fields);
     m_preview->setWordWrap(true);

@@ -37,6 +37,7 @@ GirthPanel::GirthPanel(QWidget* parent)
     setAccessibleName(Wording::tr("What the tape says"));
     m_field->setAlignment(Qt::AlignCenter);
     m_field->setAccessibleName(accessibleName());
+    m_field->setToolTip(Wording::tr("Along the mould, from the row's lower edge to the centreline"));
     m_place->setAlignment(Qt::AlignCenter);
     m_grid->addWidget(m_head, 0, 0, 1, columns);
     m_before = target(QStringLiteral("‹"), Wording::tr("The station before"), 1, 0);
@@ -88,7 +89,7 @@ void GirthPanel::makeKeypad() {
         const bool space = i == 14, back = i == 15;
         QToolButton* button = target(key,
                                      space  ? Wording::tr("Space")
-                                     : back ? Wording::tr("Take back the last sign")
+                                     : back ? Wording::tr("Take back the last sign (Backspace)")
                                             : key,
                                      3 + i / columns,
                                      i % columns);

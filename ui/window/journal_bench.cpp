@@ -5,6 +5,7 @@
 #include "core/journal/planned_girth.hpp"
 #include "core/journal/typed_round.hpp"
 #include "core/project/project_edit.hpp"
+#include "ui/panels/figure_table.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
@@ -59,6 +60,9 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     m_row->setToolTip(Wording::tr("The row whose lower edge was measured from; 0 for the bare moulds"));
     m_side->addItems({Wording::tr("both sides"), Wording::tr("starboard"), Wording::tr("port")});
     m_side->setAccessibleName(Wording::tr("Side"));
+    m_side->setToolTip(Wording::tr("The sides that were measured; both where the tape says their mean"));
+    m_work->setToolTip(Wording::tr("Plans the rows to come from what the tape says; nothing is changed yet"));
+    m_accept->setToolTip(Wording::tr("Writes the round into the journal, and the boat follows"));
     connect(m_row, &QSpinBox::valueChanged, this, [this] {
         forgetTrial();
         refillPlanned();
@@ -93,19 +97,14 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     left->addWidget(m_work);
     left->addWidget(m_rounds);
 
-    m_changes->setColumnCount(5);
-    m_changes->setHorizontalHeaderLabels({Wording::tr("Strip"),
-                                          Wording::tr("Length to cut, was"),
-                                          Wording::tr("now"),
-                                          Wording::tr("Edge bend, was"),
-                                          Wording::tr("now")});
-    m_changes->verticalHeader()->hide();
+    setFigures(*m_changes,
+               {Wording::tr("Strip"),
+                Wording::tr("Length to cut, was"),
+                Wording::tr("now"),
+                Wording::tr("Edge bend, was"),
+                Wording::tr("now")});
     m_changes->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_changes->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_changes->setFocusPolicy(Qt::NoFocus);
-    m_changes->setShowGrid(false);
     m_changes->setAlternatingRowColors(true);
-    m_changes->setFrameShape(QFrame::NoFrame);
     m_changes->hide();
     auto* right = new QVBoxLayout;
     right->addWidget(words(Wording::tr("What it says"), 18, palette::ink, true));
@@ -186,6 +185,7 @@ void JournalBench::refillStations() {
         const int row = static_cast<int>(i) + 1;
         auto* field = new QLineEdit;
         field->setAccessibleName(Wording::tr("Girth left at station %1").arg(name));
+        field->setToolTip(Wording::tr("Along the mould, from the row's lower edge to the centreline"));
         connect(field, &QLineEdit::textEdited, this, &JournalBench::forgetTrial);
         connect(field, &QLineEdit::returnPressed, this, [this] { focusNextChild(); });
         auto* planned = new QLabel;

@@ -107,7 +107,7 @@ QWidget* LinesBench::makeBoard() {
         auto* button = new QToolButton;
         button->setText(text);
         button->setToolTip(tip);
-        button->setFocusPolicy(Qt::NoFocus);
+        button->setFocusPolicy(Qt::TabFocus);
         row->addWidget(button);
         return button;
     };
@@ -151,7 +151,7 @@ QWidget* LinesBench::makeTable() {
     auto* row = new QHBoxLayout;
     row->addWidget(m_told, 1);
     for (QToolButton* button : {m_fair, m_likely}) {
-        button->setFocusPolicy(Qt::NoFocus);
+        button->setFocusPolicy(Qt::TabFocus);
         button->hide();
         row->addWidget(button, 0, Qt::AlignTop);
     }

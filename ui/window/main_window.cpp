@@ -74,6 +74,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
     m_slip = new WorkSlip(middle, strip);
     connect(m_slip, &WorkSlip::stopped, this, &MainWindow::stopPlanning);
     m_pages->setCurrentWidget(m_start);
+    setFocus(); // in no control's hands: Space plays
     makeKeys();
 
     connect(m_runner, &TaskRunner::progress, m_slip, &WorkSlip::setText);
@@ -112,7 +113,7 @@ QWidget* MainWindow::makeBenchStrip() {
     auto* layout = new QHBoxLayout(strip);
     layout->setContentsMargins(8, 7, 8, 7);
     layout->setSpacing(3);
-    const auto bench = [&](const QString& text, Icon sign, Bench which, const QString& key) {
+    const auto bench = [&](const QString& text, Icon sign, Bench which, const QString& tip) {
         auto* made = new QToolButton(strip);
         made->setText(text);
         made->setIcon(icon(sign));
@@ -121,17 +122,38 @@ QWidget* MainWindow::makeBenchStrip() {
         made->setCheckable(true);
         made->setProperty("bench", true);
         made->setFocusPolicy(Qt::NoFocus);
-        made->setToolTip(QStringLiteral("%1 (%2)").arg(text, key));
+        made->setToolTip(QStringLiteral("%1 (%2)").arg(tip).arg(static_cast<int>(which) + 1));
         m_benchButtons->addButton(made, static_cast<int>(which));
         layout->addWidget(made);
     };
-    bench(Wording::tr("Lines"), Icon::Lines, Bench::Lines, QStringLiteral("1"));
-    bench(Wording::tr("Moulds"), Icon::Moulds, Bench::Moulds, QStringLiteral("2"));
-    bench(Wording::tr("Planking"), Icon::Planking, Bench::Planking, QStringLiteral("3"));
-    bench(Wording::tr("Stock"), Icon::Stock, Bench::Stock, QStringLiteral("4"));
-    bench(Wording::tr("Sheets"), Icon::Sheets, Bench::Sheets, QStringLiteral("5"));
-    bench(Wording::tr("Journal"), Icon::Journal, Bench::Journal, QStringLiteral("6"));
-    bench(Wording::tr("Fitting out"), Icon::FittingOut, Bench::FittingOut, QStringLiteral("7"));
+    bench(Wording::tr("Lines"),
+          Icon::Lines,
+          Bench::Lines,
+          tr("The hull's lines over the table of offsets, to judge and to correct"));
+    bench(Wording::tr("Moulds"),
+          Icon::Moulds,
+          Bench::Moulds,
+          tr("What she is built over: strongback, moulds and stem forms"));
+    bench(Wording::tr("Planking"),
+          Icon::Planking,
+          Bench::Planking,
+          tr("Strip by strip from the start to the shutter"));
+    bench(Wording::tr("Stock"),
+          Icon::Stock,
+          Bench::Stock,
+          tr("Boards to buy, strips to mill, and where they are scarfed"));
+    bench(Wording::tr("Sheets"),
+          Icon::Sheets,
+          Bench::Sheets,
+          tr("What hangs on the shop's wall: a sheet for every row"));
+    bench(Wording::tr("Journal"),
+          Icon::Journal,
+          Bench::Journal,
+          tr("What was really laid and measured, and what it does to the rows to come"));
+    bench(Wording::tr("Fitting out"),
+          Icon::FittingOut,
+          Bench::FittingOut,
+          tr("After the planking: gunwales, seats, cloth, and how she floats"));
     connect(m_benchButtons, &QButtonGroup::idClicked, this, [this](int id) {
         showBench(static_cast<Bench>(id));
     });
@@ -170,7 +192,8 @@ QWidget* MainWindow::makeStartPage() {
     text->setWordWrap(true);
     auto* button = new QPushButton(Wording::tr("Open a project…"));
     button->setFixedSize(220, 46);
-    button->setFocusPolicy(Qt::NoFocus);
+    button->setFocusPolicy(Qt::TabFocus);
+    button->setToolTip(tr("A file that ends in .sheerlay (Ctrl+O)"));
     connect(button, &QPushButton::clicked, this, &MainWindow::askOpen);
     layout->addStretch(2);
     layout->addWidget(head);
@@ -179,7 +202,8 @@ QWidget* MainWindow::makeStartPage() {
     layout->addSpacing(16);
     auto* begin = new QPushButton(tr("Begin a boat…"));
     begin->setFixedSize(220, 46);
-    begin->setFocusPolicy(Qt::NoFocus);
+    begin->setFocusPolicy(Qt::TabFocus);
+    begin->setToolTip(tr("From the starter, or from a table, drawing or surfaces of yours (Ctrl+N)"));
     connect(begin, &QPushButton::clicked, this, [this] { beginBoat(); });
     layout->addWidget(button, 0, Qt::AlignHCenter);
     layout->addSpacing(8);
@@ -213,6 +237,7 @@ void MainWindow::showBench(Bench bench) {
         m_pages->setCurrentWidget(m_boat ? static_cast<QWidget*>(m_journal) : m_start);
         break;
     }
+    setFocus(); // in no control's hands: keys are the bench's, Tab begins at its start
 }
 
 void MainWindow::setUnits(core::Units units) {

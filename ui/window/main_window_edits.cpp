@@ -103,7 +103,7 @@ void MainWindow::askPlanking(const core::Planking& planking) {
         return;
     core::Project next = m_desk->project();
     next.planking = planking;
-    const QString name = toQString(core::nameOfChange(m_desk->project().planking, planking));
+    const QString name = heardText(core::nameOfChange(m_desk->project().planking, planking));
     const QString problem = tryEdit(name, next);
     if (problem.isEmpty())
         return;

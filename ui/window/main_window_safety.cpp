@@ -50,7 +50,7 @@ void MainWindow::makeMenus(QWidget* strip, QLayout* layout) {
         auto* made = new QToolButton(strip);
         made->setText(text);
         made->setToolTip(tip);
-        made->setFocusPolicy(Qt::NoFocus);
+        made->setFocusPolicy(Qt::TabFocus);
         made->setPopupMode(QToolButton::InstantPopup);
         made->setMenu(menu);
         layout->addWidget(made);

@@ -64,6 +64,12 @@ void NewBoat::makeForm() {
     m_source->setPlaceholderText(tr("none: a boat to start from, to be edited"));
     m_source->setToolTip(tr("A table of offsets as text (CSV), half sections as DXF or SVG, or a hull's "
                             "surfaces as STEP or IGES"));
+    browse->setToolTip(tr("Look for the file"));
+    m_name->setToolTip(tr("Her name, as it stands on every sheet"));
+    m_said->setToolTip(tr("What every row, column or line of the file was taken for"));
+    m_read->setToolTip(tr("Reads the file, with the lines above in mind, and says how"));
+    m_stop->setToolTip(tr("Gives up the reading"));
+    m_write->setToolTip(tr("Writes a project file, never over one that is there, and opens it"));
     auto* file = new QHBoxLayout;
     file->addWidget(m_source, 1);
     file->addWidget(browse);

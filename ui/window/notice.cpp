@@ -22,7 +22,8 @@ Notice::Notice(QWidget* parent)
     m_text->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_text->setFocusPolicy(Qt::NoFocus);
     m_close->setText(Wording::tr("Put away"));
-    m_close->setFocusPolicy(Qt::NoFocus);
+    m_close->setToolTip(Wording::tr("Read; the window goes on as it is"));
+    m_close->setFocusPolicy(Qt::TabFocus);
     connect(m_close, &QToolButton::clicked, this, &QWidget::hide);
     m_layout->setContentsMargins(16, 8, 12, 8);
     m_layout->addWidget(m_text, 1);
@@ -41,6 +42,7 @@ void Notice::say(const QStringList& lines, Weight weight, const Answers& answers
     for (const auto& [text, act] : answers) {
         auto* button = new QToolButton(this);
         button->setText(text);
+        button->setFocusPolicy(Qt::TabFocus);
         connect(button, &QToolButton::clicked, this, [this, act = act] {
             clear();
             act();

@@ -125,7 +125,7 @@ QWidget* PlankingBench::makeSide() {
         button->setText(text);
         button->setToolTip(tip);
         button->setCheckable(true);
-        button->setFocusPolicy(Qt::NoFocus);
+        button->setFocusPolicy(Qt::TabFocus);
         which->addButton(button);
         barLayout->addWidget(button);
     };

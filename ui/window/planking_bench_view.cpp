@@ -26,7 +26,7 @@ QWidget* PlankingBench::makeViewBar() {
         auto* made = new QToolButton(bar);
         made->setText(text);
         made->setToolTip(tip);
-        made->setFocusPolicy(Qt::NoFocus);
+        made->setFocusPolicy(Qt::TabFocus);
         layout->addWidget(made);
         return made;
     };
@@ -72,7 +72,7 @@ QWidget* PlankingBench::makeViewBar() {
     m_tapeButton->setText(Wording::tr("Tape"));
     m_tapeButton->setToolTip(Wording::tr("Measure along the planking between two places (T)"));
     m_tapeButton->setCheckable(true);
-    m_tapeButton->setFocusPolicy(Qt::NoFocus);
+    m_tapeButton->setFocusPolicy(Qt::TabFocus);
     layout->addWidget(m_tapeButton);
     connect(m_tapeButton, &QToolButton::toggled, this, &PlankingBench::measure);
     QToolButton* cut =

@@ -45,9 +45,10 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
     for (const auto& [name, size] : core::papers)
         m_page->addItem(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())),
                         static_cast<int>(size));
-    m_page->setFocusPolicy(Qt::NoFocus);
+    m_page->setFocusPolicy(Qt::TabFocus);
     m_page->setAccessibleName(tr("Paper"));
-    m_list->setFocusPolicy(Qt::ClickFocus);
+    m_page->setToolTip(tr("Size of the pages, on all benches; kept in the project"));
+    m_list->setFocusPolicy(Qt::StrongFocus);
     m_list->setFrameShape(QFrame::NoFrame);
     m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_list->setAccessibleName(m_set.name);
@@ -75,6 +76,9 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
         m_paperChosen = true;
         Q_EMIT paperChosen(page());
     });
+    m_write->setToolTip(
+        tr("Everything of this bench into a folder: PDF, with drawings and tables for other programs"));
+    m_print->setToolTip(tr("Lays the pages out and shows them before they go to the printer"));
     connect(m_write, &QPushButton::clicked, this, &SheetsBench::askFolder);
     m_printChanged->setToolTip(tr("Only the sheets that say something else than at the last printing, marked "
                                   "with their revision"));
@@ -114,7 +118,7 @@ QLayout* SheetsBench::makeLanguage() {
     for (const core::LanguageName& name : core::allLanguages())
         m_language->addItem(QString::fromUtf8(name.name.data(), static_cast<qsizetype>(name.name.size())),
                             static_cast<int>(name.language));
-    m_language->setFocusPolicy(Qt::NoFocus);
+    m_language->setFocusPolicy(Qt::TabFocus);
     m_language->setAccessibleName(Wording::tr("Language of the paper"));
     m_language->setToolTip(
         Wording::tr("What all sheets and patterns are printed in; kept in the project. The window's own "
@@ -130,7 +134,7 @@ QLayout* SheetsBench::makeLanguage() {
 
 QWidget* SheetsBench::makeRows() {
     m_rows = new QCheckBox(Wording::tr("Small rows share a cut sheet"), this);
-    m_rows->setFocusPolicy(Qt::NoFocus);
+    m_rows->setFocusPolicy(Qt::TabFocus);
     m_rows->setToolTip(Wording::tr("Rows whose whole sheet is small enough stand several on a page, in the "
                                    "order of laying; kept in the project."));
     connect(m_rows, &QCheckBox::clicked, this, &SheetsBench::rowsChosen);
@@ -153,19 +157,21 @@ QWidget* SheetsBench::makeSide() {
         auto* bar = new QHBoxLayout(strip);
         bar->setContentsMargins(10, 4, 10, 4);
         auto* which = new QButtonGroup(this);
-        const auto page = [&](const QString& text) {
+        const auto page = [&](const QString& text, const QString& tip) {
             auto* button = new QToolButton(this);
             button->setText(text);
+            button->setToolTip(tip);
             button->setCheckable(true);
             button->setFocusPolicy(Qt::TabFocus);
             which->addButton(button);
             bar->addWidget(button);
             return button;
         };
-        page(tr("Pages"))->setChecked(true);
-        m_choicesButton = page(m_set.choices);
+        page(tr("Pages"), tr("The pages one by one, to print or to write"))->setChecked(true);
+        m_choicesButton = page(m_set.choices, tr("What the pages are made from, to be changed here"));
         if (m_set.floats)
-            m_afloatButton = page(tr("Afloat"));
+            m_afloatButton =
+                page(tr("Afloat"), tr("The boat in the water with her load, to be shifted with the mouse"));
         bar->addStretch(1);
         layout->addWidget(strip);
         connect(m_choicesButton, &QToolButton::toggled, this, [this](bool on) {

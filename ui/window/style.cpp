@@ -29,12 +29,14 @@ QToolButton:hover, QPushButton:hover { background: #F5E9D8; border-color: @cedar
 QToolButton:pressed, QPushButton:pressed { background: #EBD9C0; }
 QToolButton:checked { background: @bench; color: @ink; border-color: @cedar; font-weight: 600; }
 QToolButton:disabled, QPushButton:disabled { color: #B9B3A6; background: @bench; }
+QToolButton:focus, QPushButton:focus { border-color: @line; }
 QToolButton::menu-indicator { image: none; width: 0; }
 #benchStrip { background: @bench; border-bottom: 1px solid @rule; }
 #foldHead:checked { background: @bench; color: @ink; border-color: @rule; font-weight: 600; }
 #viewBar { background: @paper; border-bottom: 1px solid @rule; }
 #viewBar QToolButton { padding: 2px 8px; border-color: transparent; min-height: 18px; }
 #viewBar QToolButton:hover { border-color: @cedar; }
+#viewBar QToolButton:focus { border-color: @line; }
 #viewBar QToolButton:checked { background: @bench; color: @ink; border-color: @rule; font-weight: 600; }
 #benchStrip QToolButton[bench="true"] { border-color: transparent; background: transparent; font-size: 14px;
     font-weight: 600; padding: 6px 7px; }
@@ -71,6 +73,7 @@ QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
     text.replace(QStringLiteral("@bench"), name(palette::bench));
     text.replace(QStringLiteral("@ink"), name(palette::ink));
     text.replace(QStringLiteral("@pencil"), name(palette::pencil));
+    text.replace(QStringLiteral("@line"), name(palette::lineBlue));
     text.replace(QStringLiteral("@cedar"), name(palette::cedar));
     return text;
 }
@@ -239,6 +242,9 @@ void dress(QApplication& application) {
     colours.setColor(QPalette::ToolTipBase, QColor::fromRgb(palette::paper));
     colours.setColor(QPalette::ToolTipText, QColor::fromRgb(palette::ink));
     colours.setColor(QPalette::Link, QColor::fromRgb(palette::lineBlue));
+    colours.setColor(QPalette::Disabled, QPalette::Base, QColor::fromRgb(palette::bench));
+    for (const auto role : {QPalette::Text, QPalette::WindowText, QPalette::ButtonText})
+        colours.setColor(QPalette::Disabled, role, QColor(0x8F, 0x89, 0x7C));
     QApplication::setPalette(colours);
     try {
         loadFonts();

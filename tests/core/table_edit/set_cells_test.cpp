@@ -149,14 +149,6 @@ TEST_CASE("many cells are judged together; where they don't pass, each on its ow
     CHECK(mixed.project.hull.stations[1] == table.project.hull.stations[1]);
 }
 
-TEST_CASE("edits are named after their cell, or by how many") {
-    const Table table;
-    CHECK(nameOfEntries(table.project, table.lines, {{{1, 1}, ""}}, "Paste") ==
-          "Station 3-0-0, sheer height");
-    CHECK(nameOfEntries(table.project, table.lines, {{{1, 1}, ""}, {{1, 2}, ""}}, "Paste") ==
-          "Paste 2 cells");
-}
-
 TEST_CASE("a correction keeps the printed number beside it, in the file too, until it is taken back") {
     const Table table;
     const auto corrected = setCells(table.project, table.lines, {{{4, 1}, "0-11-3", true}}).project;

@@ -7,10 +7,6 @@
 #include "ui/window/project_desk.hpp"
 #include "ui/window/sheets_bench.hpp"
 
-#include <QAbstractButton>
-#include <QAbstractItemView>
-#include <QAbstractSlider>
-#include <QAbstractSpinBox>
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
@@ -34,36 +30,6 @@
 using namespace sheerlay;
 using namespace sheerlay::ui;
 using namespace sheerlay::test;
-
-namespace {
-
-const QByteArray tables = "\n[stock]\n[[stock.lot]]\nnominal = \"1x6\"\nlength = \"12 ft\"\n"
-                          "[fitout.gunwales]\nstand = \"square\"\n";
-
-/// Something a builder can press, type into or choose from.
-bool isControl(const QWidget& widget) {
-    for (const QWidget* outer = widget.parentWidget(); outer != nullptr; outer = outer->parentWidget())
-        if (qobject_cast<const QAbstractSpinBox*>(outer) != nullptr ||
-            qobject_cast<const QComboBox*>(outer) != nullptr ||
-            qobject_cast<const QLineEdit*>(outer) != nullptr ||
-            qobject_cast<const QAbstractItemView*>(outer) != nullptr)
-            return false; // a part of a control
-    return qobject_cast<const QAbstractButton*>(&widget) != nullptr ||
-           qobject_cast<const QLineEdit*>(&widget) != nullptr ||
-           qobject_cast<const QComboBox*>(&widget) != nullptr ||
-           qobject_cast<const QAbstractSpinBox*>(&widget) != nullptr ||
-           (qobject_cast<const QAbstractSlider*>(&widget) != nullptr && !widget.inherits("QScrollBar")) ||
-           qobject_cast<const QAbstractItemView*>(&widget) != nullptr;
-}
-
-QString spokenName(const QWidget& widget) {
-    if (!widget.accessibleName().isEmpty())
-        return widget.accessibleName();
-    const auto* button = qobject_cast<const QAbstractButton*>(&widget);
-    return button != nullptr ? button->text() : QString();
-}
-
-} // namespace
 
 TEST_CASE_METHOD(App,
                  "a new user is shown an example in three steps, and never again once they are skipped") {
@@ -196,22 +162,6 @@ TEST_CASE_METHOD(App, "the language of the paper is an edit, and nothing is plan
     CHECK(shop.window.desk()->project().language == core::Language::English);
     CHECK(shop.window.boat()->project.language == core::Language::English);
     CHECK(language->currentText() == QStringLiteral("English"));
-}
-
-TEST_CASE_METHOD(App, "every control of the window has a name for those who hear it") {
-    Workshop shop;
-    shop.rewrite(shop.good + tables);
-    int controls = 0;
-    for (const QWidget* widget : shop.window.findChildren<QWidget*>()) {
-        if (!isControl(*widget) || widget->isHidden()) // put away: not there to be heard
-            continue;
-        ++controls;
-        INFO(widget->metaObject()->className()
-             << " " << widget->objectName().toStdString() << " tip: " << widget->toolTip().toStdString()
-             << " in " << widget->parentWidget()->metaObject()->className());
-        CHECK_FALSE(spokenName(*widget).isEmpty());
-    }
-    CHECK(controls > 80);
 }
 
 TEST_CASE_METHOD(App, "F1 says what the keys do") {

@@ -1,8 +1,12 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
 #include "ui/panels/landmarks.hpp"
+#include "ui/panels/offsets_grid.hpp"
+#include "ui/panels/offsets_model.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/window/language.hpp"
+#include "ui/window/lines_bench.hpp"
+#include "ui/window/project_desk.hpp"
 
 #include <QAction>
 #include <QFile>
@@ -10,6 +14,7 @@
 #include <QRegularExpression>
 #include <QSignalSpy>
 #include <QToolButton>
+#include <QUndoStack>
 #include <QXmlStreamReader>
 
 #include <algorithm>
@@ -112,6 +117,22 @@ TEST_CASE_METHOD(App, "a window speaks the language that is chosen, and English 
     const Workshop shop;
     CHECK(hasButton(shop.window, "Planking"));
     CHECK_FALSE(hasButton(shop.window, "Beplankung"));
+}
+
+TEST_CASE_METHOD(App, "edits have their names in the window's language") {
+    const English back;
+    chooseLanguage(QStringLiteral("de"));
+    REQUIRE(speak().toStdString() == "de");
+    Workshop shop;
+    const QUndoStack& undo = *shop.window.desk()->undoStack();
+    Q_EMIT shop.bench().startMoved({core::StartLine::Kind::Geodesic, 200.0, {}});
+    CHECK(undo.undoText().toStdString() == "Anfang auf einer ungebogenen Linie");
+    OffsetsModel& table = *shop.window.lines()->grid()->offsets();
+    int sheer = 0;
+    while (table.headerData(sheer, Qt::Vertical).toString() != QStringLiteral("Höhe · Sprung"))
+        REQUIRE(++sheer < table.rowCount());
+    REQUIRE(table.setData(table.index(sheer, 6), QStringLiteral("1-0-4+")));
+    CHECK(undo.undoText().toStdString() == "Spant 6-0-0, Höhe des Sprungs");
 }
 
 TEST_CASE_METHOD(App, "the language is chosen in the Edit menu, once") {
