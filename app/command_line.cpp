@@ -143,8 +143,8 @@ std::variant<Request, Answer> readCommandLine(const std::vector<std::string>& ar
 
     CLI::App* solids = addCommand(app,
                                   "export",
-                                  "Writes hull, moulds and strips as STEP and glTF, hull and strips as STL, "
-                                  "their tables as CSV and the lines as SVG",
+                                  "Writes hull, moulds and strips as STEP, glTF and STL, their tables as "
+                                  "CSV and the lines as SVG",
                                   fields);
     addProject(solids, fields);
     solids->add_option("--out", fields.out, "Folder for the files; made when it is not there")

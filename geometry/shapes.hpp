@@ -1,5 +1,6 @@
 #pragma once
 
+#include "geometry/board.hpp"
 #include "geometry/mesh.hpp"
 #include "geometry/ruled_bar.hpp"
 #include "geometry/tensor_surface.hpp"
@@ -25,16 +26,11 @@ struct TrimmedFace {
     bool mirror = false;
 };
 
-/// A flat sheet without thickness inside a closed line of points (the first not repeated), mm.
-struct FlatSheet {
-    std::vector<Eigen::Vector3d> outline;
-};
-
 /// One thing to be written to a solid file.
 struct NamedShape {
     std::string name;
     Colour colour;
-    std::variant<TrimmedFace, FlatSheet, RuledBar> shape;
+    std::variant<TrimmedFace, Board, RuledBar> shape;
 };
 
 /// One thing to be written to a mesh file.

@@ -1,6 +1,6 @@
 #include "core/solids/boat_shapes.hpp"
 
-#include "core/hull/station_names.hpp"
+#include "core/solids/mould_boards.hpp"
 #include "core/solids/strip_bar.hpp"
 
 #include <algorithm>
@@ -10,41 +10,11 @@ namespace sheerlay::core {
 namespace {
 
 constexpr double meshTolerance = 0.1; // mm
-constexpr double leastBreadth = 2.0;  // mm, half; a thinner section is no mould
-constexpr double onCentre = 0.45;     // mm; trimSurface may lead the keel line round at up to 0.4
 constexpr geometry::Colour plywood{0.80, 0.73, 0.59};
 constexpr geometry::Colour skin{0.62, 0.68, 0.72};
 
 StripFaces facesOf(const Project& project, const LoftedHull& hull) {
     return {-hull.laidHeight, project.strips.thickness - hull.laidHeight};
-}
-
-struct MouldSection {
-    std::string name;
-    std::vector<Eigen::Vector3d> points; ///< sheer to keel, starboard
-};
-
-std::vector<MouldSection> mouldSections(const Project& project, const LoftedHull& hull) {
-    std::vector<MouldSection> sections;
-    const std::vector<std::string> names = stationNames(project, hull);
-    for (std::size_t i = 0; i < names.size(); ++i) {
-        MouldSection section{"Station " + names[i], sectionAt(hull.moulds, hull.stationX[i], 60)};
-        const bool broad =
-            std::ranges::any_of(section.points, [](const auto& p) { return p.y() >= leastBreadth; });
-        if (section.points.size() < 3 || !broad)
-            continue;
-        for (Eigen::Vector3d& p : section.points) {
-            p.x() = hull.stationX[i];
-            if (p.y() < onCentre)
-                p.y() = 0.0;
-        }
-        sections.push_back(std::move(section));
-    }
-    return sections;
-}
-
-Eigen::Vector3d imageOf(const Eigen::Vector3d& p) {
-    return {p.x(), -p.y(), p.z()};
 }
 
 } // namespace
@@ -80,35 +50,17 @@ std::vector<geometry::NamedShape> hullShapes(const LoftedHull& hull) {
             {"Hull port", skin, hullFace(hull.drawn, true)}};
 }
 
-std::vector<geometry::NamedShape> mouldShapes(const Project& project, const LoftedHull& hull) {
+std::vector<geometry::NamedShape> mouldShapes(const MouldSet& set) {
     std::vector<geometry::NamedShape> shapes;
-    for (MouldSection& section : mouldSections(project, hull)) {
-        geometry::FlatSheet sheet{section.points};
-        for (auto p = section.points.rbegin(); p != section.points.rend(); ++p)
-            if (p->y() > 0.0)
-                sheet.outline.push_back(imageOf(*p));
-        shapes.push_back({std::move(section.name), plywood, std::move(sheet)});
-    }
+    for (NamedBoard& board : mouldBoards(set))
+        shapes.push_back({std::move(board.name), plywood, std::move(board.board)});
     return shapes;
 }
 
-std::vector<geometry::NamedMesh> mouldMeshes(const Project& project, const LoftedHull& hull) {
+std::vector<geometry::NamedMesh> mouldMeshes(const MouldSet& set) {
     std::vector<geometry::NamedMesh> meshes;
-    for (MouldSection& section : mouldSections(project, hull)) {
-        geometry::Mesh mesh;
-        for (const Eigen::Vector3d& p : section.points) {
-            mesh.points.push_back(p);
-            mesh.points.push_back(imageOf(p));
-        }
-        for (int i = 0; i + 3 < static_cast<int>(mesh.points.size()); i += 2) {
-            mesh.triangles.push_back({i, i + 1, i + 2});
-            if (mesh.points[static_cast<std::size_t>(i) + 2].y() > 0.0)
-                mesh.triangles.push_back({i + 1, i + 3, i + 2});
-        }
-        if (section.points.back().y() <= 0.0)
-            mesh.points.pop_back();
-        meshes.push_back({std::move(section.name), plywood, std::move(mesh)});
-    }
+    for (NamedBoard& board : mouldBoards(set))
+        meshes.push_back({std::move(board.name), plywood, geometry::boardMesh(board.board)});
     return meshes;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/hull/hull.hpp"
+#include "core/moulds/mould_set.hpp"
 #include "core/planking/plan.hpp"
 #include "core/project/project.hpp"
 #include "geometry/shapes.hpp"
@@ -15,12 +16,11 @@ namespace sheerlay::core {
 /// The drawn hull as two faces, starboard and port.
 [[nodiscard]] std::vector<geometry::NamedShape> hullShapes(const LoftedHull& hull);
 
-/// The hull's section at every station inside it, sheer to sheer, as a flat sheet on the station's line: the
-/// inside of the planking. A station where the section has no breadth is left out.
-[[nodiscard]] std::vector<geometry::NamedShape> mouldShapes(const Project& project, const LoftedHull& hull);
+/// Moulds, stem forms and transoms as the boards they are sawn from (mouldBoards), named.
+[[nodiscard]] std::vector<geometry::NamedShape> mouldShapes(const MouldSet& set);
 
-/// The same as triangles.
-[[nodiscard]] std::vector<geometry::NamedMesh> mouldMeshes(const Project& project, const LoftedHull& hull);
+/// The same as closed triangles.
+[[nodiscard]] std::vector<geometry::NamedMesh> mouldMeshes(const MouldSet& set);
 
 /// Every piece of planking as a smooth bar, in the order of the plan, named by its id.
 [[nodiscard]] std::vector<geometry::NamedShape>

@@ -2,17 +2,19 @@
 
 #include <BRepBuilderAPI_MakeEdge.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
-#include <BRepBuilderAPI_MakePolygon.hxx>
 #include <BRepBuilderAPI_MakeWire.hxx>
 #include <BRepBuilderAPI_Sewing.hxx>
 #include <BRepLib.hxx>
+#include <BRepPrimAPI_MakePrism.hxx>
 #include <BRep_Builder.hxx>
 #include <Geom2d_BSplineCurve.hxx>
+#include <Geom_BSplineCurve.hxx>
 #include <Geom_BSplineSurface.hxx>
 #include <ShapeFix_Face.hxx>
 #include <Standard_Failure.hxx>
 #include <TColStd_Array1OfInteger.hxx>
 #include <TColStd_Array1OfReal.hxx>
+#include <TColgp_Array1OfPnt.hxx>
 #include <TColgp_Array1OfPnt2d.hxx>
 #include <TColgp_Array2OfPnt.hxx>
 #include <TopExp_Explorer.hxx>
@@ -104,26 +106,41 @@ Handle(Geom_BSplineSurface) splineOf(const TensorSurface& s, bool mirror) {
     return surface;
 }
 
+/// A smooth line through points as a B-spline, corners kept.
+struct SmoothPoles {
+    explicit SmoothPoles(const std::vector<Eigen::Vector3d>& points) : SmoothPoles(CubicLine(points)) {}
+
+    Knots knots;
+    std::vector<Eigen::Vector3d> poles;
+
+private:
+    explicit SmoothPoles(const CubicLine& line) : knots(line.breaks(), sharpOf(line)) {
+        std::vector<CubicLine::Place> places;
+        for (const double t : line.breaks())
+            places.push_back(line.at(t));
+        poles = cubicPoles(places, line.breaks(), sharpOf(line));
+    }
+    static std::vector<bool> sharpOf(const CubicLine& line) {
+        const std::vector<double> corners = line.corners();
+        std::vector<bool> sharp;
+        for (const double t : line.breaks())
+            sharp.push_back(std::find(corners.begin(), corners.end(), t) != corners.end());
+        return sharp;
+    }
+};
+
 /// A line of the parameter plane as one smooth curve, corners kept.
 Handle(Geom2d_BSplineCurve) curveOf(const std::vector<Eigen::Vector2d>& line) {
     std::vector<Eigen::Vector3d> points;
     for (const Eigen::Vector2d& p : line)
         points.emplace_back(p.x(), p.y(), 0.0);
-    const CubicLine cubic(points);
-    std::vector<CubicLine::Place> places;
-    std::vector<bool> sharp;
-    const std::vector<double> corners = cubic.corners();
-    for (const double t : cubic.breaks()) {
-        places.push_back(cubic.at(t));
-        sharp.push_back(std::find(corners.begin(), corners.end(), t) != corners.end());
+    const SmoothPoles smooth(points);
+    TColgp_Array1OfPnt2d flat(1, static_cast<int>(smooth.poles.size()));
+    for (int i = 1; i <= flat.Length(); ++i) {
+        const Eigen::Vector3d& p = smooth.poles[static_cast<std::size_t>(i - 1)];
+        flat(i) = gp_Pnt2d(p.x(), p.y());
     }
-    const Knots k(cubic.breaks(), sharp);
-    const std::vector<Eigen::Vector3d> poles = cubicPoles(places, cubic.breaks(), sharp);
-    TColgp_Array1OfPnt2d flat(1, static_cast<int>(poles.size()));
-    for (int i = 1; i <= flat.Length(); ++i)
-        flat(i) =
-            gp_Pnt2d(poles[static_cast<std::size_t>(i - 1)].x(), poles[static_cast<std::size_t>(i - 1)].y());
-    return new Geom2d_BSplineCurve(flat, k.knots, k.times, 3);
+    return new Geom2d_BSplineCurve(flat, smooth.knots.knots, smooth.knots.times, 3);
 }
 
 TopoDS_Shape shapeOf(const TrimmedFace& face) {
@@ -149,15 +166,32 @@ TopoDS_Shape shapeOf(const TrimmedFace& face) {
     return result;
 }
 
-TopoDS_Shape shapeOf(const FlatSheet& sheet) {
-    BRepBuilderAPI_MakePolygon polygon;
-    for (const Eigen::Vector3d& p : sheet.outline)
-        polygon.Add(at(p));
-    polygon.Close();
-    const BRepBuilderAPI_MakeFace face(polygon.Wire(), true);
+/// A line as one smooth curve, corners kept; straight between two points.
+TopoDS_Edge edgeOf(const std::vector<Eigen::Vector3d>& line) {
+    if (line.size() == 2)
+        return BRepBuilderAPI_MakeEdge(at(line[0]), at(line[1])).Edge();
+    const SmoothPoles smooth(line);
+    TColgp_Array1OfPnt poles(1, static_cast<int>(smooth.poles.size()));
+    for (int i = 1; i <= poles.Length(); ++i)
+        poles(i) = at(smooth.poles[static_cast<std::size_t>(i - 1)]);
+    const Handle(Geom_Curve) curve = new Geom_BSplineCurve(poles, smooth.knots.knots, smooth.knots.times, 3);
+    return BRepBuilderAPI_MakeEdge(curve).Edge();
+}
+
+TopoDS_Shape shapeOf(const Board& board) {
+    BRepBuilderAPI_MakeWire wire;
+    for (const std::vector<Eigen::Vector3d>& line : board.boundary)
+        wire.Add(edgeOf(line));
+    if (!wire.IsDone())
+        throw std::runtime_error("its boundary does not close");
+    const BRepBuilderAPI_MakeFace face(wire.Wire(), true);
     if (!face.IsDone())
-        throw std::runtime_error("its outline is not flat");
-    return face.Face();
+        throw std::runtime_error("its boundary is not flat");
+    const gp_Vec through(board.through.x(), board.through.y(), board.through.z());
+    TopoDS_Solid solid = TopoDS::Solid(BRepPrimAPI_MakePrism(face.Face(), through).Shape());
+    if (!BRepLib::OrientClosedSolid(solid))
+        throw std::runtime_error("its faces do not close");
+    return solid;
 }
 
 /// Straight rulings between two curves of the same knots.

@@ -513,7 +513,8 @@ class Export(Case):
         wood = thickness * sum(map(flat, strips.values()))
         boat = read_solids.read_glb((out[0] / "boat.glb").read_bytes())
         self.assertLessEqual(set(strips), set(boat))
-        self.assertTrue(all(name.startswith("Station ") for name in set(boat) - set(strips)))
+        frame = set(boat) - set(strips)
+        self.assertTrue(all(name.startswith(("Mould ", "Stem form ", "Transom ")) for name in frame), frame)
         self.assertGreater(len(boat), len(strips) + 3)
         total = 0.0
         for name, strip in strips.items():
@@ -535,6 +536,12 @@ class Export(Case):
         solid = read_solids.read_stl((out[0] / "strips.stl").read_bytes())
         read_solids.need_closed(solid)
         self.assertAlmostEqual(read_solids.volume(solid), wood, delta=0.001 * wood)
+        moulds = read_solids.read_stl((out[0] / "moulds.stl").read_bytes())
+        read_solids.need_closed(moulds)
+        boards = [[tuple(points[i] for i in t) for t in triangles] for points, triangles, _ in (boat[name] for name in frame)]
+        for board in boards:
+            read_solids.need_closed(board)
+        self.assertAlmostEqual(read_solids.volume(moulds), 1e9 * sum(map(read_solids.volume, boards)), delta=1e-4 * read_solids.volume(moulds))
         hull = read_solids.read_stl((out[0] / "hull.stl").read_bytes())
         read_solids.need_closed(hull)
         self.assertGreater(read_solids.volume(hull), 0)

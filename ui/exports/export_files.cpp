@@ -2,6 +2,8 @@
 
 #include "core/lines_drawing/lines_sheet.hpp"
 #include "core/materials/materials_table.hpp"
+#include "core/moulds/mould_set.hpp"
+#include "core/patterns/pattern_set.hpp"
 #include "core/sheets/sheet_svg.hpp"
 #include "core/solids/boat_shapes.hpp"
 #include "core/stock/stock_plan.hpp"
@@ -47,6 +49,12 @@ public:
             return written ? Problem() : Problem(written.error());
         });
     }
+    void bodies(const std::string& name, const std::vector<geometry::NamedMesh>& meshes) {
+        geometry::Mesh all;
+        for (const geometry::NamedMesh& one : meshes)
+            all = geometry::together(std::move(all), one.mesh);
+        add(name, [&](const std::string& path) { return geometry::writeStl(all, path); });
+    }
     void table(const std::string& name, const std::string& text) {
         add(name, [&](const std::string& path) { return writeFile(path, text); });
     }
@@ -87,15 +95,19 @@ Outcome writeExports(const std::string& folder,
         return unexpected(half.error());
     const std::vector<geometry::NamedShape> hullShapes = core::hullShapes(hull);
     const std::vector<geometry::NamedMesh> strips = core::stripMeshes(project, hull, plan);
-    std::vector<geometry::NamedMesh> boat = core::mouldMeshes(project, hull);
+    std::vector<core::Finding> findings;
+    const auto frame = core::mouldsOf(project, hull);
+    if (!frame)
+        findings.push_back(core::withoutMoulds(frame.error()));
+    const std::vector<geometry::NamedMesh> moulds =
+        frame ? core::mouldMeshes(*frame) : std::vector<geometry::NamedMesh>{};
+    std::vector<geometry::NamedMesh> boat = moulds;
     boat.insert(boat.end(), strips.begin(), strips.end());
-    geometry::Mesh allStrips;
-    for (const geometry::NamedMesh& strip : strips)
-        allStrips = geometry::together(std::move(allStrips), strip.mesh);
 
     Exporter files(staging.folder());
     files.step("hull.step", hullShapes, project.name + ", hull");
-    files.step("moulds.step", core::mouldShapes(project, hull), project.name + ", moulds");
+    if (frame)
+        files.step("moulds.step", core::mouldShapes(*frame), project.name + ", moulds");
     files.step("strips.step", core::stripShapes(project, hull, plan), project.name + ", strips");
     files.add("hull.glb", [&](const std::string& path) {
         return geometry::writeGlb({{hullShapes[0].name, hullShapes[0].colour, *half},
@@ -106,7 +118,9 @@ Outcome writeExports(const std::string& folder,
     files.add("hull.stl", [&](const std::string& path) {
         return geometry::writeStl(geometry::closedAcrossCentre(*half, onCentre), path);
     });
-    files.add("strips.stl", [&](const std::string& path) { return geometry::writeStl(allStrips, path); });
+    if (frame)
+        files.bodies("moulds.stl", moulds);
+    files.bodies("strips.stl", strips);
     files.table("lines.svg", core::toSvg(core::linesSheet(project, hull, project.units)));
     files.table("strips.csv", core::stripTable(plan, project.units));
     files.table("offsets.csv", core::offsetTable(project, hull, project.units, lines));
@@ -123,7 +137,7 @@ Outcome writeExports(const std::string& folder,
     files.table("materials.csv", core::materialsTable(core::materialsOf(project, hull, shop, project.units)));
     if (files.problem())
         return unexpected(staging.inBuildersWords(*files.problem()));
-    return staging.moveOut({files.staged(), {}});
+    return staging.moveOut({files.staged(), std::move(findings)});
 }
 
 } // namespace sheerlay::ui

@@ -16,7 +16,8 @@ struct ExportLevels {
 };
 
 /// Writes hull, moulds and strips as STEP, glTF and STL, and their tables as CSV, into the folder: all of
-/// them or none. The same project makes the same files byte for byte. Takes seconds; any thread.
+/// them or none; without moulds where none stands in the hull, which the findings tell. The same project
+/// makes the same files byte for byte. Takes seconds; any thread.
 [[nodiscard]] Outcome writeExports(const std::string& folder,
                                    const core::Project& project,
                                    const core::LoftedHull& hull,

@@ -5,6 +5,7 @@
 
 #include <Eigen/Geometry>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <set>
@@ -29,33 +30,32 @@ TEST_CASE("the hull's face is bounded by sheer, transoms and keel, end to end") 
     CHECK(core::hullFace(quarterSphere(800.0).drawn, false).boundary.size() == 2);
 }
 
-TEST_CASE("moulds are the sections at the stations, sheer to sheer") {
-    core::LoftedHull pipe = quarterPipe(300.0, 2000.0);
-    core::Project project;
-    const auto shapes = core::mouldShapes(project, pipe);
-    const auto meshes = core::mouldMeshes(project, pipe);
-    REQUIRE(shapes.size() >= 5);
+TEST_CASE("moulds are the boards they are sawn from, as solids and as closed triangles") {
+    const core::LoftedHull pipe = quarterPipe(300.0, 2000.0);
+    const core::Project project;
+    const auto set = core::mouldsOf(project, pipe);
+    REQUIRE(set);
+    const auto shapes = core::mouldShapes(*set);
+    const auto meshes = core::mouldMeshes(*set);
+    REQUIRE(set->moulds.size() >= 5);
+    REQUIRE(shapes.size() == set->moulds.size() + set->transoms.size());
     REQUIRE(meshes.size() == shapes.size());
-    const double halfDisc = 0.5 * std::numbers::pi * 300.0 * 300.0;
-    for (std::size_t i = 0; i < shapes.size(); ++i) {
-        CHECK(shapes[i].name == meshes[i].name);
-        const auto& outline = std::get<geometry::FlatSheet>(shapes[i].shape).outline;
-        double twice = 0.0;
-        for (std::size_t k = 0; k < outline.size(); ++k) {
-            const Eigen::Vector3d& p = outline[k];
-            const Eigen::Vector3d& q = outline[(k + 1) % outline.size()];
-            CHECK_THAT(p.x(), WithinAbs(outline.front().x(), 1e-9));
-            twice += p.y() * q.z() - p.z() * q.y();
-        }
-        // chords of a circle of 60 a quarter: short by (pi / 120)^2 / 6 of the area
-        CHECK_THAT(0.5 * std::abs(twice), WithinRel(halfDisc, 3e-4));
-        double area = 0.0;
-        const geometry::Mesh& mesh = meshes[i].mesh;
-        for (const auto& t : mesh.triangles) {
-            const auto at = [&](int k) { return mesh.points[static_cast<std::size_t>(k)]; };
-            area += 0.5 * (at(t[1]) - at(t[0])).cross(at(t[2]) - at(t[0])).norm();
-        }
-        CHECK_THAT(area, WithinRel(halfDisc, 3e-4));
+    for (std::size_t i = 0; i < set->moulds.size(); ++i) {
+        const core::Mould& mould = set->moulds[i];
+        CHECK(shapes[i].name == "Mould " + mould.name);
+        CHECK(meshes[i].name == shapes[i].name);
+        // half a disc below the sheer, the horn on both sides above it, then the leg
+        const double horn = 25.0, wide = 2 * 300.0, leg = 2 * mould.legHalfBreadth;
+        const double area =
+            0.5 * std::numbers::pi * 300.0 * 300.0 + wide * horn + leg * (mould.foot - mould.sheer - horn);
+        CHECK(geometry::isClosed(meshes[i].mesh));
+        CHECK_THAT(geometry::enclosedVolume(meshes[i].mesh), WithinRel(area * mould.thickness, 3e-4));
+        const auto [low, high] =
+            std::ranges::minmax(meshes[i].mesh.points, {}, [](const Eigen::Vector3d& p) { return p.x(); });
+        CHECK_THAT(low.x(), WithinAbs(std::min(mould.x, mould.farFace()), 1e-9));
+        CHECK_THAT(high.x(), WithinAbs(std::max(mould.x, mould.farFace()), 1e-9));
+        CHECK_THAT(std::get<geometry::Board>(shapes[i].shape).through.norm(),
+                   WithinAbs(mould.thickness, 1e-9));
     }
 }
 

@@ -34,6 +34,16 @@ TrimmedFace pipePiece(double radius, double angle, bool mirror) {
     return face;
 }
 
+/// A board 18 thick, round below and straight above.
+Board halfDisc(double radius) {
+    std::vector<Eigen::Vector3d> round;
+    for (int i = 0; i <= 60; ++i) {
+        const double a = std::numbers::pi * i / 60;
+        round.emplace_back(5.0, radius * std::cos(a), -radius * std::sin(a));
+    }
+    return {{round, {round.back(), round.front()}}, {-18.0, 0.0, 0.0}};
+}
+
 /// The normal of the first face, amidst its parameters, on the side that counts as outside.
 Eigen::Vector3d outwardAt(const TopoDS_Shape& shape) {
     const TopoDS_Face face = TopoDS::Face(TopExp_Explorer(shape, TopAbs_FACE).Current());
@@ -81,7 +91,7 @@ TEST_CASE("a trimmed surface and its mirror image keep their area and face outwa
     const double angle = 1.2;
     REQUIRE(writeStep({{"Starboard", {}, pipePiece(radius, angle, false)},
                        {"Port", {}, pipePiece(radius, angle, true)},
-                       {"Sheet", {}, FlatSheet{{{5, 0, 0}, {5, 30, 0}, {5, 30, 40}, {5, 0, 40}}}}},
+                       {"Board", {}, halfDisc(radius)}},
                       "Pipe",
                       "Test",
                       file.path()));
@@ -95,7 +105,11 @@ TEST_CASE("a trimmed surface and its mirror image keep their area and face outwa
         CHECK(along.z() < -0.1); // down and away from the centreplane
         CHECK(along.y() * (i == 0 ? 1.0 : -1.0) > 0.1);
     }
-    CHECK_THAT(things[2].area, WithinRel(1200.0, 1e-9));
+    CHECK(things[2].valid);
+    CHECK(things[2].solids == 1);
+    CHECK(things[2].faces == 4); // two flat, the round edge, the straight one
+    // cubics through points 3 degrees apart
+    CHECK_THAT(things[2].volume, WithinRel(0.5 * std::numbers::pi * radius * radius * 18.0, 1e-5));
 }
 
 TEST_CASE("the same shapes make the same file") {
