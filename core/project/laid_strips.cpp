@@ -21,6 +21,13 @@ Journal unmarkLaid(Journal journal, std::string_view strip) {
     return journal;
 }
 
+Journal noteOn(Journal journal, std::string_view strip, std::string note) {
+    if (const auto found = std::ranges::find(journal.laid, strip, &LaidStrip::strip);
+        found != journal.laid.end())
+        found->note = std::move(note);
+    return journal;
+}
+
 bool plansAlike(const Project& a, const Project& b) {
     Project other = b;
     other.journal.laid = a.journal.laid;

@@ -16,6 +16,9 @@ namespace sheerlay::core {
 /// The journal without the entry of a strip.
 [[nodiscard]] Journal unmarkLaid(Journal journal, std::string_view strip);
 
+/// The journal with a note on a strip; one that is not laid takes none. An empty note takes it away.
+[[nodiscard]] Journal noteOn(Journal journal, std::string_view strip, std::string note);
+
 /// True where the plan can't differ: only which strips are down, what was put aside, and language and size of
 /// the paper do.
 [[nodiscard]] bool plansAlike(const Project& a, const Project& b);

@@ -2128,18 +2128,6 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
         <translation>nicht da</translation>
     </message>
     <message>
-        <source>No rounds in the journal yet.</source>
-        <translation>Noch keine Runden im Tagebuch.</translation>
-    </message>
-    <message>
-        <source>In the journal:</source>
-        <translation>Im Tagebuch:</translation>
-    </message>
-    <message>
-        <source>below row %1, %2 stations%3</source>
-        <translation>unter Reihe %1, %2 Spanten%3</translation>
-    </message>
-    <message>
         <source>%1: %2; %3 would do.</source>
         <translation>%1: %2; möglich wäre %3.</translation>
     </message>
@@ -3535,6 +3523,77 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     <message>
         <source>What the new plan changes</source>
         <translation>Was der neue Plan ändert</translation>
+    </message>
+    <message>
+        <source>The journal so far</source>
+        <translation>Das Tagebuch bisher</translation>
+    </message>
+</context>
+<context>
+    <name>sheerlay::ui::JournalLog</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>below row %1, starboard</source>
+        <translation>unter Reihe %1, Steuerbord</translation>
+    </message>
+    <message>
+        <source>below row %1, port</source>
+        <translation>unter Reihe %1, Backbord</translation>
+    </message>
+    <message>
+        <source>below row %1</source>
+        <translation>unter Reihe %1</translation>
+    </message>
+    <message>
+        <source>Nothing is laid or measured yet. Shop mode (F11) marks strips as they go on.</source>
+        <translation>Noch ist nichts gelegt oder gemessen. Die Werkstatt (F11) vermerkt die Leisten, wie sie aufs Boot kommen.</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Herausnehmen</translation>
+    </message>
+    <message>
+        <source>Laid or measured</source>
+        <translation>Gelegt oder gemessen</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Note, or what the tape said</source>
+        <translation>Vermerk, oder was das Maßband sagte</translation>
+    </message>
+    <message>
+        <source>The journal so far</source>
+        <translation>Das Tagebuch bisher</translation>
+    </message>
+    <message>
+        <source>The line in hand goes out of the journal; Undo brings it back</source>
+        <translation>Die gewählte Zeile kommt aus dem Tagebuch; Zurücknehmen bringt sie wieder</translation>
+    </message>
+    <message>
+        <source>%1 laid</source>
+        <translation>%1 gelegt</translation>
+    </message>
+    <message>
+        <source>Type a note on this strip</source>
+        <translation>Einen Vermerk zu dieser Leiste schreiben</translation>
+    </message>
+    <message>
+        <source>Note on %1</source>
+        <translation>Vermerk zu %1</translation>
+    </message>
+    <message>
+        <source>%1 not laid</source>
+        <translation>%1 nicht gelegt</translation>
+    </message>
+    <message>
+        <source>Without the reading below row %1</source>
+        <translation>Ohne die Messung unter Reihe %1</translation>
     </message>
 </context>
 <context>

@@ -6,6 +6,7 @@
 #include "core/journal/typed_round.hpp"
 #include "core/project/project_edit.hpp"
 #include "ui/panels/figure_table.hpp"
+#include "ui/panels/journal_log.hpp"
 #include "ui/scene/palette.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
@@ -50,10 +51,9 @@ QString nothingYet() {
 
 JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     : QWidget(parent), m_runner(new TaskRunner(mode, this)), m_row(new QSpinBox), m_side(new QComboBox),
-      m_grid(new QGridLayout), m_rounds(words({}, 13, palette::pencil)),
-      m_said(words(nothingYet(), 15, palette::ink)), m_changes(new QTableWidget),
+      m_grid(new QGridLayout), m_said(words(nothingYet(), 15, palette::ink)), m_changes(new QTableWidget),
       m_work(new QPushButton(Wording::tr("Work it out"))),
-      m_accept(new QPushButton(Wording::tr("Accept the new plan"))) {
+      m_accept(new QPushButton(Wording::tr("Accept the new plan"))), m_log(new JournalLog) {
     m_row->setRange(0, 999);
     m_row->setAccessibleName(Wording::tr("Row"));
     m_changes->setAccessibleName(tr("What the new plan changes"));
@@ -95,7 +95,6 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     left->addLayout(ask);
     left->addWidget(scroll, 1);
     left->addWidget(m_work);
-    left->addWidget(m_rounds);
 
     setFigures(*m_changes,
                {Wording::tr("Strip"),
@@ -111,7 +110,10 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     right->addWidget(m_said);
     right->addWidget(m_changes, 1);
     right->addWidget(m_accept);
-    right->addStretch(0);
+    right->addSpacing(12);
+    right->addWidget(words(tr("The journal so far"), 18, palette::ink, true));
+    right->addWidget(m_log, 1);
+    connect(m_log, &JournalLog::changed, this, &JournalBench::accepted);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(20, 16, 20, 16);
     layout->setSpacing(28);
@@ -131,13 +133,13 @@ void JournalBench::setBoat(std::shared_ptr<const Boat> boat) {
 void JournalBench::setProject(const core::Project& project) {
     m_project = project;
     forgetTrial();
-    refillRounds();
+    m_log->setJournal(project.journal);
 }
 
 void JournalBench::setUnits(core::Units units) {
     m_units = units;
     refillPlanned();
-    refillRounds();
+    m_log->setUnits(units);
 }
 
 QString JournalBench::said() const {
@@ -205,20 +207,6 @@ void JournalBench::refillPlanned() {
         m_planned[i]->setText(planned ? lengthText(planned->left, m_units) : Wording::tr("not there"));
         m_fields[i]->setEnabled(planned.has_value());
     }
-}
-
-void JournalBench::refillRounds() {
-    if (!m_project || m_project->journal.readings.empty()) {
-        m_rounds->setText(Wording::tr("No rounds in the journal yet."));
-        return;
-    }
-    QStringList lines{Wording::tr("In the journal:")};
-    for (const core::RowReading& round : m_project->journal.readings)
-        lines << Wording::tr("below row %1, %2 stations%3")
-                     .arg(round.row)
-                     .arg(round.girthLeft.size())
-                     .arg(round.date.empty() ? QString() : QStringLiteral(", ") + toQString(round.date));
-    m_rounds->setText(lines.join(QLatin1Char('\n')));
 }
 
 std::optional<core::RowReading> JournalBench::typed() {

@@ -21,8 +21,10 @@ class QTableWidget;
 
 namespace sheerlay::ui {
 
+class JournalLog;
+
 /// The Journal bench: a round with the tape is typed in, what it says is worked out, and the new plan stands
-/// against the old one before it is accepted.
+/// against the old one before it is accepted; below it stands what the journal holds.
 class JournalBench : public QWidget {
     Q_OBJECT
 public:
@@ -42,15 +44,15 @@ public:
     [[nodiscard]] QString said() const;
     [[nodiscard]] QTableWidget* changes() const { return m_changes; }
     [[nodiscard]] QPushButton* acceptButton() const { return m_accept; }
+    [[nodiscard]] JournalLog* log() const { return m_log; }
 
 Q_SIGNALS:
-    /// The builder accepted a round of readings.
+    /// The builder accepted a round of readings, wrote a note or took an entry out.
     void accepted(const QString& name, const sheerlay::core::Journal& journal);
 
 private:
     void refillStations();
     void refillPlanned();
-    void refillRounds();
     [[nodiscard]] std::optional<core::RowReading> typed();
     void show(const core::PlanAsLaid& tried, int row);
     void forgetTrial();
@@ -73,9 +75,10 @@ private:
     QSpinBox* m_row;
     QComboBox* m_side;
     QGridLayout* m_grid;
-    QLabel *m_rounds, *m_said;
+    QLabel* m_said;
     QTableWidget* m_changes;
     QPushButton *m_work, *m_accept;
+    JournalLog* m_log;
 };
 
 } // namespace sheerlay::ui

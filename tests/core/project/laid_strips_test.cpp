@@ -15,6 +15,13 @@ TEST_CASE("strips are marked as laid once, with their day, and unmarked") {
     CHECK(laidEntry(journal, "P01") != nullptr);
 }
 
+TEST_CASE("a note stands on a strip that is laid") {
+    Journal journal = noteOn(markLaid({}, "S01", "2026-05-01"), "S01", "a knot at the bow");
+    CHECK(laidEntry(journal, "S01")->note == "a knot at the bow");
+    CHECK(noteOn(journal, "S02", "none") == journal);
+    CHECK(noteOn(journal, "S01", "") == markLaid({}, "S01", "2026-05-01"));
+}
+
 TEST_CASE("what is laid changes no plan, a reading does") {
     Project a;
     Project b = a;

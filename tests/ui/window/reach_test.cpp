@@ -60,6 +60,8 @@ name = "paddler"
 weight = "170 lb"
 x = "7-6-0"
 height = "16 in"
+[[journal.laid]]
+strip = "S01"
 )";
 
 /// Something a builder can press, type into or choose from.

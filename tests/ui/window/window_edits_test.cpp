@@ -4,6 +4,7 @@
 #include "tests/support/window_workshop.hpp"
 #include "ui/map2d/planking_map.hpp"
 #include "ui/panels/accent_fields.hpp"
+#include "ui/panels/journal_log.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/panels/planking_controls.hpp"
 #include "ui/panels/start_comparison.hpp"
@@ -265,6 +266,7 @@ TEST_CASE_METHOD(App, "a round with the tape is weighed before it is accepted, a
     journal.acceptButton()->click();
     CHECK(shop.window.desk()->project().journal.readings.size() == 1);
     CHECK(shop.window.desk()->undoStack()->undoText() == QStringLiteral("Reading below row 10"));
+    CHECK(journal.log()->lines()->rowCount() == 1);
     int told = 0;
     for (const core::Finding& finding : shop.window.boat()->plan.findings) {
         if (!finding.code.starts_with("journal-"))
@@ -273,6 +275,12 @@ TEST_CASE_METHOD(App, "a round with the tape is weighed before it is accepted, a
         CHECK(said.contains(QString::fromStdString(finding.text)));
     }
     CHECK(told >= 2);
+    journal.log()->lines()->selectRow(0);
+    journal.log()->takeOutButton()->click();
+    CHECK(shop.window.desk()->project().journal.readings.empty());
+    CHECK(shop.window.boat()->project.journal.readings.empty()); // planned without it
+    shop.window.desk()->undoStack()->undo();
+    CHECK(journal.log()->lines()->rowCount() == 1);
     for (const core::Strip& strip : shop.window.boat()->plan.strips)
         if (strip.row > row && strip.side != core::Side::Port)
             CHECK(shown[strip.id] == cutLengthText(strip.cutLength, core::Units::Millimetres));
