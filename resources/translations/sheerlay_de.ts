@@ -4292,6 +4292,10 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <source>The boat in the water with her load, to be shifted with the mouse</source>
         <translation>Das Boot mit seiner Zuladung im Wasser; sie lässt sich mit der Maus verschieben</translation>
     </message>
+    <message>
+        <source>There are no pages yet. What they are made from is added under “%1”.</source>
+        <translation>Noch gibt es keine Seiten. Woraus sie entstehen, kommt unter „%1“ dazu.</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::TableTools</name>

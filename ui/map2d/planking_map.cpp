@@ -205,7 +205,10 @@ void PlankingMap::paintDrawing(QPainter& painter) const {
         // where the planking narrows the name stands outward of its line, clear of the strips
         const double outward = std::min(0.5, 1.0 - station.halfGirth / widest) * wide;
         const double middle = top.x() + (station.x < 0.5 * length ? -outward : outward);
-        const QRectF box(middle - 0.5 * wide, std::max(2.0, top.y() - 19.0), wide, 16.0);
+        double left = middle - 0.5 * wide;
+        if (top.x() > 0.0 && top.x() < width()) // a line that is seen keeps its name whole
+            left = std::clamp(left, 0.0, std::max(0.0, width() - wide));
+        const QRectF box(left, std::max(2.0, top.y() - 19.0), wide, 16.0);
         if (box.intersects(taken))
             continue;
         taken = box;

@@ -18,7 +18,6 @@ namespace sheerlay::ui {
 namespace {
 
 constexpr QRgb nightGround = 0xFF26292D, nightInk = 0xFFE9E4D8, nightPencil = 0xFFA8A59C;
-constexpr double drawingWidth = 300.0; // mm the drawing is laid out on
 
 QFont sized(const QFont& base, double pixels, int weight = QFont::Normal) {
     QFont font = base;
@@ -291,8 +290,9 @@ void ShopMode::paintEvent(QPaintEvent*) {
           pencil,
           Qt::AlignLeft | Qt::AlignVCenter);
 
-    const double pixelsPerMm = wide / drawingWidth;
     const QRectF picture(margin, 0.31 * h, wide, 0.2 * h);
+    const double drawingWidth = shopDrawingWidth(picture.width(), picture.height());
+    const double pixelsPerMm = wide / drawingWidth;
     painter.save();
     painter.translate(picture.topLeft());
     painter.scale(pixelsPerMm, pixelsPerMm);

@@ -10,6 +10,7 @@
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
+#include <algorithm>
 #include <array>
 #include <variant>
 
@@ -17,7 +18,9 @@ namespace sheerlay::ui {
 namespace {
 
 constexpr qsizetype mostToWatch = 3;
-constexpr double typeScale = 2.0; // of the drawing's lettering against a sheet's
+constexpr double typeScale = 2.0;    // of the drawing's lettering against a sheet's
+constexpr double usualWidth = 300.0; // mm of the drawing's page
+constexpr double leastHeight = 45.0; // mm of it that two storeys of names, the strip and some sag take
 constexpr core::Colour nightInk{0xE9, 0xE4, 0xD8};
 constexpr core::Colour nightBlue{0x8F, 0xB8, 0xDE};
 
@@ -79,6 +82,10 @@ ShopText shopText(const Boat& boat, const core::Strip& strip, core::Units units)
         cautions << heardText(caution);
     text.caution = cautions.join(u' ');
     return text;
+}
+
+double shopDrawingWidth(double roomWidth, double roomHeight) {
+    return std::max(usualWidth, leastHeight * roomWidth / roomHeight);
 }
 
 core::Sheet shopDrawing(const Boat& boat, const core::Strip& strip, double width, double height, bool night) {

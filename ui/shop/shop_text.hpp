@@ -24,6 +24,11 @@ struct ShopText {
 /// @param strip  one of boat.plan.strips
 [[nodiscard]] ShopText shopText(const Boat& boat, const core::Strip& strip, core::Units units);
 
+/// The page that a drawing fills a room of this shape with: as wide as its lettering reads best at, wider
+/// where the room is so flat that names, strip and sag would not find their height.
+/// @return  mm; the height is the room's share of it
+[[nodiscard]] double shopDrawingWidth(double roomWidth, double roomHeight);
+
 /// The strip unsprung, as on its sheet, on a page of `width` by `height` mm without anything else.
 /// @param night  in light lines, for a dark ground
 [[nodiscard]] core::Sheet

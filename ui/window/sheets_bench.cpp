@@ -323,7 +323,17 @@ void SheetsBench::layOut() {
             }
             m_list->setCurrentRow(std::min(row, m_list->count() - 1));
             if (m_sheets.empty())
-                m_preview->clear();
+                m_preview->setText(
+                    m_choices == nullptr
+                        ? QString()
+                        : tr("There are no pages yet. What they are made from is added under “%1”.")
+                              .arg(m_set.choices));
+            const bool looksAtPages =
+                m_choices != nullptr && m_side->currentIndex() == 0 && m_view->currentIndex() == 0;
+            if (m_sheets.empty() && pages.findings.empty() && looksAtPages &&
+                !std::exchange(m_formOffered, true))
+                showChoices(
+                    true); // the one thing that can be done here; once, then it is the builder's choice
             m_status->setText(withFindings(
                 m_sheets.empty() && pages.findings.empty() ? m_set.nothing : m_set.status(m_sheets),
                 pages.findings));

@@ -108,6 +108,7 @@ private:
     QCheckBox* m_rows = nullptr;     ///< where it is chosen whether rows share a sheet
     ChoicesPanel* m_choices = nullptr;
     QStackedWidget* m_side = nullptr;
+    bool m_formOffered = false; ///< where there were no pages
     QToolButton* m_choicesButton = nullptr;
     QLabel* m_status;
     QLabel* m_preview;

@@ -7,13 +7,17 @@
 #include "ui/scene/words.hpp"
 #include "ui/shop/girth_panel.hpp"
 #include "ui/shop/shop_mode.hpp"
+#include "ui/shop/shop_text.hpp"
 
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
 #include <QToolButton>
 
+#include <algorithm>
 #include <cmath>
+#include <utility>
+#include <variant>
 #include <vector>
 
 using namespace sheerlay;
@@ -79,6 +83,27 @@ double heightOfName(const ShopMode& mode, QImage picture) {
 }
 
 } // namespace
+
+TEST_CASE("the drawing keeps to its room on screens of every shape") {
+    const Boat& boat = *referenceBoat();
+    for (const auto& [wide, high] : {std::pair{1244.0, 144.0}, // 16 to 9
+                                     std::pair{1240.0, 160.0}, // 16 to 10
+                                     std::pair{980.0, 154.0},  // 4 to 3
+                                     std::pair{2500.0, 216.0}}) {
+        INFO(wide << " by " << high);
+        const double width = shopDrawingWidth(wide, high), height = width * high / wide;
+        for (const core::Strip& strip : boat.plan.strips) {
+            INFO(strip.id);
+            double lowest = 0.0;
+            for (const core::Item& item : shopDrawing(boat, strip, width, height, false).items)
+                if (const auto* path = std::get_if<core::Path>(&item))
+                    for (const Eigen::Vector2d& p : path->points)
+                        lowest = std::max(lowest, p.y());
+            CHECK(lowest > 0.5 * height); // and takes it
+            CHECK(lowest <= height);
+        }
+    }
+}
 
 TEST_CASE("keys and big targets go through the work and mark what is laid") {
     Shop shop;

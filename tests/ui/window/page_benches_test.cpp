@@ -107,6 +107,11 @@ TEST_CASE_METHOD(App, "without boards the stock bench says what would make it us
     CHECK(window.stock()->status().contains(QStringLiteral("[stock]")));
     const auto* form = window.stock()->findChild<ChoicesPanel*>(); // where boards are told
     REQUIRE(form != nullptr);
+    CHECK(form->isVisible()); // offered once, where there is nothing else
+    window.stock()->showChoices(false);
+    window.showBench(MainWindow::Bench::Moulds);
+    window.showBench(MainWindow::Bench::Stock);
+    CHECK_FALSE(form->isVisible());
     for (const QPushButton* button : window.stock()->findChildren<QPushButton*>())
         CHECK(button->isEnabled() == form->isAncestorOf(button)); // nothing to write, nothing to print
 }
