@@ -1397,11 +1397,11 @@
     </message>
     <message>
         <source>The shutter next: %1, %2</source>
-        <translation>Als Nächstes die Schlussleiste: %1, %2</translation>
+        <translation>Schlussleiste %1, %2</translation>
     </message>
     <message>
         <source>Row %1 above the start: %2 next</source>
-        <translation>Reihe %1 über dem Anfang: %2 als Nächstes</translation>
+        <translation>Reihe %1 über dem Anfang: nun %2</translation>
     </message>
     <message>
         <source>Row %1 of %2, %3 next (%4)</source>
@@ -3327,6 +3327,10 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     <message>
         <source>Read; the window goes on as it is</source>
         <translation>Gelesen; weiter, wie es ist</translation>
+    </message>
+    <message>
+        <source>profile</source>
+        <translation>Profil</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 
 #include "core/project/wood.hpp"
 #include "ui/scene/wording.hpp"
+#include "ui/scene/words.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -10,8 +11,12 @@ namespace sheerlay::ui {
 
 ChoiceField woodField(const QString& meaning) {
     ChoiceField field{ChoiceField::Kind::OneOf, Wording::tr("Wood"), meaning, {}, {}, {}, {}};
-    for (const core::Wood& wood : core::allWoods())
-        field.oneOf << QString::fromUtf8(wood.commonName.data(), std::ssize(wood.commonName));
+    for (const core::Wood& wood : core::allWoods()) {
+        std::string words(wood.id); // as the paper has them, where the window speaks another language
+        std::ranges::replace(words, '-', ' ');
+        const QString heard = heardText(words);
+        field.oneOf << (heard == toQString(words) ? toQString(wood.commonName) : heard);
+    }
     return field;
 }
 

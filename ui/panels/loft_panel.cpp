@@ -109,7 +109,7 @@ void LoftPanel::refill() {
     int row = 0;
     for (const core::StationResidual& residual : hull.residuals) {
         const bool station = static_cast<std::size_t>(row) < hull.stationX.size();
-        const QStringList cells{toQString(residual.station),
+        const QStringList cells{station ? toQString(residual.station) : Wording::tr("profile"),
                                 station ? lengthText(residual.x, m_units) : QString(),
                                 QString::number(residual.points),
                                 departureText(residual.rms, m_units, false),

@@ -10,6 +10,7 @@
 
 #include <QAction>
 #include <QFile>
+#include <QLabel>
 #include <QMenu>
 #include <QRegularExpression>
 #include <QSignalSpy>
@@ -95,6 +96,14 @@ TEST_CASE_METHOD(App, "the window fits a screen of 1280 by 800 in every language
         window.show();
         CHECK(window.minimumSizeHint().width() <= 1280);
         CHECK(window.minimumSizeHint().height() <= 800);
+        REQUIRE(window.boat() != nullptr);
+        const auto* says = window.planking()->bar()->findChild<QLabel*>();
+        REQUIRE(says != nullptr);
+        for (int laid = 0; laid <= window.boat()->pieces(); ++laid) {
+            const QString text = layingText(*window.boat(), laid);
+            INFO(text.toStdString());
+            CHECK(says->fontMetrics().horizontalAdvance(text) <= says->width());
+        }
     }
 }
 
