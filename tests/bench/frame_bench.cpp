@@ -12,6 +12,7 @@
 #include <QMouseEvent>
 #include <QOpenGLContext>
 #include <QOpenGLFunctions>
+#include <QSignalSpy>
 #include <QTest>
 
 #include <algorithm>
@@ -92,6 +93,12 @@ struct Drawn {
         gl().doneCurrent();
     }
     void frame() { (void)gl().grabFramebuffer(); } // drawn now, and read back
+    /// Drawn and put on the screen: what the window's other parts and the screen take is in it.
+    void shown() {
+        QSignalSpy swapped(&gl(), &QOpenGLWidget::frameSwapped);
+        gl().update();
+        REQUIRE(swapped.wait(5000));
+    }
     void drag(const QPointF& to) {
         QMouseEvent move(
             QEvent::MouseMove, to, gl().mapToGlobal(to), Qt::NoButton, Qt::LeftButton, Qt::NoModifier);
@@ -110,7 +117,13 @@ TEST_CASE_METHOD(App, "frames of 160 solid strips at 1280 x 800, strips laid and
         drawn.drag({420.0 + 3.0 * i, 400.0 + i});
         drawn.frame();
     });
-    QTest::mouseRelease(&drawn.gl(), Qt::LeftButton, Qt::NoModifier, QPoint(600, 460));
+    tell("the same, put on the screen", 60, [&](int i) {
+        drawn.drag({600.0 - 3.0 * i, 460.0 - i});
+        drawn.shown();
+    });
+    QTest::mouseRelease(&drawn.gl(), Qt::LeftButton, Qt::NoModifier, QPoint(420, 400));
+    QTest::qWait(1000);
+    tell("frame at rest, with smooth edges", 20, [&](int) { drawn.frame(); });
     tell("strip laid or lifted, beyond its frame", 60, [&](int i) {
         drawn.view.setLaidCount(i % 2 == 0 ? 100 : 101);
         drawn.finish();

@@ -3,7 +3,6 @@
 #include "core/hull/station_names.hpp"
 #include "core/stock/row_woods.hpp"
 #include "ui/scene/mould_mesh.hpp"
-#include "ui/scene/strip_mesh.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -109,10 +108,10 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
     for (const core::Strip& strip : boat->plan.strips) {
         boat->wood.push_back(woods.at(strip.row));
         SceneStrip drawn;
-        drawn.solid = stripSolid(strip, faces);
-        drawn.loop = stripLoop(strip, faces);
+        drawn.fine = barShape(strip, faces, fineThinning);
+        drawn.coarse = barShape(strip, faces, coarseThinning);
         drawn.mapOutline = outlineOnMap(strip, map);
-        scene.shape.insert(scene.shape.end(), drawn.loop.begin(), drawn.loop.end());
+        scene.shape.insert(scene.shape.end(), drawn.coarse.loop.begin(), drawn.coarse.loop.end());
         scene.strips.push_back(std::move(drawn));
         boat->difficulty.push_back(core::difficultyOf(strip));
     }

@@ -6,6 +6,7 @@
 #include "core/project/project.hpp"
 #include "ui/scene/girth_map.hpp"
 #include "ui/scene/shop_on_demand.hpp"
+#include "ui/scene/strip_mesh.hpp"
 #include "ui/scene/triangle_mesh.hpp"
 
 #include <Eigen/Core>
@@ -19,8 +20,7 @@ namespace sheerlay::ui {
 
 /// One strip as the pictures need it; belongs to the strip of the plan with the same index.
 struct SceneStrip {
-    TriangleMesh solid;                      ///< mm, boat frame
-    std::vector<Eigen::Vector3d> loop;       ///< outline on the outer face, closed
+    BarShape fine, coarse;                   ///< to be seen from near, and with the whole boat
     std::vector<Eigen::Vector2d> mapOutline; ///< on the map: x, girth from the centreline (+ starboard), mm
 };
 

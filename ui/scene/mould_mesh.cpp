@@ -1,5 +1,7 @@
 #include "ui/scene/mould_mesh.hpp"
 
+#include "core/solids/strip_bar.hpp"
+
 #include <Eigen/Geometry>
 
 #include <algorithm>
@@ -7,11 +9,12 @@
 namespace sheerlay::ui {
 namespace {
 
-constexpr double pastSheer = 25.0;     // mm a mould runs straight on past the sheer
-constexpr double railHeight = 140.0;   // mm
-constexpr double railThickness = 38.0; // mm
-constexpr double railOverhang = 60.0;  // mm past the outermost moulds
-constexpr double crossHeight = 90.0;   // mm
+constexpr double outlineThinning = 0.3; // mm
+constexpr double pastSheer = 25.0;      // mm a mould runs straight on past the sheer
+constexpr double railHeight = 140.0;    // mm
+constexpr double railThickness = 38.0;  // mm
+constexpr double railOverhang = 60.0;   // mm past the outermost moulds
+constexpr double crossHeight = 90.0;    // mm
 
 } // namespace
 
@@ -20,7 +23,8 @@ TriangleMesh mouldPlate(const std::vector<Eigen::Vector3d>& section, const Frame
     if (section.size() < 2)
         return mesh;
     std::vector<Eigen::Vector2d> outline; // half breadth, z from the keel to the strongback
-    for (auto p = section.rbegin(); p != section.rend(); ++p)
+    const std::vector<Eigen::Vector3d> thinned = core::thinned(section, outlineThinning);
+    for (auto p = thinned.rbegin(); p != thinned.rend(); ++p)
         outline.emplace_back(p->y(), p->z());
     const Eigen::Vector2d sheer = outline.back();
     const double shoulder = std::min(sheer.y() + pastSheer, sizes.strongbackTop);

@@ -7,12 +7,6 @@
 namespace sheerlay::ui {
 namespace {
 
-constexpr double thinning = 0.15; // mm; a tenth of a pixel with a canoe filling the screen
-
-core::BarEdge edgeOf(const core::Strip& strip, const std::vector<Eigen::Vector3d>& line) {
-    return core::barEdge(strip, core::thinned(line, thinning));
-}
-
 Eigen::Vector3d tangentAt(const std::vector<Eigen::Vector3d>& line, std::size_t i) {
     const std::size_t before = i > 0 ? i - 1 : i;
     const std::size_t after = std::min(i + 1, line.size() - 1);
@@ -65,14 +59,9 @@ void addEnd(TriangleMesh& mesh,
     mesh.quad(corners, bow ? Eigen::Vector3d(-along) : along);
 }
 
-} // namespace
-
-TriangleMesh stripSolid(const core::Strip& strip, const core::StripFaces& faces) {
+TriangleMesh
+solidBetween(const core::BarEdge& upper, const core::BarEdge& lower, const core::StripFaces& faces) {
     TriangleMesh mesh;
-    if (strip.upperEdge.empty() || strip.lowerEdge.empty())
-        return mesh;
-    const core::BarEdge upper = edgeOf(strip, strip.upperEdge);
-    const core::BarEdge lower = edgeOf(strip, strip.lowerEdge);
     addBand(mesh, upper, lower, faces.outer, true);
     addBand(mesh, upper, lower, faces.inner, false);
     const double turn = core::acrossSign(upper, lower);
@@ -83,12 +72,9 @@ TriangleMesh stripSolid(const core::Strip& strip, const core::StripFaces& faces)
     return mesh;
 }
 
-std::vector<Eigen::Vector3d> stripLoop(const core::Strip& strip, const core::StripFaces& faces) {
+std::vector<Eigen::Vector3d>
+loopAround(const core::BarEdge& upper, const core::BarEdge& lower, const core::StripFaces& faces) {
     std::vector<Eigen::Vector3d> loop;
-    if (strip.upperEdge.empty() || strip.lowerEdge.empty())
-        return loop;
-    const core::BarEdge upper = edgeOf(strip, strip.upperEdge);
-    const core::BarEdge lower = edgeOf(strip, strip.lowerEdge);
     const double lift = faces.outer + 0.4; // just proud of the face, so that face and line do not fight
     for (std::size_t i = 0; i < upper.points.size(); ++i)
         loop.push_back(upper.points[i] + lift * upper.normals[i]);
@@ -96,6 +82,16 @@ std::vector<Eigen::Vector3d> stripLoop(const core::Strip& strip, const core::Str
         loop.push_back(lower.points[i] + lift * lower.normals[i]);
     loop.push_back(loop.front());
     return loop;
+}
+
+} // namespace
+
+BarShape barShape(const core::Strip& strip, const core::StripFaces& faces, double thinning) {
+    if (strip.upperEdge.empty() || strip.lowerEdge.empty())
+        return {};
+    const core::BarEdge upper = core::barEdge(strip, core::thinned(strip.upperEdge, thinning));
+    const core::BarEdge lower = core::barEdge(strip, core::thinned(strip.lowerEdge, thinning));
+    return {solidBetween(upper, lower, faces), loopAround(upper, lower, faces)};
 }
 
 } // namespace sheerlay::ui

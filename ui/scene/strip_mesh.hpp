@@ -10,11 +10,20 @@
 
 namespace sheerlay::ui {
 
-/// The strip as a closed bar: both faces, both edges, both ends. Flat across its width, as a real strip is.
-/// Edges are thinned to 0.15 mm of their polylines, so that a whole boat stays light enough to turn by hand.
-[[nodiscard]] TriangleMesh stripSolid(const core::Strip& strip, const core::StripFaces& faces);
+/// How far, in mm, the edges of a drawn strip may lie off those of the plan. Neighbours share an edge and are
+/// thinned alike, so no gap opens between them.
+constexpr double fineThinning = 0.15;  ///< seen from near
+constexpr double coarseThinning = 1.5; ///< the whole boat on a screen: half a pixel of a canoe at most
 
-/// The strip's outline on its outer face, closed (first point repeated), mm.
-[[nodiscard]] std::vector<Eigen::Vector3d> stripLoop(const core::Strip& strip, const core::StripFaces& faces);
+/// A strip as it is drawn.
+struct BarShape {
+    TriangleMesh solid; ///< mm, boat frame; closed
+    std::vector<Eigen::Vector3d>
+        loop; ///< outline just proud of the outer face, closed (first point repeated)
+};
+
+/// The strip as a bar: both faces, both edges, both ends. Flat across its width, as a real strip is.
+/// @param thinning  see above, mm; > 0
+[[nodiscard]] BarShape barShape(const core::Strip& strip, const core::StripFaces& faces, double thinning);
 
 } // namespace sheerlay::ui

@@ -88,15 +88,20 @@ void BoatStage::setBoat(std::shared_ptr<const Boat> boat) {
     for (std::size_t i = 0; i < m_boat->plan.strips.size(); ++i) {
         const SceneStrip& scene = m_boat->scene.strips[i];
         Piece piece;
-        piece.solid = new MeshObject(scene.solid, scene.loop, stripColour(*m_boat, i, m_colours), seam);
-        piece.outline = new LineObject({scene.loop}, ghostColour, ghostWidth);
+        piece.solid = new MeshObject({scene.fine.solid, scene.fine.loop},
+                                     {scene.coarse.solid, scene.coarse.loop},
+                                     stripColour(*m_boat, i, m_colours),
+                                     seam);
+        piece.outline = new LineObject({scene.fine.loop}, ghostColour, ghostWidth);
         m_pieces.push_back(piece);
     }
     const QColor plywood = QColor::fromRgb(palette::plywood);
+    const auto addFrame = [&](const TriangleMesh& mesh, const QColor& colour) {
+        m_frame.push_back(new MeshObject({mesh, noLoop}, {mesh, noLoop}, colour, plywood));
+    };
     for (const TriangleMesh& mould : m_boat->scene.moulds)
-        m_frame.push_back(new MeshObject(mould, noLoop, plywood, plywood));
-    m_frame.push_back(
-        new MeshObject(m_boat->scene.strongback, noLoop, QColor::fromRgb(palette::timber), plywood));
+        addFrame(mould, plywood);
+    addFrame(m_boat->scene.strongback, QColor::fromRgb(palette::timber));
     m_lines = new LineObject(m_boat->scene.lines, QColor::fromRgb(palette::lineBlue), 1.5);
     m_context->Display(m_lines, 0, -1, false);
     setMouldsShown(m_moulds);
@@ -106,10 +111,10 @@ void BoatStage::setBoat(std::shared_ptr<const Boat> boat) {
     showPlace(m_place);
 }
 
-void BoatStage::show(const Handle(AIS_InteractiveObject) & object, bool shown, bool pickable) {
+void BoatStage::show(const Handle(AIS_InteractiveObject) & object, bool shown, bool pickable, int mode) {
     const bool is = m_context->IsDisplayed(object);
     if (shown && !is)
-        m_context->Display(object, 0, pickable ? 0 : -1, false);
+        m_context->Display(object, mode, pickable ? 0 : -1, false);
     else if (!shown && is)
         m_context->Erase(object, false);
 }
@@ -123,7 +128,7 @@ void BoatStage::arrange(std::size_t strip) {
     const QColor own = stripColour(*m_boat, strip, m_colours);
     const QColor blue = QColor::fromRgb(palette::lineBlue);
 
-    show(piece.solid, laid, true);
+    show(piece.solid, laid, true, static_cast<int>(m_detail));
     piece.solid->paint(selected ? mixed(own, blue, 0.85) : own);
     show(piece.outline, selected || (!laid && (next || m_ghosts)), false);
     if (selected)
@@ -147,6 +152,16 @@ void BoatStage::setLaidCount(int count) {
     m_context->ClearDetected(false); // what was under the pointer may just have gone
     for (std::size_t i = 0; i < m_pieces.size(); ++i)
         arrange(i);
+}
+
+void BoatStage::setDetail(MeshObject::Detail detail) {
+    if (m_detail == detail)
+        return;
+    m_detail = detail;
+    for (const Piece& piece : m_pieces) {
+        if (m_context->IsDisplayed(piece.solid))
+            m_context->SetDisplayMode(piece.solid, static_cast<int>(detail), false);
+    }
 }
 
 void BoatStage::setGhostsShown(bool shown) {

@@ -45,6 +45,8 @@ public:
     /// Draws the lines of a tape, mm; none takes it away.
     void showTape(const std::vector<std::vector<Eigen::Vector3d>>& lines);
     void applyCamera(const CameraPose& pose);
+    /// How finely the strips are drawn. Takes longer the first time, as meshes go over to OpenGL.
+    void setDetail(MeshObject::Detail detail);
 
     /// Highlights what is under the place, in device pixels, and names the strip there.
     std::optional<std::string> hover(const Eigen::Vector2i& pixel);
@@ -65,7 +67,7 @@ private:
     };
     void clear();
     void arrange(std::size_t strip);
-    void show(const Handle(AIS_InteractiveObject) & object, bool shown, bool pickable);
+    void show(const Handle(AIS_InteractiveObject) & object, bool shown, bool pickable, int mode = 0);
 
     Handle(V3d_Viewer) m_viewer;
     Handle(AIS_InteractiveContext) m_context;
@@ -79,6 +81,7 @@ private:
     int m_laid = 0;
     bool m_ghosts = true;
     bool m_moulds = true;
+    MeshObject::Detail m_detail = MeshObject::Detail::Fine;
     StripColours m_colours = StripColours::Bend;
     std::string m_selected;
 };

@@ -87,6 +87,13 @@ Eigen::Vector2i GlBridge::followFramebuffer(const Handle(V3d_View) & view) {
     return size;
 }
 
+void GlBridge::drawStraight(const Handle(V3d_View) & view, bool straight) {
+    const Handle(OpenGl_GraphicDriver) driver =
+        Handle(OpenGl_GraphicDriver)::DownCast(view->Viewer()->Driver());
+    driver->ChangeOptions().useSystemBuffer = straight;
+    view->View()->SetImmediateModeDrawToFront(!straight);
+}
+
 void GlBridge::restoreState(const Handle(V3d_View) & view) {
     const Handle(OpenGl_Context) context = contextOf(view);
     if (context.IsNull())

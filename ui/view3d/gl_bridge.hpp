@@ -26,6 +26,11 @@ struct GlBridge {
     /// @return  its size in device pixels
     static Eigen::Vector2i followFramebuffer(const Handle(V3d_View) & view);
 
+    /// Draws into the target at once, or first into a framebuffer of its own and from there into the target.
+    /// The second is what smooth edges and redrawing the highlight alone need; each costs software drawing
+    /// two pictures' worth of copying.
+    static void drawStraight(const Handle(V3d_View) & view, bool straight);
+
     /// Leaves OpenGL the way Qt expects to find it.
     static void restoreState(const Handle(V3d_View) & view);
 };

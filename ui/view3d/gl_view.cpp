@@ -25,7 +25,9 @@ constexpr double radiansPerPixel = 0.007;
 constexpr double zoomPerNotch = 1.2;
 constexpr int restTime = 220; // ms without movement until the picture is drawn finely
 constexpr int fineSamples = 4;
-constexpr int clickSlack = 4; // logical pixels the hand may shake in a click
+constexpr double coarsePixel = 1.0 / 3.0; // part of a pixel the edges may be off in the picture at rest
+constexpr double coarseMoving = 1.5;      // and in software drawing while the boat moves
+constexpr int clickSlack = 4;             // logical pixels the hand may shake in a click
 
 void* xDisplay() {
     const auto* x11 = qGuiApp->nativeInterface<QNativeInterface::QX11Application>();
@@ -71,11 +73,22 @@ public:
         camera.setShape(std::move(shape));
     }
 
+    /// How the next picture is drawn. The whole of it is, when it is drawn straight: nothing is kept then.
+    void chooseDetail() {
+        stage->view()->ChangeRenderingParams().NbMsaaSamples = fine ? fineSamples : 0;
+        GlBridge::drawStraight(stage->view(), !fine);
+        wholePicture = wholePicture || !fine;
+        const double pixel = camera.pose().height / std::max(size.y(), 1); // mm
+        const bool coarse = coarseThinning < pixel * (fine ? coarsePixel : coarseMoving);
+        stage->setDetail(coarse ? MeshObject::Detail::Coarse : MeshObject::Detail::Fine);
+    }
+
     OrbitCamera camera;
     Eigen::Vector2i size{0, 0}; // device pixels
     bool attached = false;
     bool broken = false;
     bool software = false;    // OpenGL is worked out by the processor
+    bool fine = true;         // with smooth edges
     bool wholePicture = true; // else only what is highlighted
     QPointF pressed, last;
     bool dragging = false;
@@ -240,14 +253,11 @@ void GlView::cameraMoved() {
 }
 
 void GlView::drawFinely(bool fine) {
-    if (!m_d->stage)
-        return;
     // smooth edges cost software drawing twice as long: there they wait until the boat stands still
-    Standard_Integer& samples = m_d->stage->view()->ChangeRenderingParams().NbMsaaSamples;
-    const int wanted = fine || !m_d->software ? fineSamples : 0;
-    if (samples == wanted)
+    fine = fine || !m_d->software;
+    if (!m_d->stage || m_d->fine == fine)
         return;
-    samples = wanted;
+    m_d->fine = fine;
     m_d->wholePicture = true;
     update();
 }
@@ -289,6 +299,7 @@ void GlView::paintGL() {
         m_d->stage->applyCamera(m_d->camera.pose());
         m_d->wholePicture = true;
     }
+    m_d->chooseDetail();
     const bool whole = m_d->wholePicture;
     if (whole)
         view->Redraw();

@@ -62,17 +62,16 @@ Quantity_Color toOcct(const QColor& colour) {
     return {colour.redF(), colour.greenF(), colour.blueF(), Quantity_TOC_sRGB};
 }
 
-MeshObject::MeshObject(const TriangleMesh& mesh,
-                       const std::vector<Eigen::Vector3d>& loop,
-                       const QColor& colour,
-                       const QColor& loopColour)
-    : m_mesh(mesh), m_loop(loop),
+MeshObject::MeshObject(const Shape& fine, const Shape& coarse, const QColor& colour, const QColor& loopColour)
+    : m_fine(fine), m_coarse(coarse),
       m_loopAspect(new Graphic3d_AspectLine3d(toOcct(loopColour), Aspect_TOL_SOLID, 1.0)) {
     myDrawer->SetShadingAspect(new Prs3d_ShadingAspect());
     const Handle(Prs3d_ShadingAspect)& aspect = myDrawer->ShadingAspect();
     aspect->SetMaterial(matt());
     aspect->SetColor(toOcct(colour));
     aspect->Aspect()->SetShadingModel(Graphic3d_TOSM_VERTEX);
+    aspect->Aspect()->SetFaceCulling(
+        Graphic3d_TypeOfBackfacingModel_Auto); // draws both sides where it is cut
     // under the pointer a strip gets its outline drawn boldly, as on the map; its colour keeps its meaning
     const Handle(Prs3d_Drawer) marked = new Prs3d_Drawer();
     marked->SetDisplayMode(outlineMode);
@@ -90,7 +89,7 @@ void MeshObject::Compute(const Handle(PrsMgr_PresentationManager) &,
                          const Handle(Prs3d_Presentation) & prs,
                          Standard_Integer mode) {
     if (mode == outlineMode) {
-        if (const Handle(Graphic3d_ArrayOfPolylines) lines = polylines({m_loop}); !lines.IsNull()) {
+        if (const Handle(Graphic3d_ArrayOfPolylines) lines = polylines({m_fine.loop}); !lines.IsNull()) {
             const Handle(Graphic3d_Group) group = prs->NewGroup();
             group->SetGroupPrimitivesAspect(
                 new Graphic3d_AspectLine3d(toOcct(QColor::fromRgb(palette::cedar)), Aspect_TOL_SOLID, 3.0));
@@ -98,24 +97,27 @@ void MeshObject::Compute(const Handle(PrsMgr_PresentationManager) &,
         }
         return;
     }
-    if (mode != 0 || m_mesh.triangles.empty())
+    const Shape& shape = mode == static_cast<Standard_Integer>(Detail::Coarse) ? m_coarse : m_fine;
+    const TriangleMesh& mesh = shape.mesh;
+    if (mesh.triangles.empty())
         return;
     ++m_computed;
-    const int points = static_cast<int>(m_mesh.points.size());
-    const int triangles = static_cast<int>(m_mesh.triangles.size());
+    const int points = static_cast<int>(mesh.points.size());
+    const int triangles = static_cast<int>(mesh.triangles.size());
     Handle(Graphic3d_ArrayOfTriangles) array =
         new Graphic3d_ArrayOfTriangles(points, triangles * 3, Graphic3d_ArrayFlags_VertexNormal);
-    for (std::size_t i = 0; i < m_mesh.points.size(); ++i) {
-        const Eigen::Vector3f& p = m_mesh.points[i];
-        const Eigen::Vector3f& n = m_mesh.normals[i];
+    for (std::size_t i = 0; i < mesh.points.size(); ++i) {
+        const Eigen::Vector3f& p = mesh.points[i];
+        const Eigen::Vector3f& n = mesh.normals[i];
         array->AddVertex(p.x(), p.y(), p.z(), n.x(), n.y(), n.z());
     }
-    for (const auto& t : m_mesh.triangles)
+    for (const auto& t : mesh.triangles)
         array->AddEdges(t[0] + 1, t[1] + 1, t[2] + 1);
     const Handle(Graphic3d_Group) group = prs->NewGroup();
     group->SetGroupPrimitivesAspect(myDrawer->ShadingAspect()->Aspect());
     group->AddPrimitiveArray(array);
-    if (const Handle(Graphic3d_ArrayOfPolylines) lines = polylines({m_loop}); !lines.IsNull()) {
+    group->SetClosed(true); // its back faces are never seen, so they need not be drawn
+    if (const Handle(Graphic3d_ArrayOfPolylines) lines = polylines({shape.loop}); !lines.IsNull()) {
         const Handle(Graphic3d_Group) seams = prs->NewGroup();
         seams->SetGroupPrimitivesAspect(m_loopAspect);
         seams->AddPrimitiveArray(lines);
@@ -123,16 +125,17 @@ void MeshObject::Compute(const Handle(PrsMgr_PresentationManager) &,
 }
 
 void MeshObject::ComputeSelection(const Handle(SelectMgr_Selection) & selection, Standard_Integer mode) {
-    if (mode != 0 || m_mesh.triangles.empty())
+    const TriangleMesh& mesh = m_fine.mesh;
+    if (mode != 0 || mesh.triangles.empty())
         return;
     Handle(Poly_Triangulation) triangulation = new Poly_Triangulation(
-        static_cast<int>(m_mesh.points.size()), static_cast<int>(m_mesh.triangles.size()), false);
-    for (std::size_t i = 0; i < m_mesh.points.size(); ++i) {
-        const Eigen::Vector3d p = m_mesh.points[i].cast<double>();
+        static_cast<int>(mesh.points.size()), static_cast<int>(mesh.triangles.size()), false);
+    for (std::size_t i = 0; i < mesh.points.size(); ++i) {
+        const Eigen::Vector3d p = mesh.points[i].cast<double>();
         triangulation->SetNode(static_cast<int>(i) + 1, toPnt(p));
     }
-    for (std::size_t i = 0; i < m_mesh.triangles.size(); ++i) {
-        const auto& t = m_mesh.triangles[i];
+    for (std::size_t i = 0; i < mesh.triangles.size(); ++i) {
+        const auto& t = mesh.triangles[i];
         triangulation->SetTriangle(static_cast<int>(i) + 1, Poly_Triangle(t[0] + 1, t[1] + 1, t[2] + 1));
     }
     const Handle(SelectMgr_EntityOwner) owner = new SelectMgr_EntityOwner(this, 5);

@@ -17,16 +17,19 @@ namespace sheerlay::ui {
 /// sRGB colour of the palette for OpenCASCADE, which reckons in linear light.
 [[nodiscard]] Quantity_Color toOcct(const QColor& colour);
 
-/// A mesh with a colour, and optionally thin lines on it. Pickable as a whole.
+/// A closed mesh with a colour, and optionally thin lines on it. Pickable as a whole.
 class MeshObject : public AIS_InteractiveObject {
     DEFINE_STANDARD_RTTI_INLINE(MeshObject, AIS_InteractiveObject)
 public:
-    /// @param mesh   must outlive the object
-    /// @param loop   lines on the mesh, may be empty; must outlive the object
-    MeshObject(const TriangleMesh& mesh,
-               const std::vector<Eigen::Vector3d>& loop,
-               const QColor& colour,
-               const QColor& loopColour);
+    /// How finely it is drawn; a display mode.
+    enum class Detail { Fine = 0, Coarse = 2 };
+
+    /// What is drawn; both must outlive the object.
+    struct Shape {
+        const TriangleMesh& mesh;                 ///< closed
+        const std::vector<Eigen::Vector3d>& loop; ///< a line on it, may be empty
+    };
+    MeshObject(const Shape& fine, const Shape& coarse, const QColor& colour, const QColor& loopColour);
 
     /// Changes the colour without computing anything anew.
     void paint(const QColor& colour);
@@ -39,11 +42,10 @@ private:
                  Standard_Integer mode) override;
     void ComputeSelection(const Handle(SelectMgr_Selection) & selection, Standard_Integer mode) override;
     [[nodiscard]] Standard_Boolean AcceptDisplayMode(Standard_Integer mode) const override {
-        return mode <= 1;
+        return mode <= static_cast<Standard_Integer>(Detail::Coarse);
     }
 
-    const TriangleMesh& m_mesh;
-    const std::vector<Eigen::Vector3d>& m_loop;
+    Shape m_fine, m_coarse;
     Handle(Graphic3d_AspectLine3d) m_loopAspect;
     int m_computed = 0;
 };

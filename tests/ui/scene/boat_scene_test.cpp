@@ -57,8 +57,11 @@ TEST_CASE("the scene has a picture for every strip, mould and line") {
     CHECK(boat->scene.lines.size() == 3);
     for (std::size_t i = 0; i < boat->plan.strips.size(); ++i) {
         const SceneStrip& strip = boat->scene.strips[i];
-        CHECK(enclosedVolume(strip.solid) > 0.0);
-        CHECK(strip.loop.front() == strip.loop.back());
+        CHECK(enclosedVolume(strip.fine.solid) > 0.0);
+        CHECK(strip.fine.loop.front() == strip.fine.loop.back());
+        // from afar: the same bar of fewer points
+        CHECK(strip.coarse.solid.triangles.size() <= strip.fine.solid.triangles.size());
+        CHECK_THAT(enclosedVolume(strip.coarse.solid), WithinRel(enclosedVolume(strip.fine.solid), 0.1));
         CHECK(boat->difficulty[i] == core::difficultyOf(boat->plan.strips[i]));
     }
 }
