@@ -72,8 +72,9 @@ struct StepThing {
         thing.solids = countOf(thing.shape, TopAbs_SOLID);
         thing.faces = countOf(thing.shape, TopAbs_FACE);
         GProp_GProps properties;
-        // to a stated accuracy: the plain call integrates each face by one rule, far off for long thin bars; by
-        // Gauss and Kronrod, since the other call with an accuracy doesn't keep it for round edges of boards
+        // to a stated accuracy: the plain call integrates each face by one rule, far off for long thin bars;
+        // by Gauss and Kronrod, since the other call with an accuracy doesn't keep it for round edges of
+        // boards
         BRepGProp::VolumePropertiesGK(thing.shape, properties, 1e-6, true);
         thing.volume = properties.Mass();
         BRepGProp::SurfaceProperties(thing.shape, properties, 1e-6);
