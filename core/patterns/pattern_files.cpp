@@ -2,6 +2,7 @@
 
 #include "core/sheets/sheet_svg.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -142,8 +143,9 @@ std::string toDxf(const Pattern& pattern) {
         dxf.pair(0, "SEQEND");
         dxf.pair(8, nameOf(line.layer));
     }
+    const Speaking speaking(pattern.language);
     std::vector<PatternText> texts = pattern.texts;
-    texts.push_back({{0.5 * (box.left + box.right), box.bottom - 12}, "units: millimetres", 5.0});
+    texts.push_back({{0.5 * (box.left + box.right), box.bottom - 12}, say("units: millimetres"), 5.0});
     for (const PatternText& text : texts) {
         dxf.pair(0, "TEXT");
         dxf.pair(8, "text");
@@ -159,6 +161,7 @@ std::string toDxf(const Pattern& pattern) {
 }
 
 std::string toSvg(const Pattern& pattern) {
+    const Speaking speaking(pattern.language);
     const Box box = extentOf(pattern);
     const double width = box.right - box.left + 2 * svgMargin;
     const double height = box.top - box.bottom + 2 * svgMargin;
@@ -167,7 +170,7 @@ std::string toSvg(const Pattern& pattern) {
     std::string svg =
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" +
         number(width) + "mm\" height=\"" + number(height) + "mm\" viewBox=\"0 0 " + number(width) + " " +
-        number(height) + "\">\n<title>" + xmlText(pattern.title) + ", millimetres</title>\n";
+        number(height) + "\">\n<title>" + xmlText(say("{}, millimetres", pattern.title)) + "</title>\n";
     for (const Layer layer : {Layer::Cut, Layer::Mark}) {
         svg += std::string("<g id=\"") + nameOf(layer) + "\" fill=\"none\" stroke-width=\"0.2\" stroke=\"" +
                (layer == Layer::Cut ? "#c4532f" : "#2f5d8a") + "\">\n";

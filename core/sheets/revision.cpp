@@ -1,5 +1,6 @@
 #include "core/sheets/revision.hpp"
 
+#include "core/project/laid_strips.hpp"
 #include "core/sheets/compose.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/words/say.hpp"
@@ -9,6 +10,8 @@
 #include <cstdint>
 #include <cstdio>
 #include <map>
+#include <optional>
+#include <set>
 #include <sstream>
 #include <stdexcept>
 
@@ -76,19 +79,46 @@ std::string printOf(const Sheet& sheet) {
 
 } // namespace
 
-SheetRecord recordOf(const std::vector<Sheet>& sheets, const SheetRecord& before) {
+DoneSheets doneSheets(const std::vector<Sheet>& sheets, const Journal& journal, const Plan& plan) {
+    int lastRead = 0;
+    for (const RowReading& reading : journal.readings)
+        lastRead = std::max(lastRead, reading.row);
+    std::set<std::string> laid;
+    for (const Strip& strip : plan.strips)
+        if ((strip.row > 0 && strip.row <= lastRead) || laidEntry(journal, strip.id) != nullptr)
+            laid.insert(strip.id);
+    DoneSheets done;
+    for (const Sheet& sheet : sheets) { // "S07 P07", or of several rows "S07 P07, S08 P08"
+        std::string names = sheet.title;
+        std::ranges::replace(names, ',', ' ');
+        std::istringstream words(names);
+        std::string id;
+        bool all = !names.empty();
+        while (words >> id)
+            all = all && laid.contains(id);
+        done.push_back(all);
+    }
+    return done;
+}
+
+SheetRecord recordOf(const std::vector<Sheet>& sheets, const SheetRecord& before, const DoneSheets& done) {
+    if (!done.empty() && done.size() != sheets.size())
+        throw std::invalid_argument("what is done is told of other sheets");
     std::map<std::string, const SheetRecord::Entry*> known;
     for (const SheetRecord::Entry& entry : before.entries)
         known[entry.title] = &entry;
     SheetRecord record;
     std::map<std::string, int> times;
     bool same = before.revision > 0 && sheets.size() == before.entries.size();
-    for (const Sheet& sheet : sheets) {
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+        const Sheet& sheet = sheets[i];
         const int time = ++times[sheet.title];
         SheetRecord::Entry entry;
         entry.title = sheet.title + (time > 1 ? "#" + std::to_string(time) : "");
         entry.print = printOf(sheet);
         const auto found = known.find(entry.title);
+        if (found != known.end() && !done.empty() && done[i])
+            entry.print = found->second->print;
         const bool kept = found != known.end() && found->second->print == entry.print;
         entry.since = kept ? found->second->since : before.revision + 1;
         same = same && kept;
@@ -119,6 +149,17 @@ std::vector<std::size_t> changedIn(const SheetRecord& record) {
         if (record.entries[i].since == record.revision)
             changed.push_back(i);
     return changed;
+}
+
+Finding recordLost(const std::string& name) {
+    return {
+        Level::Caution,
+        "print-record-lost",
+        std::nullopt,
+        std::nullopt,
+        say("The record of the cut sheets written before, {}, is gone or spoilt, so every sheet counts as "
+            "new and bears no revision: take the earlier sheets off the wall before you pin these up.",
+            name)};
 }
 
 std::string toText(const SheetRecord& record) {

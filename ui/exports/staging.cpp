@@ -51,6 +51,10 @@ Outcome Staging::moveOut(WrittenSet staged) const {
             return unexpected(cannot(target, problem));
         path = target.string();
     }
+    for (const std::string& name : staged.outOfDate) {
+        std::error_code ignored; // it may never have been there
+        fs::remove(m_out / name, ignored);
+    }
     return staged;
 }
 

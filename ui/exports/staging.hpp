@@ -29,7 +29,8 @@ public:
     [[nodiscard]] std::string folder() const { return m_folder.string(); }
     /// The same text, naming the place the builder knows of instead of this folder.
     [[nodiscard]] std::string inBuildersWords(std::string text) const;
-    /// Moves the staged files to where they belong. @return the set with their new paths, or one sentence
+    /// Moves the staged files to where they belong, and takes away what they make out of date. @return the
+    /// set with their new paths, or one sentence
     [[nodiscard]] Outcome moveOut(WrittenSet staged) const;
 
 private:

@@ -17,6 +17,7 @@
 #include <QFile>
 #include <QString>
 
+#include <algorithm>
 #include <utility>
 
 namespace sheerlay::ui {
@@ -24,10 +25,16 @@ namespace sheerlay::ui {
 namespace {
 
 constexpr const char* recordName = "cut-sheets-record.txt";
+constexpr const char* changedName = "changed-sheets.pdf";
 
 std::string recordIn(const std::string& folder) {
     QFile file(QString::fromStdString(folder + "/" + recordName));
     return file.open(QIODevice::ReadOnly) ? file.readAll().toStdString() : std::string();
+}
+
+bool isThere(const std::string& folder, const std::vector<const char*>& names) {
+    return std::ranges::any_of(
+        names, [&](const char* name) { return QFile::exists(QString::fromStdString(folder + "/" + name)); });
 }
 
 } // namespace
@@ -69,8 +76,10 @@ WrittenFiles writeSheetSet(const core::Project& project,
         return unexpected(made.error());
     const core::StockPlan* stock = shop.stock ? &*shop.stock : nullptr;
     std::vector<core::Sheet> cut = core::cutSheets(project, hull, shop.plan, units, page, stock);
+    const std::string& beforeDir = recordDir.empty() ? outDir : recordDir;
+    const core::SheetRecord before = core::recordFrom(recordIn(beforeDir));
     const core::SheetRecord record =
-        core::recordOf(cut, core::recordFrom(recordIn(recordDir.empty() ? outDir : recordDir)));
+        core::recordOf(cut, before, core::doneSheets(cut, project.journal, shop.plan));
     {
         const core::Speaking speaking(project.language);
         cut = core::withRevisions(std::move(cut), record, page);
@@ -79,6 +88,11 @@ WrittenFiles writeSheetSet(const core::Project& project,
     for (const std::size_t i : core::changedIn(record))
         changed.push_back(cut[i]);
     std::vector<core::Finding> findings = shop.findings;
+    if (before.revision == 0 && isThere(beforeDir, {recordName, changedName}))
+        findings.push_back(core::recordLost(recordName));
+    std::vector<std::string> outOfDate;
+    if (changed.empty())
+        outOfDate.emplace_back(changedName);
     std::vector<Paper> papers{{"cut-sheets.pdf", std::move(cut)},
                               {"wall-map.pdf", {core::wallMap(project, hull, shop.plan, units, stock)}}};
     if (const auto moulds = core::mouldsOf(project, hull))
@@ -94,14 +108,16 @@ WrittenFiles writeSheetSet(const core::Project& project,
          {core::materialsSheet(project, core::materialsOf(project, hull, shop, units), units, page)}});
     for (Paper& paper : fittingOutPapers(project, shop.after, units, page))
         papers.push_back(std::move(paper));
-    papers.push_back({"changed-sheets.pdf", std::move(changed)});
+    papers.push_back({changedName, std::move(changed)});
     auto written = writePapers(papers, outDir);
     if (!written)
         return unexpected(written.error());
     written->push_back(outDir + "/" + recordName);
     if (const Written done = writeBytes(toText(record), written->back()); !done)
         return unexpected(done.error());
-    return WrittenSet{std::move(*written), core::heaviestFirst(std::move(findings))};
+    for (const std::string& name : outOfDate)
+        QFile::remove(QString::fromStdString(outDir + "/" + name));
+    return WrittenSet{std::move(*written), core::heaviestFirst(std::move(findings)), std::move(outOfDate)};
 }
 
 } // namespace sheerlay::ui

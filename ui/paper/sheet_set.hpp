@@ -36,7 +36,8 @@ struct Paper {
 /// the project describes boards stock.pdf (what to buy, milling, scarfs, labels), materials.pdf (what to buy
 /// for the whole boat) and the papers of fitting out.
 /// Beside them lies a record of what stood on every cut sheet: sheets that differ from it carry the number of
-/// the revision, and are written once more by themselves, as changed-sheets.pdf.
+/// the revision, and are written once more by themselves, as changed-sheets.pdf. Where nothing changed, or
+/// the record is lost, one that an earlier set left there is out of date and goes.
 /// @param outDir     UTF-8
 /// @param recordDir  where the record of the set before lies; left out: outDir
 /// @return        the files written, with what could not be drawn; or why there are none or not all

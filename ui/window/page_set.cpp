@@ -155,7 +155,8 @@ PageSet wallPages() {
     };
     set.revised = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& before) {
         Pages cut = cutPagesOf(boat, units, size);
-        const core::SheetRecord record = core::recordOf(cut, core::recordFrom(before));
+        const core::SheetRecord record = core::recordOf(
+            cut, core::recordFrom(before), core::doneSheets(cut, boat.project.journal, boat.plan));
         {
             const core::Speaking speaking(boat.project.language);
             cut = core::withRevisions(std::move(cut), record, size);

@@ -133,6 +133,11 @@ TEST_CASE("a mould's DXF and SVG hold its outline to the ten-thousandth") {
     for (std::size_t i = 0; i < read.size(); ++i)
         CHECK((read[i] - mould.outline[i]).norm() < 1e-4);
     CHECK(toDxf(patterns[at]).find("units: millimetres") != std::string::npos);
+    CHECK(toSvg(patterns[at]).find(", millimetres</title>") != std::string::npos);
+    Pattern german = patterns[at];
+    german.language = Language::German;
+    CHECK(toDxf(german).find("Einheit: Millimeter\n") != std::string::npos);
+    CHECK(toSvg(german).find(", Millimeter</title>") != std::string::npos);
 
     // the whole mould is the half one and its mirror image
     project.moulds.shape = MouldChoices::Shape::Whole;

@@ -1,10 +1,14 @@
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/revision.hpp"
+#include "core/words/language.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/fake_plan.hpp"
 #include "tests/support/sheet_reading.hpp"
 
+#include <algorithm>
 #include <stdexcept>
+#include <string>
+#include <vector>
 
 using namespace sheerlay;
 using namespace sheerlay::core;
@@ -67,6 +71,44 @@ TEST_CASE("after a new plan only what changed is printed, with a mark, and the m
         if (sheet.title == "S07 P07")
             CHECK(marked(sheet, "revision 2"));
     CHECK_THROWS_AS(withRevisions(fewer, third, PageSize::A4), std::invalid_argument);
+}
+
+TEST_CASE("sheets of nothing but laid strips stay as they were recorded") {
+    test::FakeBoat boat = test::makeFakeBoat();
+    const std::vector<Sheet> sheets = sheetsOf(boat);
+    const SheetRecord first = recordOf(sheets, {});
+    Journal journal;
+    journal.readings.emplace_back().row = 3;
+    journal.laid.push_back({"S05", "", "", 0});
+    journal.laid.push_back({"P05", "", "", 0});
+    journal.laid.push_back({"S06", "", "", 0}); // its image is still to lay
+    const DoneSheets done = doneSheets(sheets, journal, boat.plan);
+    REQUIRE(done.size() == sheets.size());
+    std::vector<std::string> kept;
+    for (std::size_t i = 0; i < sheets.size(); ++i)
+        if (done[i])
+            kept.push_back(sheets[i].title);
+    CHECK(kept == std::vector<std::string>{"S01 P01", "S02 P02", "S03 P03", "S05 P05"});
+
+    std::vector<Sheet> anew = sheets;
+    for (Sheet& sheet : anew)
+        sheet.items.emplace_back(makeText({30.0, 30.0}, "another board"));
+    const SheetRecord second = recordOf(anew, first, done);
+    const std::vector<std::size_t> changed = changedIn(second);
+    for (std::size_t i = 0; i < anew.size(); ++i)
+        CHECK((std::ranges::find(changed, i) == changed.end()) == done[i]);
+    // what is laid and was never printed is printed
+    CHECK(changedIn(recordOf(anew, recordOf({sheets.front()}, {}), done)).size() == anew.size());
+    CHECK_THROWS_AS(recordOf(anew, first, {true}), std::invalid_argument);
+}
+
+TEST_CASE("a lost record is told, in the paper's language too") {
+    const Finding lost = recordLost("record.txt");
+    CHECK(lost.code == "print-record-lost");
+    CHECK(lost.level == Level::Caution);
+    CHECK(lost.text.find("record.txt") != std::string::npos);
+    const Speaking german(Language::German);
+    CHECK(recordLost("record.txt").text.find("Ausgabe") != std::string::npos);
 }
 
 TEST_CASE("a text that is no record reads as none") {

@@ -32,6 +32,12 @@ TEST_CASE("staged files come to where they belong together, and the staging goes
         CHECK(moved->files == std::vector<std::string>{(out / "a.csv").string(), (out / "b.csv").string()});
     }
     CHECK(fs::exists(out / "b.csv"));
+    {
+        put(out.string(), "stale.pdf");
+        const Staging staging(out);
+        REQUIRE(staging.moveOut({{}, {}, {"stale.pdf", "never-there.pdf"}}).has_value());
+        CHECK_FALSE(fs::exists(out / "stale.pdf"));
+    }
     CHECK(std::distance(fs::directory_iterator(out), fs::directory_iterator()) == 2);
 }
 

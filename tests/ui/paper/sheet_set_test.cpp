@@ -96,6 +96,44 @@ TEST_CASE("the example's whole set is written, searchable and the same twice") {
     CHECK(std::stoul(fewPages[1]) < std::stoul(pages[1]));
 }
 
+TEST_CASE("changed sheets of an earlier set go with its record, and that it is lost is told") {
+    test::Planked boat =
+        test::planked(test::projectAt(SHEERLAY_EXAMPLES "/brindlewick/brindlewick.sheerlay"));
+    boat.plan.strips.resize(6); // enough to change one
+    const test::Folder folder;
+    const std::string set = folder.file("set"), changed = set + "/changed-sheets.pdf";
+    const auto write = [&] {
+        const auto written = ui::writeSheetSet(boat.project,
+                                               boat.hull,
+                                               {boat.plan, {}, {}, {}},
+                                               core::Units::Millimetres,
+                                               core::PageSize::A4,
+                                               set);
+        REQUIRE(written);
+        return std::ranges::any_of(written->findings,
+                                   [](const core::Finding& f) { return f.code == "print-record-lost"; });
+    };
+    CHECK_FALSE(write());
+    for (const bool spoilt : {true, false}) {
+        boat.plan.strips.front().cutLength += 25.4;
+        CHECK_FALSE(write());
+        REQUIRE(QFile::exists(QString::fromStdString(changed)));
+        CHECK_FALSE(write()); // nothing changed since: they are still what changed last
+        CHECK(QFile::exists(QString::fromStdString(changed)));
+        QFile record(QString::fromStdString(set + "/cut-sheets-record.txt"));
+        if (spoilt) {
+            REQUIRE(record.open(QIODevice::WriteOnly));
+            record.write("no record");
+            record.close();
+        } else {
+            REQUIRE(record.remove());
+        }
+        CHECK(write());
+        CHECK_FALSE(QFile::exists(QString::fromStdString(changed)));
+        CHECK_FALSE(write());
+    }
+}
+
 TEST_CASE("a folder that can't be made is told in words") {
     const test::FakeBoat boat = test::makeFakeBoat(2);
     const test::Folder folder;
