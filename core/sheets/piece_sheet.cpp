@@ -219,12 +219,11 @@ private:
         std::vector<NamedMark> marks;
         for (const StationMark& mark : m_marks)
             marks.push_back({mark, m_names[mark.station]});
-        const double width = m_room.right - m_room.left, height = m_drawingHeight,
-                     small = size(typeSize::small);
+        const double width = m_room.right - m_room.left, small = size(typeSize::small);
         const Drawing drawing = drawStrip(m_flat,
                                           marks,
                                           width,
-                                          height,
+                                          m_drawingHeight,
                                           m_k,
                                           colourOf(difficultyOf(strip())),
                                           scarfsOf(m_stock, strip().id));
@@ -235,7 +234,7 @@ private:
             caption += " " + say("{} is the mirror image.", m_piece.mirror->id);
         else if (strip().side == Side::Port)
             caption += " " + say("Shown as its starboard mirror image.");
-        const double baseline = top + height + 1.3 * small;
+        const double baseline = top + drawing.height + 1.3 * small;
         sheet().items.emplace_back(
             makeText({m_room.left, baseline},
                      caption,
@@ -301,8 +300,8 @@ private:
             write(flow, all[i]);
     }
 
-    Slice headingSlice(const std::string& words, std::optional<Difficulty> difficulty) const {
-        const double type = m_noteSize, height = 1.42 * type, base = 1.02 * type;
+    Slice headingSlice(const std::string& words, double width, std::optional<Difficulty> difficulty) const {
+        const double height = 1.42 * m_noteSize, base = 1.02 * m_noteSize;
         Slice slice{height, {}, true};
         double x = 0.0;
         if (difficulty) {
@@ -310,12 +309,13 @@ private:
                 makeBox({0.2, base - size(3.6), size(3.8), base}, LineKind::Thin, colourOf(*difficulty)));
             x = size(5.4);
         }
+        const double type = sizeToFit(words, width - x, m_noteSize, Weight::Bold);
         slice.items.emplace_back(makeText({x, base}, words, {.size = type, .weight = Weight::Bold}));
         return slice;
     }
 
     void write(Flow& flow, const Note& note) {
-        std::vector<Slice> slices{headingSlice(note.heading, note.difficulty)};
+        std::vector<Slice> slices{headingSlice(note.heading, flow.width(), note.difficulty)};
         for (const std::string& text : note.paragraphs)
             for (Slice& slice : paragraph(text, flow.width(), {.size = m_noteSize}, notePitch * m_noteSize))
                 slices.push_back(std::move(slice));
@@ -326,8 +326,8 @@ private:
     void writeEnd(Flow& flow, const StripEnd& end) {
         const Drawing drawing = drawEnd(m_flat, end, m_project.strips.thickness, flow.width(), m_k);
         const std::string name = end.end == End::Bow ? say("Bow end") : say("Stern end");
-        std::vector<Slice> slices{
-            headingSlice(name + (drawing.caption.empty() ? "" : ", " + drawing.caption), std::nullopt)};
+        std::vector<Slice> slices{headingSlice(
+            name + (drawing.caption.empty() ? "" : ", " + drawing.caption), flow.width(), std::nullopt)};
         if (!drawing.items.empty())
             slices.push_back({drawing.height, drawing.items, true});
         std::string words = endText(end, m_units, m_piece.mirror != nullptr);

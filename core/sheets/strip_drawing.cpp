@@ -15,7 +15,7 @@ namespace {
 
 std::string ratio(double value) {
     char buffer[32];
-    std::snprintf(buffer, sizeof buffer, value < 9.5 ? "%.1f" : "%.0f", value);
+    std::snprintf(buffer, sizeof buffer, "%.1f", value);
     std::string text = buffer;
     if (text.ends_with(".0"))
         text.resize(text.size() - 2);
@@ -136,11 +136,14 @@ Drawing drawStrip(const FlatStrip& flat,
         }
         drawing.items.emplace_back(makeLine({foot.x(), lineTop}, foot, LineKind::Thin, colours::lineBlue));
     }
-    for (const double scarf : scarfs) { // both ends of the stroke run past the edges, so that it shows
-        const double lean = 1.5 * scale;
-        const Eigen::Vector2d up(lean, -bandHeight * 0.7), foot = onPaper(scarf, 0.0);
+    const double stroke = 0.7 * bandHeight; // both ends run past the edges, so that it shows
+    for (const double scarf : scarfs) {
+        const Eigen::Vector2d up(1.5 * scale, -stroke), foot = onPaper(scarf, 0.0);
         drawing.items.emplace_back(makeLine(foot - up, foot + up, LineKind::Visible));
     }
+    const double reach = scarfs.empty() ? bandHeight / 2 : stroke;
+    drawing.height = std::max(height, midTop + (sagBottom - sagTop) * sagScale + reach + 0.5 * scale);
+
     const double bowHeight = heightOfMiddle(0.0) + small * capHeight / 2;
     const double sternHeight = heightOfMiddle(flat.middle.back().z()) + small * capHeight / 2;
     drawing.items.emplace_back(makeText({spare, bowHeight}, toText(End::Bow), {.size = small}));

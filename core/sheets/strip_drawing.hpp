@@ -26,7 +26,8 @@ struct NamedMark {
 /// its length fitted to the paper and its width drawn several times wider, both by whole numbers (halves
 /// below ten), which the caption tells.
 /// @param width   mm of paper
-/// @param height  mm of paper, station names included
+/// @param height  mm of paper, station names included; a strip that finds no room in it takes more, and says
+/// so
 /// @param scale   of type
 /// @param scarfs  mm along the middle from its bow end, where a stroke across the strip tells of a scarf
 [[nodiscard]] Drawing drawStrip(const FlatStrip& flat,

@@ -42,7 +42,7 @@ TEST_CASE("a strip is drawn keel side up, bow to the left, and bends the way it 
 }
 
 TEST_CASE("a strip is drawn by the whole factors that its caption tells") {
-    for (const double length : {150.0, 700.0, 1234.0, 2400.0, 4850.0}) {
+    for (const double length : {150.0, 700.0, 1234.0, 1500.0, 1550.0, 1600.0, 2400.0, 4850.0}) {
         test::FakeStrip fake;
         fake.length = length;
         const FlatStrip flat = layStraight(test::makeFakeStrip(fake));
