@@ -1,5 +1,6 @@
 #include "ui/view3d/boat_view.hpp"
 
+#include "ui/scene/palette.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/view3d/gl_view.hpp"
 #include "ui/view3d/legend.hpp"
@@ -12,9 +13,23 @@
 #include <spdlog/spdlog.h>
 
 namespace sheerlay::ui {
+namespace {
+
+constexpr int staleMargin = 10; // pixels
+
+} // namespace
 
 BoatView::BoatView(QWidget* parent)
-    : QWidget(parent), m_stack(new QStackedLayout(this)), m_message(new QLabel(this)) {
+    : QWidget(parent), m_stack(new QStackedLayout(this)), m_message(new QLabel(this)),
+      m_stale(new QLabel(Wording::tr("before the change"), this)) {
+    // over the picture, not in a row with buttons: room made for it would have the boat drawn anew
+    m_stale->setObjectName(QStringLiteral("staleMark"));
+    m_stale->setAttribute(Qt::WA_TransparentForMouseEvents);
+    m_stale->setStyleSheet(
+        QStringLiteral("color: %1; background: %2; font-weight: 600; padding: 3px 8px;")
+            .arg(QColor::fromRgb(palette::hard).name(), QColor::fromRgb(palette::paper).name()));
+    m_stale->move(staleMargin, staleMargin);
+    m_stale->hide();
     m_message->setText(
         Wording::tr("The boat can't be drawn here: this screen offers no OpenGL through X11.\n"
                     "The map below shows the same strips, and everything else works as usual."));
@@ -29,6 +44,7 @@ BoatView::BoatView(QWidget* parent)
     }
     if (m_gl != nullptr) {
         m_stack->addWidget(m_gl);
+        m_stale->setParent(m_gl);
         m_legend = new Legend(m_gl);
         connect(m_gl, &GlView::hovered, this, &BoatView::stripHovered);
         connect(m_gl, &GlView::clicked, this, &BoatView::stripClicked);
@@ -79,6 +95,12 @@ void BoatView::setUnits(core::Units units) {
     if (m_legend != nullptr)
         m_legend->setUnits(units);
     placeLegend();
+}
+
+void BoatView::setStale(bool stale) {
+    m_stale->adjustSize();
+    m_stale->setVisible(stale);
+    m_stale->raise();
 }
 
 void BoatView::setUpsideDown(bool upsideDown) {

@@ -39,6 +39,8 @@ public:
     /// Takes away what lies before a place, mm from the bow, so that the section is seen; none: the whole.
     void setCut(std::optional<double> x);
     void setUnits(core::Units units);
+    /// Marks the picture as the boat from before the change, until a new one is there.
+    void setStale(bool stale);
     void setUpsideDown(bool upsideDown);
     void setGhostsShown(bool shown);
     /// What the strips' colours tell; the legend follows.
@@ -74,6 +76,7 @@ private:
     QStackedLayout* m_stack;
     GlView* m_gl = nullptr;
     QLabel* m_message;
+    QLabel* m_stale;
     Legend* m_legend = nullptr;
 };
 

@@ -346,7 +346,7 @@ void MainWindow::take(const LoadedBoat& result) {
     m_boat = result.boat;
     m_plannedAt = m_desk->undoStack()->index();
     m_staleBoat = false;
-    if (!m_unitsChosen)
+    if (!m_unitsChosen && m_boat->project.units != m_units)
         setUnits(m_boat->project.units);
     if (result.warnings.empty()) {
         m_notice->clear();

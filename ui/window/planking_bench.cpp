@@ -32,6 +32,11 @@
 #include <utility>
 
 namespace sheerlay::ui {
+namespace {
+
+constexpr int afterPainting = 30; // ms
+
+} // namespace
 
 PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
     : QWidget(parent), m_mode(mode), m_trying(new TaskRunner(mode, this)),
@@ -268,8 +273,8 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_scarfsSoon->start();
     if (m_mode == TaskRunner::Mode::SameThread)
         m_view->setBoat(m_boat);
-    else // the meshes of all strips go to the screen: a turn of the event loop by itself
-        QTimer::singleShot(0, m_view, [this, boat = m_boat] {
+    else // the meshes of all strips go to the screen: a turn by itself, when the rest has been painted
+        QTimer::singleShot(afterPainting, m_view, [this, boat = m_boat] {
             if (boat == m_boat)
                 m_view->setBoat(boat);
         });
@@ -289,7 +294,7 @@ void PlankingBench::setUnits(core::Units units) {
 }
 
 void PlankingBench::setStale(bool stale) {
-    m_staleMark->setVisible(stale);
+    m_view->setStale(stale);
 }
 
 std::string PlankingBench::inHand() const {

@@ -118,7 +118,6 @@ private:
     Tape m_tape;
     FindingsPane* m_findings;
     std::vector<core::PutAside> m_asides;
-    QLabel* m_staleMark;
     LayingBar* m_bar;
     QWidget* m_boatPane;
     QSplitter* m_middle;

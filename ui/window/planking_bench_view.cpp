@@ -9,7 +9,6 @@
 
 #include <QActionGroup>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QMenu>
 #include <QToolButton>
 
@@ -37,12 +36,6 @@ QWidget* PlankingBench::makeViewBar() {
     lookButton(Wording::tr("Profile"), Look::Profile, Wording::tr("Square from the side"));
     lookButton(Wording::tr("Plan"), Look::Plan, Wording::tr("Straight down"));
     lookButton(Wording::tr("Body"), Look::Body, Wording::tr("Square from the bow"));
-    layout->addStretch(1);
-    m_staleMark = new QLabel(Wording::tr("before the change"), bar);
-    m_staleMark->setStyleSheet(
-        QStringLiteral("color: %1; font-weight: 600;").arg(QColor::fromRgb(palette::hard).name()));
-    m_staleMark->hide();
-    layout->addWidget(m_staleMark);
     layout->addStretch(1);
     QToolButton* rightWay = button(Wording::tr("Right way up"), Wording::tr("Turn the boat over"));
     rightWay->setCheckable(true);

@@ -6,6 +6,7 @@
 #include "ui/view3d/gl_view.hpp"
 
 #include <QImage>
+#include <QLabel>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
@@ -63,6 +64,26 @@ double difference(const QColor& a, const QColor& b) {
 }
 
 } // namespace
+
+TEST_CASE_METHOD(App, "marking the picture as the old one moves nothing and draws no strip anew") {
+    Shown shown;
+    shown.settle();
+    const auto* mark = shown.view->findChild<QLabel*>(QStringLiteral("staleMark"));
+    REQUIRE(mark != nullptr);
+    CHECK_FALSE(mark->isVisible());
+    const QRect place = shown.gl().geometry();
+    QSignalSpy drawn(shown.view, &BoatView::drawn);
+    shown.view->setStale(true);
+    QTest::qWait(100);
+    CHECK(mark->isVisible());
+    CHECK(mark->width() >= mark->sizeHint().width());
+    CHECK(shown.gl().rect().contains(mark->geometry()));
+    CHECK(shown.gl().geometry() == place);
+    shown.view->setStale(false);
+    QTest::qWait(100);
+    CHECK_FALSE(mark->isVisible());
+    CHECK(drawn.count() == 0);
+}
 
 TEST_CASE_METHOD(App, "stepping shows and hides, and computes nothing anew") {
     Shown shown;
