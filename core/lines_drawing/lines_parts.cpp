@@ -109,13 +109,16 @@ void LinesParts::profile(const LinesView& view) {
     m_pen.label(view.at(m_lines.bow, 0) + Vector2d(-2.0, 0.35 * small),
                 say("base line"),
                 {.size = small, .anchor = Anchor::Right});
-    for (const HullLine& line : m_lines.lines)
-        if (line.family == LineFamily::Buttock) {
-            m_pen.line(side(line), LineKind::Thin, colours::cedar);
-            name(side(line), line, length(m_lines.choices.buttocks[line.index]), colours::cedar);
-        } else if (line.family == LineFamily::SheerProfile || line.family == LineFamily::Keel)
+    for (const HullLine& line : m_lines.lines) // before what is named: names keep clear of them
+        if (line.family == LineFamily::SheerProfile || line.family == LineFamily::Keel)
             m_pen.line(side(line), LineKind::Visible);
     edges(view, false);
+    for (const HullLine& line : m_lines.lines)
+        if (line.family == LineFamily::Buttock)
+            m_pen.line(side(line), LineKind::Thin, colours::cedar);
+    for (const HullLine& line : m_lines.lines)
+        if (line.family == LineFamily::Buttock)
+            name(side(line), line, length(m_lines.choices.buttocks[line.index]), colours::cedar);
 }
 
 void LinesParts::halfBreadths(const LinesView& view) {
@@ -130,12 +133,15 @@ void LinesParts::halfBreadths(const LinesView& view) {
                 say("centreline"),
                 {.size = small, .anchor = Anchor::Right});
     for (const HullLine& line : m_lines.lines)
-        if (line.family == LineFamily::Waterline) {
-            m_pen.line(above(line), LineKind::Thin, colours::lineBlue);
-            name(above(line), line, length(m_lines.choices.waterlines[line.index]), colours::lineBlue);
-        } else if (line.family == LineFamily::SheerPlan)
+        if (line.family == LineFamily::SheerPlan)
             m_pen.line(above(line), LineKind::Visible);
     edges(view, true);
+    for (const HullLine& line : m_lines.lines)
+        if (line.family == LineFamily::Waterline)
+            m_pen.line(above(line), LineKind::Thin, colours::lineBlue);
+    for (const HullLine& line : m_lines.lines)
+        if (line.family == LineFamily::Waterline)
+            name(above(line), line, length(m_lines.choices.waterlines[line.index]), colours::lineBlue);
 }
 
 std::string LinesParts::letter(std::size_t index) {
@@ -144,17 +150,20 @@ std::string LinesParts::letter(std::size_t index) {
 
 void LinesParts::diagonals(const LinesView& view) {
     upright(view, 0, m_lines.far);
+    const auto down = [&](const HullLine& line) {
+        const DiagonalPlane& d = m_lines.choices.diagonals[line.index];
+        return onPaper(
+            view,
+            line,
+            [](const Vector3d& p) { return p.x(); },
+            [&](const Vector3d& p) { return d.outward(p); });
+    };
     for (const HullLine& line : m_lines.lines)
-        if (line.family == LineFamily::Diagonal) {
-            const DiagonalPlane& d = m_lines.choices.diagonals[line.index];
-            const PaperLine points = onPaper(
-                view,
-                line,
-                [](const Vector3d& p) { return p.x(); },
-                [&](const Vector3d& p) { return d.outward(p); });
-            m_pen.line(points, LineKind::Thin, colours::taper);
-            name(points, line, say("diagonal {}", letter(line.index)), colours::taper);
-        }
+        if (line.family == LineFamily::Diagonal)
+            m_pen.line(down(line), LineKind::Thin, colours::taper);
+    for (const HullLine& line : m_lines.lines)
+        if (line.family == LineFamily::Diagonal)
+            name(down(line), line, say("diagonal {}", letter(line.index)), colours::taper);
 }
 
 void LinesParts::stationNames(const LinesView& view, double edge) {
@@ -230,6 +239,9 @@ void LinesParts::bodySections(const LinesView& view) {
             [side](const Vector3d& p) { return side * p.y(); },
             [](const Vector3d& p) { return p.z(); });
     };
+    const auto sideOf = [&](const HullLine& line) {
+        return m_lines.choices.stations[line.index] <= m_lines.widestX ? 1.0 : -1.0;
+    };
     for (const HullLine& line : m_lines.lines)
         if (line.family == LineFamily::SheerProfile)
             for (const double side : {-1.0, 1.0}) {
@@ -239,16 +251,24 @@ void LinesParts::bodySections(const LinesView& view) {
                         half.points.push_back(q);
                 m_pen.line(fromEnd(half, side), LineKind::Thin);
             }
-        else if (line.family == LineFamily::Station) {
-            const double side = m_lines.choices.stations[line.index] <= m_lines.widestX ? 1.0 : -1.0;
-            const PaperLine points = fromEnd(line, side);
-            m_pen.line(points, LineKind::Visible);
-            for (const double above : {1.2, 4.0, 6.8, 9.6, 12.4})
-                if (m_pen.label(points.front() + Vector2d(side * 1.2, -above),
-                                m_lines.names[line.index],
-                                {.size = small, .anchor = side < 0 ? Anchor::Right : Anchor::Left}))
-                    break;
+    std::vector<PaperLine> sections;
+    for (const HullLine& line : m_lines.lines)
+        if (line.family == LineFamily::Station) {
+            sections.push_back(fromEnd(line, sideOf(line)));
+            m_pen.line(sections.back(), LineKind::Visible);
         }
+    auto section = sections.begin();
+    for (const HullLine& line : m_lines.lines)
+        if (line.family == LineFamily::Station)
+            bodyName(section++->front(), sideOf(line), m_lines.names[line.index]);
+}
+
+/// A station's name above the head of its section, higher where others stand in the way.
+void LinesParts::bodyName(const Vector2d& head, double side, const std::string& name) {
+    const Anchor anchor = side < 0 ? Anchor::Right : Anchor::Left;
+    for (const double above : {1.2, 4.0, 6.8, 9.6, 12.4})
+        if (m_pen.label(head + Vector2d(side * 1.2, -above), name, {.size = small, .anchor = anchor}))
+            return;
 }
 
 } // namespace sheerlay::core

@@ -59,6 +59,7 @@ private:
     void bodyGrid(const LinesView& view);
     void bodyDiagonals(const LinesView& view);
     void bodySections(const LinesView& view);
+    void bodyName(const Eigen::Vector2d& head, double side, const std::string& name);
 
     const DrawnLines& m_lines;
     Units m_units;

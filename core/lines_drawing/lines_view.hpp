@@ -28,13 +28,18 @@ public:
     explicit LinesPen(std::vector<Item>& items) : m_items(&items) {}
 
     void line(const PaperLine& points, LineKind kind, Colour colour = colours::ink);
-    /// A label where there is room for it, else none. @return whether it stands
+    /// A label where it is clear of other labels and of the visible lines drawn before, else none. @return
+    /// whether it stands
     bool label(const Eigen::Vector2d& at, const std::string& text, const Lettering& lettering);
-    /// A label on a white plate upon the line, as near to part `wanted` (0 to 1) of it as there is room.
+    /// A label on a white plate upon the line, as near to part `wanted` (0 to 1) of it as there is room:
+    /// clear of other labels and of the visible lines drawn before.
     void labelOn(const PaperLine& points, const std::string& text, double wanted, Colour colour);
 
 private:
     [[nodiscard]] bool taken(const Box& box) const;
+    [[nodiscard]] bool crossesBold(const PaperLine& own, const Box& box) const;
+    bool plate(const Eigen::Vector2d& middle, const std::string& text, Colour colour, const PaperLine& own);
+    void lead(const Eigen::Vector2d& to, double length, Colour colour);
 
     std::vector<Item>* m_items;
     std::vector<Box> m_taken;

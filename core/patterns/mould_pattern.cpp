@@ -1,5 +1,6 @@
 #include "core/patterns/mould_pattern.hpp"
 
+#include "core/sheets/compose.hpp"
 #include "core/sheets/words.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
@@ -230,7 +231,8 @@ private:
     }
     /// The title and notes below it, in as many lines as the room asks for.
     void write(const Room& room, const std::vector<std::string>& notes) {
-        constexpr double letter = 0.55; // of the size of type, an average one's advance
+        constexpr double letter = 0.55;   // of the size of type, an average one's advance
+        constexpr double levelName = 4.5; // mm, a level's name reaches above it
         double z = room.top.y();
         const auto wrapped = [&](const std::string& words, double size) {
             const auto most = static_cast<std::size_t>(std::max(6.0, room.width / (letter * size)));
@@ -243,6 +245,9 @@ private:
                         end = std::min(rest.find(' '), rest.size());
                 }
                 z -= 1.3 * size;
+                for (auto level = m_levels.rbegin(); level != m_levels.rend(); ++level)
+                    if (z < *level + levelName && z + size > *level - 0.5)
+                        z = *level - 0.5 - size; // below it and the name on it
                 text({room.top.x(), z}, rest.substr(0, end), size);
                 rest.erase(0, std::min(end + 1, rest.size()));
             }
@@ -251,19 +256,35 @@ private:
         for (const std::string& note : notes)
             wrapped(note, 3.0);
     }
+    /// Whether a line that is sawn runs through words or close by, or they reach past the pattern's side: a
+    /// page would move them back in.
+    [[nodiscard]] bool isInTheWay(const Vector2d& at, const std::string& words, double size) const {
+        constexpr double white = 0.4; // mm
+        const double half = textWidth(words, size) / 2 + white;
+        const Box box{at.x() - half, at.y() - 0.3 * size - white, at.x() + half, at.y() + size};
+        const Box all = extentOf(m_pattern);
+        return box.left < all.left || box.right > all.right ||
+               std::ranges::any_of(m_pattern.lines, [&](const PatternLine& line) {
+                   return line.layer == Layer::Cut &&
+                          enters({line.points, line.closed, line.kind, {}, {}}, box);
+               });
+    }
     void bevels(const std::vector<EdgePoint>& edge) {
+        constexpr double figureSize = 3.0; // mm
         double since = bevelPitch;
         for (std::size_t i = 1; i + 1 < edge.size(); ++i) {
             since += (edge[i].at - edge[i - 1].at).norm();
             if (since < bevelPitch)
                 continue;
             const EdgePoint& e = edge[i];
-            const double figure = e.at.y() - (tickLength + 5) * e.outward.y();
-            if (std::ranges::any_of(m_levels, [&](double z) { return std::abs(z - figure) < 4.5; }))
-                continue; // no figure across a level; the next point is near
+            const Vector2d figure = e.at - (tickLength + 5) * e.outward - Vector2d(0, 1);
+            const std::string words = degreesText(e.bevel);
+            if (std::ranges::any_of(m_levels, [&](double z) { return std::abs(z - figure.y() - 1) < 4.5; }) ||
+                isInTheWay(figure, words, figureSize))
+                continue; // the next point is near
             since = 0.0;
             line(Layer::Mark, {e.at, e.at - tickLength * e.outward}, false, LineKind::Thin);
-            text(e.at - (tickLength + 5) * e.outward - Vector2d(0, 1), degreesText(e.bevel), 3.0);
+            text(figure, words, figureSize);
         }
     }
     void holes(const std::vector<EdgePoint>& edge, const EdgeHoles& choice) {

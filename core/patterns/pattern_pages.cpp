@@ -22,37 +22,12 @@ constexpr double rollWidth = 914.4; // mm, 36 in
 constexpr double rollLength = 2400; // mm
 constexpr double leastRoll = 260.0; // mm, room for the bars
 
-/// The part of a segment inside a box (paper, y down), as parameters; none where it misses.
-std::optional<std::pair<double, double>> inside(const Vector2d& a, const Vector2d& b, const Box& box) {
-    double from = 0.0;
-    double to = 1.0;
-    const Vector2d d = b - a;
-    for (const auto& [p, q] : {std::pair{-d.x(), a.x() - box.left},
-                               std::pair{d.x(), box.right - a.x()},
-                               std::pair{-d.y(), a.y() - box.top},
-                               std::pair{d.y(), box.bottom - a.y()}}) {
-        if (p == 0.0) {
-            if (q < 0.0)
-                return std::nullopt;
-            continue;
-        }
-        const double t = q / p;
-        if (p < 0.0)
-            from = std::max(from, t);
-        else
-            to = std::min(to, t);
-    }
-    if (from >= to)
-        return std::nullopt;
-    return std::pair{from, to};
-}
-
 /// What of a polyline shows in the box.
 std::vector<std::vector<Vector2d>> clipped(const std::vector<Vector2d>& line, const Box& box) {
     std::vector<std::vector<Vector2d>> parts;
     bool open = false;
     for (std::size_t i = 1; i < line.size(); ++i) {
-        const auto part = inside(line[i - 1], line[i], box);
+        const auto part = partInside(line[i - 1], line[i], box);
         if (!part) {
             open = false;
             continue;
@@ -212,15 +187,43 @@ private:
     }
 
     void joint(Sheet& sheet, bool upright, double at, int number) const {
-        const double middle =
-            upright ? 0.5 * (m_window.top + m_window.bottom) : 0.5 * (m_window.left + m_window.right);
         const double low = upright ? m_window.top + 30 : m_window.left + 30;
         const double high = upright ? m_window.bottom - 30 : m_window.right - 30;
         for (const double along : {low, high})
             upright ? cross(sheet, at, along) : cross(sheet, along, at);
-        const Vector2d place = upright ? Vector2d(at, middle) : Vector2d(middle, at + 2);
-        sheet.items.emplace_back(makeText(
-            place, letterOf(number), {.size = 6.0, .weight = Weight::Bold, .anchor = Anchor::Middle}));
+        sheet.items.emplace_back(jointLetter(sheet, upright, at, low, high, letterOf(number)));
+    }
+
+    /// The letter as near to the joint's middle as there is room; where a line runs along the joint, beside
+    /// it.
+    static Text jointLetter(
+        const Sheet& sheet, bool upright, double at, double low, double high, const std::string& letter) {
+        constexpr double step = 4.0, fromCross = 8.0, beside = 4.0; // mm
+        const auto letterAt = [&](double along, double off) {
+            return makeText(upright ? Vector2d(at + off, along) : Vector2d(along, at + 2 + off),
+                            letter,
+                            {.size = 6.0, .weight = Weight::Bold, .anchor = Anchor::Middle});
+        };
+        const double middle = 0.5 * (low + high);
+        for (const double off : {0.0, beside, -beside})
+            for (int i = 0; i / 2 * step < middle - low - fromCross; ++i) { // to both sides by turns
+                const Text tried = letterAt(middle + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * step, off);
+                if (isClear(sheet, inkBox(tried)))
+                    return tried;
+            }
+        return letterAt(middle, 0.0);
+    }
+
+    /// Whether neither words nor lines to be sawn come near.
+    static bool isClear(const Sheet& sheet, const Box& box) {
+        constexpr double white = 0.7; // mm
+        const Box wide{box.left - white, box.top - white, box.right + white, box.bottom + white};
+        return std::ranges::none_of(sheet.items, [&](const Item& item) {
+            if (const auto* text = std::get_if<Text>(&item))
+                return inkBox(*text).overlaps(wide);
+            const Path& path = std::get<Path>(item);
+            return path.line == LineKind::Visible && enters(path, wide);
+        });
     }
 
     void finish(PatternPage& page, const std::vector<PatternPage>& all, std::size_t index) const {

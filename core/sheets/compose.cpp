@@ -63,6 +63,40 @@ Item moved(Item item, const Eigen::Vector2d& by) {
     return item;
 }
 
+std::optional<std::pair<double, double>>
+partInside(const Eigen::Vector2d& from, const Eigen::Vector2d& to, const Box& box) {
+    double begin = 0.0;
+    double end = 1.0;
+    const Eigen::Vector2d d = to - from;
+    for (const auto& [p, q] : {std::pair{-d.x(), from.x() - box.left},
+                               std::pair{d.x(), box.right - from.x()},
+                               std::pair{-d.y(), from.y() - box.top},
+                               std::pair{d.y(), box.bottom - from.y()}}) {
+        if (p == 0.0) {
+            if (q < 0.0)
+                return std::nullopt;
+            continue;
+        }
+        const double t = q / p;
+        if (p < 0.0)
+            begin = std::max(begin, t);
+        else
+            end = std::min(end, t);
+    }
+    if (begin >= end)
+        return std::nullopt;
+    return std::pair{begin, end};
+}
+
+bool enters(const Path& path, const Box& box) {
+    const std::size_t count = path.points.size(),
+                      sides = path.closed ? count : std::max<std::size_t>(count, 1) - 1;
+    for (std::size_t i = 0; i < sides; ++i)
+        if (partInside(path.points[i], path.points[(i + 1) % count], box))
+            return true;
+    return false;
+}
+
 Box extentOf(const Item& item) {
     if (const auto* text = std::get_if<Text>(&item))
         return inkBox(*text);

@@ -5,8 +5,10 @@
 
 #include <algorithm>
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace sheerlay::core {
@@ -39,6 +41,14 @@ sizeToFit(std::string_view line, double width, double wanted, Weight weight = We
 
 /// Box around everything on an item, lines with their width; mm.
 [[nodiscard]] Box extentOf(const Item& item);
+
+/// The part of the way from one point to another that lies inside a box, as parameters from 0 to 1; none
+/// where it misses the box or only touches it.
+[[nodiscard]] std::optional<std::pair<double, double>>
+partInside(const Eigen::Vector2d& from, const Eigen::Vector2d& to, const Box& box);
+
+/// Whether a path's line comes into a box.
+[[nodiscard]] bool enters(const Path& path, const Box& box);
 
 /// One slice of a column: items placed against its upper left corner. Never broken.
 struct Slice {

@@ -3,6 +3,9 @@
 #include "core/sheets/compose.hpp"
 #include "core/sheets/drawing.hpp"
 
+#include <Eigen/Geometry>
+
+#include <algorithm>
 #include <string>
 #include <utility>
 #include <vector>
@@ -67,6 +70,29 @@ inline std::string overlapping(const core::Sheet& sheet) {
         for (std::size_t j = i + 1; j < texts.size(); ++j)
             if (boxes[i].overlaps(boxes[j]))
                 return lineOf(texts[i]) + " | " + lineOf(texts[j]);
+    return {};
+}
+
+/// The first text whose ink a visible line runs through, its width counted: "" when none is.
+inline std::string crossed(const core::Sheet& sheet) {
+    constexpr double tails = 0.3; // mm, an ink box is told a little deeper than a tail is
+    for (core::Text text : textsOf(sheet)) {
+        const Eigen::Rotation2Dd level(-text.rotation); // turned with the text until that lies level
+        text.rotation = 0.0;
+        core::Box ink = core::inkBox(text);
+        ink.bottom -= tails;
+        for (const core::Item& item : sheet.items) {
+            const auto* path = std::get_if<core::Path>(&item);
+            if (path == nullptr || path->line != core::LineKind::Visible)
+                continue;
+            core::Path turned = *path;
+            for (Eigen::Vector2d& p : turned.points)
+                p = text.at + level * (p - text.at);
+            const double half = core::lineWidth(path->line) / 2;
+            if (core::enters(turned, {ink.left - half, ink.top - half, ink.right + half, ink.bottom + half}))
+                return lineOf(text) + " at " + std::to_string(ink.left) + " " + std::to_string(ink.top);
+        }
+    }
     return {};
 }
 

@@ -33,3 +33,20 @@ TEST_CASE("labels keep clear of one another and on their lines") {
         if (lineOf(t) == "6 in")
             CHECK_THAT(t.at.y() - capHeight * t.size / 2, WithinAbs(50, 1e-9)); // centred on the line
 }
+
+TEST_CASE("labels keep clear of the visible lines drawn before") {
+    std::vector<Item> items;
+    LinesPen pen(items);
+    pen.line({{50, 0}, {50, 100}}, LineKind::Visible);
+    CHECK_FALSE(pen.label({48, 30}, "station", {.size = 3}));
+    CHECK(pen.label({52, 30}, "station", {.size = 3}));
+    PaperLine level;
+    for (int i = 0; i <= 100; ++i)
+        level.push_back({i, 60.0});
+    pen.line(level, LineKind::Thin);
+    pen.labelOn(level, "6 in", 0.5, colours::ink);
+    Sheet sheet;
+    sheet.items = items;
+    CHECK(textsOf(sheet).size() == 2);
+    CHECK(crossed(sheet) == "");
+}

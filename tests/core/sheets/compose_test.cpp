@@ -103,3 +103,30 @@ TEST_CASE("random blocks never overlap in a column") {
     }
     CHECK(count == 200);
 }
+
+TEST_CASE("the part of a way that lies inside a box, and whether a path comes into it") {
+    const Box box{10.0, 20.0, 30.0, 40.0};
+    const auto through = partInside({0.0, 30.0}, {40.0, 30.0}, box); // 10 mm before it, 20 in it, 10 behind
+    REQUIRE(through);
+    CHECK_THAT(through->first, WithinAbs(0.25, 1e-12));
+    CHECK_THAT(through->second, WithinAbs(0.75, 1e-12));
+    const auto from = partInside({20.0, 30.0}, {20.0, 50.0}, box);
+    REQUIRE(from);
+    CHECK_THAT(from->first, WithinAbs(0.0, 1e-12));
+    CHECK_THAT(from->second, WithinAbs(0.5, 1e-12));
+    CHECK_FALSE(partInside({0.0, 10.0}, {40.0, 10.0}, box)); // above it
+    CHECK_FALSE(partInside({0.0, 25.0}, {20.0, 5.0}, box));  // past its corner
+
+    Path hook;
+    hook.points = {{0.0, 0.0}, {50.0, 0.0}, {50.0, 60.0}, {0.0, 60.0}};
+    CHECK_FALSE(enters(hook, box)); // around it
+    hook.points.front() = {0.0, 30.0};
+    hook.points[1] = {5.0, 0.0};
+    hook.points[2] = {20.0, 60.0};
+    CHECK(enters(hook, box)); // 5 to 20 mm across, right through its left part
+    hook.points = {{0.0, 10.0}, {40.0, 10.0}, {40.0, 60.0}};
+    CHECK_FALSE(enters(hook, box));
+    hook.closed = true; // from the lower right back to the upper left
+    CHECK(enters(hook, box));
+    CHECK_FALSE(enters({}, box));
+}

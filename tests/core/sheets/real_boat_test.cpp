@@ -1,39 +1,17 @@
-#include "core/hull/hull.hpp"
-#include "core/planking/planking.hpp"
-#include "core/project/project_file.hpp"
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/flat_strip.hpp"
 #include "core/sheets/wall_map.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/planked.hpp"
 #include "tests/support/sheet_reading.hpp"
 
 using namespace sheerlay;
 using namespace sheerlay::core;
 
-namespace {
-
-struct Boat {
-    Project project;
-    LoftedHull hull;
-    Plan plan;
-};
-
-Boat boatFrom(const std::string& path) {
-    const auto read = readProject(path);
-    REQUIRE(read);
-    const auto hull = loft(read->project);
-    REQUIRE(hull);
-    const auto plan = plank(read->project, *hull);
-    REQUIRE(plan);
-    return {read->project, *hull, *plan};
-}
-
-} // namespace
-
 TEST_CASE("the planned boats' sheets keep their margins, let no words cover others and name every strip") {
     for (const std::string& path : {std::string(SHEERLAY_REFERENCE "/formula_canoe_geodesic.sheerlay"),
                                     std::string(SHEERLAY_EXAMPLES "/brindlewick/brindlewick.sheerlay")}) {
-        const Boat boat = boatFrom(path);
+        const test::Planked boat = test::planked(test::projectAt(path));
         const std::optional<StockPlan> stock = planStock(boat.project, boat.hull, boat.plan);
         const StockPlan* scarfs = stock ? &*stock : nullptr; // the example has boards, the formula canoe none
         for (const PageSize size : {PageSize::A4, PageSize::Letter}) {
@@ -56,7 +34,7 @@ TEST_CASE("the planned boats' sheets keep their margins, let no words cover othe
 }
 
 TEST_CASE("the planned strips laid straight are as long and as wide as the plan says") {
-    const Boat boat = boatFrom(SHEERLAY_REFERENCE "/formula_canoe.sheerlay");
+    const test::Planked boat = test::planked(test::projectAt(SHEERLAY_REFERENCE "/formula_canoe.sheerlay"));
     for (const Strip& strip : boat.plan.strips) {
         const FlatStrip flat = layStraight(strip);
         REQUIRE(flat.straight.size() == strip.outline.size());
