@@ -123,7 +123,16 @@ TEST_CASE_METHOD(App, "frames of 160 solid strips at 1280 x 800, strips laid and
     });
     QTest::mouseRelease(&drawn.gl(), Qt::LeftButton, Qt::NoModifier, QPoint(420, 400));
     QTest::qWait(1000);
-    tell("frame at rest, with smooth edges", 20, [&](int) { drawn.frame(); });
+    tell("frame at rest, as it was kept", 20, [&](int) { drawn.frame(); });
+    tell("frame at rest, smooth edges drawn anew", 10, [&](int i) {
+        drawn.drag({420.0 + 9.0 * (i % 2), 400.0});
+        drawn.gl().drawFinelyNow();
+        drawn.frame();
+    });
+    tell("strip selected, frame and all", 20, [&](int i) {
+        drawn.view.setSelected(i % 2 == 0 ? "S03" : "P05");
+        drawn.frame();
+    });
     tell("strip laid or lifted, beyond its frame", 60, [&](int i) {
         drawn.view.setLaidCount(i % 2 == 0 ? 100 : 101);
         drawn.finish();

@@ -97,6 +97,11 @@ void BoatView::setUnits(core::Units units) {
     placeLegend();
 }
 
+void BoatView::setHurried(bool hurried) {
+    if (m_gl != nullptr)
+        m_gl->setHurried(hurried);
+}
+
 void BoatView::setStale(bool stale) {
     m_stale->adjustSize();
     m_stale->setVisible(stale);
@@ -142,7 +147,10 @@ void BoatView::setTape(std::vector<std::vector<Eigen::Vector3d>> lines) {
 }
 
 bool BoatView::savePicture(const QString& path) {
-    return drawing() && grab().save(path);
+    if (!drawing())
+        return false;
+    m_gl->drawFinelyNow();
+    return grab().save(path);
 }
 
 void BoatView::placeLegend() {

@@ -39,6 +39,8 @@ public:
     /// Takes away what lies before a place, mm from the bow, so that the section is seen; none: the whole.
     void setCut(std::optional<double> x);
     void setUnits(core::Units units);
+    /// While a plan is worked out: the picture takes as little of the processors as it can.
+    void setHurried(bool hurried);
     /// Marks the picture as the boat from before the change, until a new one is there.
     void setStale(bool stale);
     void setUpsideDown(bool upsideDown);

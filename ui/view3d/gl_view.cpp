@@ -89,6 +89,7 @@ public:
     bool broken = false;
     bool software = false;    // OpenGL is worked out by the processor
     bool fine = true;         // with smooth edges
+    bool hurried = false;     // others need the processors
     bool wholePicture = true; // else only what is highlighted
     QPointF pressed, last;
     bool dragging = false;
@@ -135,7 +136,13 @@ template <class Work> void GlView::onStage(Work work) {
         if (m_d->attached)
             doneCurrent();
     }
+    drawSoon();
+}
+
+void GlView::drawSoon() {
     m_d->wholePicture = true;
+    drawFinely(false);
+    m_d->rest.start();
     update();
 }
 
@@ -149,8 +156,6 @@ void GlView::setBoat(std::shared_ptr<const Boat> boat) {
 void GlView::setLaidCount(int count) {
     m_d->laid = count;
     onStage([&](BoatStage& stage) { stage.setLaidCount(count); });
-    drawFinely(false);
-    m_d->rest.start();
 }
 
 void GlView::setGhostsShown(bool shown) {
@@ -246,20 +251,31 @@ void GlView::cameraMoved() {
     if (!m_d->stage)
         return;
     m_d->stage->applyCamera(m_d->camera.pose());
-    m_d->wholePicture = true;
-    drawFinely(false);
-    m_d->rest.start();
-    update();
+    drawSoon();
 }
 
 void GlView::drawFinely(bool fine) {
-    // smooth edges cost software drawing twice as long: there they wait until the boat stands still
+    // smooth edges cost software drawing several times as long: there they wait until the boat stands still
+    if (m_d->software && fine && m_d->hurried)
+        return;
     fine = fine || !m_d->software;
     if (!m_d->stage || m_d->fine == fine)
         return;
     m_d->fine = fine;
     m_d->wholePicture = true;
     update();
+}
+
+void GlView::setHurried(bool hurried) {
+    m_d->hurried = hurried;
+    if (!hurried && !m_d->fine)
+        m_d->rest.start();
+}
+
+void GlView::drawFinelyNow() {
+    m_d->rest.stop();
+    m_d->fine = true;
+    m_d->wholePicture = true;
 }
 
 void GlView::initializeGL() {
@@ -373,7 +389,6 @@ void GlView::leaveEvent(QEvent* event) {
     makeCurrent();
     m_d->stage->leave();
     doneCurrent();
-    m_d->wholePicture = true;
     update();
     if (!m_d->hovered.empty()) {
         m_d->hovered.clear();

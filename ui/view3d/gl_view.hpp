@@ -40,6 +40,10 @@ public:
     void setUpsideDown(bool upsideDown);
     void look(Look look);
     void setMeasuring(bool measuring);
+    /// While others need the processors software drawing leaves the edges rough.
+    void setHurried(bool hurried);
+    /// The next picture has smooth edges, whatever has just moved.
+    void drawFinelyNow();
     void setTape(std::vector<std::vector<Eigen::Vector3d>> lines); ///< mm
 
     /// Asks the stage, for tests: is the strip shown as laid, as outline; presentations built so far.
@@ -72,6 +76,7 @@ protected:
 private:
     void leaveContext();
     void cameraMoved();
+    void drawSoon();
     void drawFinely(bool fine);
     [[nodiscard]] Eigen::Vector2i pixelOf(const QPointF& place) const;
     template <class Work> void onStage(Work work);

@@ -79,6 +79,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
 
     connect(m_runner, &TaskRunner::progress, m_slip, &WorkSlip::setText);
     connect(m_runner, &TaskRunner::busyChanged, this, [this](bool busy) {
+        m_planking->boatView()->setHurried(busy);
         if (!busy)
             m_slip->hide();
         else // most plans are there before anyone could read it

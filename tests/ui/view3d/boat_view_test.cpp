@@ -85,6 +85,29 @@ TEST_CASE_METHOD(App, "marking the picture as the old one moves nothing and draw
     CHECK(drawn.count() == 0);
 }
 
+TEST_CASE_METHOD(App,
+                 "edges wait to be smooth while a plan is worked out; a saved picture has them at once") {
+    Shown shown;
+    shown.settle();
+    const auto picture = [&] { return shown.gl().grabFramebuffer(); };
+    const QImage smooth = picture();
+    shown.view->setHurried(true);
+    shown.view->setColours(StripColours::Twist);
+    shown.view->setColours(StripColours::Bend);
+    QTest::qWait(400);
+    const QImage rough = picture();
+    CHECK(rough != smooth);
+    shown.gl().drawFinelyNow();
+    CHECK(picture() == smooth);
+    shown.view->setColours(StripColours::Twist);
+    shown.view->setColours(StripColours::Bend);
+    QTest::qWait(400);
+    CHECK(picture() == rough);
+    shown.view->setHurried(false);
+    QTest::qWait(400);
+    CHECK(picture() == smooth);
+}
+
 TEST_CASE_METHOD(App, "stepping shows and hides, and computes nothing anew") {
     Shown shown;
     const int pieces = shown.boat->pieces();
