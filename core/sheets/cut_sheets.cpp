@@ -5,7 +5,9 @@
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/piece_sheet.hpp"
 #include "core/words/language.hpp"
+#include "core/words/say.hpp"
 
+#include <algorithm>
 #include <iterator>
 #include <optional>
 
@@ -108,6 +110,25 @@ std::vector<Sheet> cutSheets(const Project& project,
     sheets.insert(sheets.end(), std::make_move_iterator(made.begin()), std::make_move_iterator(made.end()));
     addFeet(sheets, project, units, page);
     return sheets;
+}
+
+std::optional<Finding>
+rowsAlone(const Project& project, const Plan& plan, const std::vector<Sheet>& sheets, PageSize size) {
+    const std::vector<Piece> pieces = piecesOf(plan);
+    const auto isAlone = [&](const Piece& piece) {
+        return std::ranges::any_of(sheets, [&](const Sheet& sheet) { return sheet.title == piece.name(); });
+    };
+    if (!project.paper.severalRows || pieces.size() < 2 || !std::ranges::all_of(pieces, isAlone))
+        return std::nullopt;
+    const bool large = pageOf(size).scale > 1.0;
+    return Finding{
+        Level::Note,
+        "rows-alone",
+        std::nullopt,
+        std::nullopt,
+        large ? say("No two rows find room on one sheet of this paper, so each has a page of its own.")
+              : say("No two rows find room on one sheet of this paper, so each has a page of its "
+                    "own; A3 and Tabloid hold two or three.")};
 }
 
 } // namespace sheerlay::core

@@ -2,11 +2,13 @@
 
 #include "core/hull/hull.hpp"
 #include "core/planking/plan.hpp"
+#include "core/project/finding.hpp"
 #include "core/project/project.hpp"
 #include "core/sheets/drawing.hpp"
 #include "core/sheets/page.hpp"
 #include "core/stock/stock_plan.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace sheerlay::core {
@@ -27,5 +29,11 @@ namespace sheerlay::core {
                                            Units units,
                                            PageSize size,
                                            const StockPlan* stock = nullptr);
+
+/// Tells that rows were to share sheets and none do, since two of them need more than this paper has; none
+/// where some do, or the project has one row a page.
+/// @param sheets  of this plan, by cutSheets
+[[nodiscard]] std::optional<Finding>
+rowsAlone(const Project& project, const Plan& plan, const std::vector<Sheet>& sheets, PageSize size);
 
 } // namespace sheerlay::core

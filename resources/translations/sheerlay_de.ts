@@ -3252,8 +3252,8 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <translation>Kleine Reihen auf einem Schnittblatt</translation>
     </message>
     <message>
-        <source>Rows whose whole sheet is small enough stand several on a page, in the order of laying; kept in the project.</source>
-        <translation>Reihen, deren ganzes Blatt klein genug ist, stehen zu mehreren auf einer Seite, in der Legefolge; steht im Projekt.</translation>
+        <source>On A3 and Tabloid two or three rows stand on a page where there is room, in the order of laying; A4 and Letter are too small for two. Kept in the project.</source>
+        <translation>Auf A3 und Tabloid stehen zwei oder drei Reihen auf einer Seite, wo Platz ist, in der Legefolge; A4 und Letter sind für zwei zu klein. Steht im Projekt.</translation>
     </message>
     <message>
         <source>Rows a cut sheet</source>

@@ -18,6 +18,7 @@
 #include <QString>
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace sheerlay::ui {
@@ -90,6 +91,8 @@ WrittenFiles writeSheetSet(const core::Project& project,
     std::vector<core::Finding> findings = shop.findings;
     if (before.revision == 0 && isThere(beforeDir, {recordName, changedName}))
         findings.push_back(core::recordLost(recordName));
+    if (std::optional<core::Finding> alone = core::rowsAlone(project, shop.plan, cut, page))
+        findings.push_back(std::move(*alone));
     std::vector<std::string> outOfDate;
     if (changed.empty())
         outOfDate.emplace_back(changedName);

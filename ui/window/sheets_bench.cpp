@@ -135,8 +135,10 @@ QLayout* SheetsBench::makeLanguage() {
 QWidget* SheetsBench::makeRows() {
     m_rows = new QCheckBox(Wording::tr("Small rows share a cut sheet"), this);
     m_rows->setFocusPolicy(Qt::TabFocus);
-    m_rows->setToolTip(Wording::tr("Rows whose whole sheet is small enough stand several on a page, in the "
-                                   "order of laying; kept in the project."));
+    m_rows->setToolTip(
+        Wording::tr("On A3 and Tabloid two or three rows stand on a page where there is room, in "
+                    "the order of laying; A4 and Letter are too small for two. Kept in the "
+                    "project."));
     connect(m_rows, &QCheckBox::clicked, this, &SheetsBench::rowsChosen);
     return m_rows;
 }

@@ -315,6 +315,7 @@ TEST_CASE("small rows share a sheet: each whole, in its order, its name read acr
         const std::vector<Sheet> several =
             cutSheets(boat.project, boat.hull, boat.plan, Units::Millimetres, size);
         CHECK(several.size() <= one.size());
+        const std::size_t before = shared;
         CHECK(rowsOf(several) == rowsOf(one));
         for (const Sheet& sheet : several) {
             INFO(sheet.title);
@@ -327,6 +328,28 @@ TEST_CASE("small rows share a sheet: each whole, in its order, its name read acr
             for (const char* told : {"Row ", "to cut; ", "Station", "Bow end", "Stern end", "Edge bend"})
                 CHECK(test::timesIn(wordsOf(sheet), told) >= rows.size());
         }
+        CHECK(rowsAlone(boat.project, boat.plan, several, size).has_value() == (shared == before));
     }
     CHECK(shared > 4);
+}
+
+TEST_CASE("where rows were to share sheets and none can, that is told") {
+    test::FakeBoat boat = test::makeFakeBoat(4);
+    std::erase_if(boat.plan.strips, [](const Strip& strip) { return strip.row < 1 || strip.row > 4; });
+    const auto told = [&](PageSize size) {
+        return rowsAlone(boat.project,
+                         boat.plan,
+                         cutSheets(boat.project, boat.hull, boat.plan, Units::Millimetres, size),
+                         size);
+    };
+    CHECK_FALSE(told(PageSize::A4)); // nobody asked
+    boat.project.paper.severalRows = true;
+    const auto alone = told(PageSize::A4); // rows as long as the boat
+    REQUIRE(alone);
+    CHECK(alone->code == "rows-alone");
+    CHECK(alone->level == Level::Note);
+    CHECK(alone->text.find("A3 and Tabloid") != std::string::npos);
+    CHECK_FALSE(told(PageSize::A3));
+    boat.plan.strips.resize(2); // one row alone can't share
+    CHECK_FALSE(told(PageSize::A4));
 }
