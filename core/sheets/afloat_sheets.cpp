@@ -141,6 +141,19 @@ void onMoulds(ListPages& pages, const OnMoulds& on, Units units) {
     pages.text(say("Stem forms take some of the outermost moulds' share."));
 }
 
+void floating(ListPages& pages, const AfloatReport& a, Units units) {
+    pages.text(say("Estimates for still water, a whole boat and nobody moving; no approval of any load. "
+                   "Capacity, flotation and life jackets follow the rules of the place where you paddle: "
+                   "a life jacket for each on board, and try her loaded in shallow water first. ISO "
+                   "12217-3, the standard on stability of small boats, leaves canoes and kayaks out."));
+    const BoatProfile profile = boatProfile(a, pages.width(), pages.size(3.6));
+    pages.drawing(profile.items, profile.height);
+    for (const Finding& finding : a.findings)
+        pages.text(heard(finding.text));
+    figures(pages, a, units);
+    curves(pages, a, units);
+}
+
 } // namespace
 
 std::vector<Sheet>
@@ -148,26 +161,15 @@ afloatSheets(const Project& project, const AfterPlanking& after, Units units, Pa
     if (!after.weights)
         return {};
     const Speaking speaking(project.language);
-    ListPages pages(pageOf(size),
-                    after.afloat ? say("{}, how she floats", project.name)
-                                 : say("{}, what she weighs", project.name));
-    if (after.afloat) {
-        const AfloatReport& a = *after.afloat;
-        pages.text(say("Estimates for still water, a whole boat and nobody moving; no approval of any load. "
-                       "Capacity, flotation and life jackets follow the rules of the place where you paddle: "
-                       "a life jacket for each on board, and try her loaded in shallow water first. ISO "
-                       "12217-3, the standard on stability of small boats, leaves canoes and kayaks out."));
-        const BoatProfile profile = boatProfile(a, pages.width(), pages.size(3.6));
-        pages.drawing(profile.items, profile.height);
-        for (const Finding& finding : a.findings)
-            pages.text(heard(finding.text));
-        figures(pages, a, units);
-        curves(pages, a, units);
-    }
-    weights(pages, *after.weights, units);
-    if (after.onMoulds && !after.onMoulds->loads.empty())
-        onMoulds(pages, *after.onMoulds, units);
-    std::vector<Sheet> sheets = pages.take();
+    const std::string title =
+        after.afloat ? say("{}, how she floats", project.name) : say("{}, what she weighs", project.name);
+    std::vector<Sheet> sheets = fewestPages(pageOf(size), title, [&](ListPages& pages) {
+        if (after.afloat)
+            floating(pages, *after.afloat, units);
+        weights(pages, *after.weights, units);
+        if (after.onMoulds && !after.onMoulds->loads.empty())
+            onMoulds(pages, *after.onMoulds, units);
+    });
     addFeet(sheets, project, units, pageOf(size));
     return sheets;
 }

@@ -177,16 +177,11 @@ double thickenedEpoxy(ListPages& pages, const std::vector<GlueUse>& glue, Units 
     return litres;
 }
 
-} // namespace
-
-std::vector<Sheet>
-coveringSheets(const Project& project, const AfterPlanking& after, Units units, PageSize size) {
-    if (!after.covering || !project.covering || after.covering->faces.empty())
-        return {};
-    const Speaking speaking(project.language);
-    const CoveringPlan& plan = *after.covering;
-    const CoveringChoices& choices = *project.covering;
-    ListPages pages(pageOf(size), say("{}, cloth and resin", project.name));
+void covering(ListPages& pages,
+              const CoveringPlan& plan,
+              const CoveringChoices& choices,
+              const std::vector<GlueUse>& glue,
+              Units units) {
     pages.text(say(
         "Epoxy can bring on an allergy of the skin that stays: gloves, long sleeves, fresh air, and no dust "
         "of half-cured resin. Mixed resin left in a pot heats by itself and can burn or catch fire: pour it "
@@ -194,7 +189,7 @@ coveringSheets(const Project& project, const AfterPlanking& after, Units units, 
         "with varnish or oil can catch fire by themselves: lay them flat out of doors or under water."));
     for (const FaceCovering& f : plan.faces)
         face(pages, plan, choices, f, units);
-    const double thickened = thickenedEpoxy(pages, after.glue, units);
+    const double thickened = thickenedEpoxy(pages, glue, units);
     pages.heading(say("To buy"));
     std::vector<ListRow> rows;
     const double mixed = plan.litres + thickened;
@@ -221,7 +216,19 @@ coveringSheets(const Project& project, const AfterPlanking& after, Units units, 
                    weightText(plan.mass, units)));
     for (const Finding& finding : plan.findings)
         pages.text(heard(finding.text));
-    std::vector<Sheet> sheets = pages.take();
+}
+
+} // namespace
+
+std::vector<Sheet>
+coveringSheets(const Project& project, const AfterPlanking& after, Units units, PageSize size) {
+    if (!after.covering || !project.covering || after.covering->faces.empty())
+        return {};
+    const Speaking speaking(project.language);
+    std::vector<Sheet> sheets =
+        fewestPages(pageOf(size), say("{}, cloth and resin", project.name), [&](ListPages& pages) {
+            covering(pages, *after.covering, *project.covering, after.glue, units);
+        });
     addFeet(sheets, project, units, pageOf(size));
     return sheets;
 }

@@ -223,4 +223,19 @@ void ListPages::list(const std::vector<ListColumn>& columns, const std::vector<L
     gap(3.0);
 }
 
+std::vector<Sheet>
+fewestPages(const Page& page, const std::string& title, const std::function<void(ListPages&)>& fill) {
+    const auto filled = [&](double zoom) {
+        ListPages pages(page, title, zoom);
+        fill(pages);
+        return pages.take();
+    };
+    std::vector<Sheet> sheets = filled(1.0);
+    for (const double zoom : {0.97, 0.94, 0.9, 0.86})
+        if (sheets.size() > 1)
+            if (std::vector<Sheet> fewer = filled(zoom); fewer.size() < sheets.size())
+                return fewer;
+    return sheets;
+}
+
 } // namespace sheerlay::core

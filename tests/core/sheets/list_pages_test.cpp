@@ -75,3 +75,30 @@ TEST_CASE("a column makes room for its longest word, and the others give it by t
     CHECK(test::overlapping(broken) == "");
     CHECK(test::outside(broken, 7.5) == "");
 }
+
+TEST_CASE("a line or two that would have a last page to themselves are taken onto the page before") {
+    const auto pagesOf = [](int rows) {
+        return fewestPages(pageOf(PageSize::A4), "Teal, a list", [&](ListPages& pages) {
+            pages.list({{"Thing", 1.0}},
+                       std::vector<ListRow>(static_cast<std::size_t>(rows), {{"pin"}, false}));
+        });
+    };
+    const auto typeOf = [](const Sheet& sheet) {
+        for (const Text& text : test::textsOf(sheet))
+            if (test::lineOf(text) == "pin")
+                return text.size;
+        return 0.0;
+    };
+    int full = 1; // rows that fill one page in full type
+    while (typeOf(pagesOf(full + 1).front()) == typeSize::note)
+        ++full;
+    CHECK(full > 30);
+    const std::vector<Sheet> two = pagesOf(full + 2);
+    REQUIRE(two.size() == 1);
+    CHECK(test::timesIn(test::wordsOf(two.front()), "pin") == static_cast<std::size_t>(full) + 2);
+    CHECK(typeOf(two.front()) >= 0.86 * typeSize::note - 1e-9);
+    CHECK(test::outside(two.front(), pageMargin - 0.5) == "");
+    const std::vector<Sheet> many = pagesOf(3 * full / 2); // too much for that: full type again
+    CHECK(many.size() == 2);
+    CHECK_THAT(typeOf(many.front()), WithinAbs(typeSize::note, 1e-9));
+}
