@@ -74,6 +74,19 @@ Named named(const LabelWords& w, bool heading) {
     return Named::Nothing;
 }
 
+/// "half-breadth at height 4 in" is a waterline, "height at half-breadth 4 in" a buttock: what comes first is
+/// what was measured.
+Named namedByPlace(const LabelWords& w) {
+    for (const std::string& word : w.words) {
+        const LabelWords one{{word}, {}, {}, {}, {}};
+        if (saysBreadth(one))
+            return Named::Waterline;
+        if (saysHeight(one))
+            return Named::Buttock;
+    }
+    return Named::Nothing;
+}
+
 /// What is left open by the label and said by its heading.
 struct Meaning {
     Named named = Named::Nothing;
@@ -100,6 +113,9 @@ Meaning meaning(const LabelWords& own, const LabelWords& group) {
                   : m.height && !m.breadth ? Named::Buttock
                                            : Named::Nothing;
     }
+    if (m.named == Named::Nothing && !own.lengths.empty() && saysHeight(own) && saysBreadth(own) &&
+        own.has({"at"}))
+        m.named = namedByPlace(own);
     if (m.named == Named::Nothing && own.lengths.empty() && named(group, true) == Named::Diagonal)
         m.named = Named::Diagonal;
     return m;

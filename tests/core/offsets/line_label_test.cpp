@@ -56,6 +56,16 @@ TEST_CASE("waterlines and buttocks are found with their places") {
     CHECK(line("WL 100 mm").at == Approx(100));
 }
 
+TEST_CASE("of a height and a half-breadth in one label the first was measured, at the other") {
+    // as our own export writes them
+    const TableLine waterline = line("half-breadth at height 4.00 in");
+    CHECK(waterline.kind == OffsetLine::Waterline);
+    CHECK(waterline.at == Approx(4 * 25.4));
+    const TableLine buttock = line("height at half-breadth 100 mm");
+    CHECK(buttock.kind == OffsetLine::Buttock);
+    CHECK(buttock.at == Approx(100.0));
+}
+
 TEST_CASE("a heading says what its lines leave out") {
     CHECK(line("6 in", "HALF-BREADTHS").kind == OffsetLine::Waterline);
     CHECK(line("6 in", "Heights above base").kind == OffsetLine::Buttock);
