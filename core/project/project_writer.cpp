@@ -1,5 +1,6 @@
 #include "core/project/project_writer.hpp"
 
+#include "core/project/read_moulds.hpp"
 #include "core/project/write_afloat.hpp"
 #include "core/project/write_covering.hpp"
 #include "core/project/write_fitout.hpp"
@@ -182,7 +183,7 @@ void Writer::planking(const Planking& planking) {
 }
 
 void Writer::moulds(const MouldChoices& moulds) {
-    if (moulds == MouldChoices{})
+    if (moulds == usualMoulds(m_units))
         return;
     heading("[moulds]");
     line("thickness", length(moulds.thickness));

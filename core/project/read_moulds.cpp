@@ -76,8 +76,15 @@ void readSheets(TableView& view, MouldChoices& moulds, Reading& reading) {
 
 } // namespace
 
-MouldChoices readMoulds(TableView& file, Reading& reading) {
+MouldChoices usualMoulds(Units units) {
     MouldChoices moulds;
+    if (units == Units::Inches)
+        moulds.kerf = 9.525; // 3/8 in
+    return moulds;
+}
+
+MouldChoices readMoulds(TableView& file, Reading& reading) {
+    MouldChoices moulds = usualMoulds(reading.units);
     auto view = file.table("moulds", Need::Optional, "a table [moulds]");
     if (!view)
         return moulds;

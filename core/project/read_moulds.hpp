@@ -8,4 +8,7 @@ namespace sheerlay::core {
 /// Reads [moulds]; what is left out keeps the value it has in MouldChoices.
 [[nodiscard]] MouldChoices readMoulds(TableView& file, Reading& reading);
 
+/// What stands where a project says nothing about moulds: lengths that read well in its units.
+[[nodiscard]] MouldChoices usualMoulds(Units units);
+
 } // namespace sheerlay::core

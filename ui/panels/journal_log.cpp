@@ -63,6 +63,8 @@ JournalLog::JournalLog(QWidget* parent)
     connect(m_lines, &QTableWidget::itemSelectionChanged, this, [this] {
         m_takeOut->setEnabled(m_lines->currentRow() >= 0 && !m_lines->selectedItems().isEmpty());
     });
+    m_none->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    m_none->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
     auto* below = new QHBoxLayout;
     below->addStretch(1);
     below->addWidget(m_takeOut);

@@ -22,9 +22,9 @@ std::vector<Eigen::Vector3d> ringAbout(const Eigen::Vector3d& middle, const Eige
     return ring;
 }
 
-QString inBoth(double millimetres) {
-    return QStringLiteral("%1 (%2)").arg(lengthText(millimetres, core::Units::Millimetres),
-                                         lengthText(millimetres, core::Units::Inches));
+QString inBoth(double millimetres, core::Units first) {
+    const core::Units other = first == core::Units::Inches ? core::Units::Millimetres : core::Units::Inches;
+    return QStringLiteral("%1 (%2)").arg(lengthText(millimetres, first), lengthText(millimetres, other));
 }
 
 } // namespace
@@ -58,7 +58,7 @@ std::vector<Eigen::Vector2d> tapeOnMap(const Tape& tape, const GirthMap& map) {
     return line;
 }
 
-QString tapeText(const Tape& tape) {
+QString tapeText(const Tape& tape, core::Units first) {
     if (!tape.from)
         return Wording::tr(
             "Where does the tape begin? Click the boat or the map, or move the mark on the map "
@@ -68,7 +68,9 @@ QString tapeText(const Tape& tape) {
     const QString says =
         Wording::tr(
             "%1 along the planking, in the middle of its thickness: %2 along the boat, %3 around her.")
-            .arg(inBoth(tape.line->length), inBoth(tape.line->along), inBoth(tape.line->around));
+            .arg(inBoth(tape.line->length, first),
+                 inBoth(tape.line->along, first),
+                 inBoth(tape.line->around, first));
     return tape.line->onHull
                ? says
                : says + u' ' + Wording::tr("The straight way runs past the planking's edge in between.");

@@ -27,7 +27,7 @@ struct Tape {
 /// The tape on the map: x, girth; one point where only its first end is down.
 [[nodiscard]] std::vector<Eigen::Vector2d> tapeOnMap(const Tape& tape, const GirthMap& map);
 
-/// What the tape says, in both systems of units, or which end is wanted.
-[[nodiscard]] QString tapeText(const Tape& tape);
+/// What the tape says, in both systems of units, `first` in front; or which end is wanted.
+[[nodiscard]] QString tapeText(const Tape& tape, core::Units first);
 
 } // namespace sheerlay::ui

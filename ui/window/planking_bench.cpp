@@ -15,6 +15,7 @@
 #include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
 
+#include <QApplication>
 #include <QButtonGroup>
 #include <QCursor>
 #include <QHBoxLayout>
@@ -143,6 +144,8 @@ QWidget* PlankingBench::makeSide() {
     barLayout->addStretch(1);
     m_stripButton->setChecked(true);
     connect(m_controlsButton, &QToolButton::toggled, this, [this](bool on) {
+        if (m_sidePages->isAncestorOf(QApplication::focusWidget()))
+            m_map->setFocus(); // else it would pass to a button, which space presses instead of playing
         m_sidePages->setCurrentIndex(on ? 1 : 0);
         m_map->setStartShown(on);
     });
@@ -176,7 +179,8 @@ core::StartLine PlankingBench::startAt(double girth) const {
         line.edgeBend = {};
     }
     line.shift = 0.0;
-    line.girth = std::round(girth); // a hand on the mouse is no finer than a millimetre
+    const double step = m_units == core::Units::Inches ? 25.4 / 16 : 1.0; // a hand on the mouse is no finer
+    line.girth = std::round(girth / step) * step;
     return line;
 }
 
@@ -284,6 +288,9 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
 }
 
 void PlankingBench::setUnits(core::Units units) {
+    m_units = units;
+    if (measuring())
+        showTape(tapeText(m_tape, m_units));
     m_view->setUnits(units);
     m_map->setUnits(units);
     m_comparison->setUnits(units);

@@ -98,6 +98,7 @@ private:
 
     std::shared_ptr<const Boat> m_boat;
     std::string m_selected;
+    core::Units m_units = core::Units::Millimetres;
     std::optional<double> m_cut; // mm from the bow
     TaskRunner::Mode m_mode;
     TaskRunner* m_trying;

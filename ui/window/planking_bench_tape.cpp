@@ -52,7 +52,7 @@ void PlankingBench::measure(bool measuring) {
     m_map->setMeasuring(on);
     m_view->setMeasuring(on);
     m_tapeBar->setVisible(on);
-    showTape(tapeText(m_tape));
+    showTape(tapeText(m_tape, m_units));
 }
 
 void PlankingBench::putTapeEnd(const std::optional<core::HullPlace>& end) {
@@ -63,7 +63,7 @@ void PlankingBench::putTapeEnd(const std::optional<core::HullPlace>& end) {
         return;
     }
     m_tape = withEnd(m_tape, *end, m_boat->hull.laid);
-    showTape(tapeText(m_tape));
+    showTape(tapeText(m_tape, m_units));
 }
 
 void PlankingBench::showTape(const QString& words) {

@@ -12,6 +12,7 @@
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/new_boat.hpp"
+#include "ui/window/on_screen.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/project_desk.hpp"
 #include "ui/window/sheets_bench.hpp"
@@ -184,6 +185,7 @@ public:
             m_window->welcome();
         if (const QScreen* screen = QGuiApplication::primaryScreen())
             m_window->resize(m_window->size().boundedTo(screen->availableSize()));
+        new OnScreen(*m_window); // the frame takes room too, which is known once it stands
         m_window->show();
     }
 

@@ -60,7 +60,16 @@ TEST_CASE("sheets that moulds are sawn from are read, the longer side as length,
     const auto plain = parseProject(withMoulds("shape = \"half\"\n"), "boat.sheerlay");
     REQUIRE(plain);
     CHECK(plain->project.moulds.sheets == std::vector<SheetSize>{{2438.4, 1219.2, {}}});
-    CHECK(plain->project.moulds.kerf == 10.0);
+    CHECK(plain->project.moulds.kerf == Approx(9.525)); // 3/8 in, which reads well in the file's units
+    std::string metric = withMoulds("");
+    metric.replace(metric.find("\"in\""), 4, "\"mm\"");
+    const auto millimetres = parseProject(metric, "boat.sheerlay");
+    REQUIRE(millimetres);
+    CHECK(millimetres->project.moulds.kerf == 10.0);
+    const auto inches = parseProject(withMoulds(""), "boat.sheerlay");
+    REQUIRE(inches);
+    for (const Project& usual : {millimetres->project, inches->project}) // nothing is said of it then
+        CHECK(writeProject(usual).find("[moulds]") == std::string::npos);
     const auto read = parseProject(withMoulds("kerf = \"1/8 in\"\n[[moulds.sheet]]\nlength = \"2 ft\"\n"
                                               "width = \"4 ft\"\ncount = 2\n[[moulds.sheet]]\n"
                                               "length = \"5 ft\"\nwidth = \"5 ft\"\n"),

@@ -4,6 +4,7 @@
 #include "ui/panels/journal_log.hpp"
 #include "ui/scene/words.hpp"
 
+#include <QLabel>
 #include <QPushButton>
 #include <QTableWidget>
 
@@ -83,4 +84,16 @@ TEST_CASE("an entry in hand can be taken out") {
     CHECK(l.journal.laid.size() == 1);
     CHECK(l.edits ==
           QStringList{QStringLiteral("Without the reading below row 5"), QStringLiteral("S01 not laid")});
+}
+
+TEST_CASE("while the journal is empty, its sentence stands at the top") {
+    test::qtApp();
+    JournalLog log;
+    log.resize(400, 400);
+    log.show();
+    const auto* says = log.findChild<QLabel*>();
+    REQUIRE(says != nullptr);
+    CHECK(says->isVisible());
+    CHECK(says->y() == 0);
+    CHECK((says->alignment() & Qt::AlignTop) != 0);
 }

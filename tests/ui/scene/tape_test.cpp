@@ -27,19 +27,22 @@ TEST_CASE("a tape has a first end, then a second, then begins anew") {
     const core::LoftedHull hull = test::quarterPipe(radius, 3000);
     Tape tape;
     CHECK(tapeOnBoat(tape, 5).empty());
-    const QString none = tapeText(tape);
+    const QString none = tapeText(tape, core::Units::Inches);
     tape = withEnd(tape, at(hull, 500, 300), hull.laid);
     CHECK_FALSE(tape.line);
-    CHECK(tapeText(tape) != none);
+    CHECK(tapeText(tape, core::Units::Inches) != none);
     CHECK(tapeOnBoat(tape, 5).size() == 1); // a ring
     tape = withEnd(tape, at(hull, 1700, -200), hull.laid);
     REQUIRE(tape.line);
     // on a pipe the map is the unrolled sheet: 1200 along, 500 around, 1300 the straight way
     CHECK_THAT(tape.line->length, WithinAbs(1300.0, 0.05));
-    const QString says = tapeText(tape);
-    for (const double part : {1300.0, 1200.0, 500.0})
-        for (const core::Units units : {core::Units::Millimetres, core::Units::Inches})
-            CHECK(says.contains(lengthText(part, units)));
+    for (const core::Units units : {core::Units::Millimetres, core::Units::Inches}) {
+        const QString says = tapeText(tape, units);
+        CHECK(says.startsWith(lengthText(1300.0, units)));
+        for (const double part : {1300.0, 1200.0, 500.0})
+            for (const core::Units either : {core::Units::Millimetres, core::Units::Inches})
+                CHECK(says.contains(lengthText(part, either)));
+    }
     CHECK_FALSE(withEnd(tape, at(hull, 100, 100), hull.laid).line);
 }
 

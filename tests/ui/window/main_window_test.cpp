@@ -74,6 +74,13 @@ TEST_CASE_METHOD(App, "the tape tells the way between two places in both units, 
     const QString told = bench.tapeBar()->accessibleDescription();
     for (const core::Units units : {core::Units::Millimetres, core::Units::Inches})
         CHECK(told.contains(lengthText(bench.tape().line->length, units)));
+    for (const core::Units units :
+         {core::Units::Millimetres, core::Units::Inches}) { // as the window has them
+        if (shop.window.units() != units)
+            QTest::keyClick(&shop.window, Qt::Key_U);
+        CHECK(bench.tapeBar()->accessibleDescription().startsWith(
+            lengthText(bench.tape().line->length, units)));
+    }
     // a place on the boat's outer face belongs to the same surface
     const auto end = core::placeAtGirth(laid, x, 150.0);
     REQUIRE(end);
@@ -218,6 +225,14 @@ TEST_CASE_METHOD(App, "the keys lay, lift, jump and play") {
     CHECK(bar.playing());
     press(Qt::Key_Space);
     CHECK(!bar.playing());
+    shop.bench().card()->setFocus();
+    press(Qt::Key_P); // hides what had the focus; space goes on playing
+    press(Qt::Key_Space);
+    CHECK(bar.playing());
+    press(Qt::Key_Space);
+    CHECK(!bar.playing());
+    press(Qt::Key_P);
+    press(Qt::Key_Home);
     press(Qt::Key_F);
     CHECK(shop.bench().findings()->currentRow() == 0);
     press(Qt::Key_M);

@@ -192,7 +192,9 @@ TEST_CASE_METHOD(App, "the start line is dragged in the map, judged as it moves,
     REQUIRE(dragged.count() > 0);
     const core::StartLine& start = shop.window.desk()->project().planking.start;
     CHECK(start.kind == core::StartLine::Kind::Geodesic);
-    CHECK(std::abs(start.girth - std::round(150.0 * scale) / scale) < 2.0 / scale); // as near as pixels say
+    CHECK(std::abs(start.girth - std::round(150.0 * scale) / scale) < 2.0 / scale);   // as near as pixels say
+    const double step = shop.window.units() == core::Units::Inches ? 25.4 / 16 : 1.0; // reads well
+    CHECK(std::abs(std::remainder(start.girth, step)) < 1e-9);
     CHECK(shop.window.desk()->undoStack()->count() == 1);
     // and the line of the new plan lies where it was dropped
     CHECK(std::abs(map.startHandle()->y() - to.y()) < 3.0);
