@@ -1,7 +1,12 @@
+#include "core/moulds/mould_set.hpp"
+#include "core/patterns/mould_pattern.hpp"
+#include "core/patterns/pattern_set.hpp"
+#include "core/patterns/strip_pattern.hpp"
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/fake_plan.hpp"
+#include "tests/support/planked.hpp"
 #include "tests/support/sheet_reading.hpp"
 
 #include <cmath>
@@ -110,6 +115,37 @@ TEST_CASE("the pages are as they were looked at and accepted") {
     compare("cut-sheets-letter-in",
             cutSheets(boat.project, boat.hull, boat.plan, Units::Inches, PageSize::Letter));
     compare("wall-map-in", {wallMap(boat.project, boat.hull, boat.plan, Units::Inches)});
+
+    test::FakeBoat german = test::makeFakeBoat(1);
+    german.project.language = Language::German;
+    compare("cut-sheets-german-a4-mm",
+            cutSheets(german.project, german.hull, german.plan, Units::Millimetres, PageSize::A4));
+
+    // a stealer that runs out to points: its cut sheet, and the pages it is marked out by
+    test::FakeStrip form;
+    form.kind = StripKind::Stealer;
+    form.length = 620.0;
+    form.firstX = 300.0;
+    form.endWidth = 2.0;
+    form.cut = 0.2;
+    test::FakeBoat stealer = test::makeFakeBoat(1);
+    stealer.plan.strips = {test::makeFakeStrip(form)};
+    const std::vector<Sheet> sheets =
+        cutSheets(stealer.project, stealer.hull, stealer.plan, Units::Inches, PageSize::Letter);
+    compare("stealer-letter-in", {sheets.back()});
+    compare("stealer-pattern-letter-in",
+            tiledPages(stripPatterns(stealer.project, stealer.hull, stealer.plan, Units::Inches),
+                       PageSize::Letter,
+                       stealer.project.name));
+
+    const LoftedHull sphere = test::quarterSphere(300.0);
+    Project moulded;
+    moulded.name = "Reed Warbler";
+    moulded.moulds.stations = {300.0};
+    const auto set = mouldsOf(moulded, sphere);
+    REQUIRE(set);
+    const std::vector<Pattern> mould = mouldPatterns(moulded, *set, Units::Millimetres);
+    compare("mould-a4-mm", tiledPages({mould.front()}, PageSize::A4, moulded.name));
 }
 
 TEST_CASE("what moved, changed its words or is missing is not alike; what rounding moves is") {
