@@ -83,6 +83,8 @@ void MainWindow::exportTo(const QString& folder) {
             for (const std::string& file : written->files)
                 names << QFileInfo(toQString(file)).fileName();
             QStringList lines{tr("Written into %1: %2").arg(folder, names.join(QStringLiteral(", ")))};
+            for (const core::Finding& finding : written->findings)
+                lines << heardText(finding.text);
             if (m_staleBoat)
                 lines << tr("That is the boat from before the change.");
             tell(lines);

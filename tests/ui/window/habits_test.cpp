@@ -76,6 +76,13 @@ TEST_CASE_METHOD(App, "the boat is written for other programs, and what stands i
     shop.window.exportTo(out.filePath(QStringLiteral("taken")));
     CHECK(shop.window.notice()->text().contains(QStringLiteral("can't be written")));
     CHECK(bytesOf(out.filePath(QStringLiteral("taken"))) == "x");
+    CHECK_FALSE(shop.window.notice()->text().contains(QStringLiteral("Moulds and strongback are left out")));
+    shop.rewrite(shop.good + "\n[moulds]\nstations = [-5000]\n"); // all before the bow
+    QTemporaryDir without;
+    shop.window.exportTo(without.path());
+    CHECK(QFileInfo(without.filePath(QStringLiteral("boat.glb"))).size() > 1000);
+    CHECK_FALSE(QFileInfo::exists(without.filePath(QStringLiteral("moulds.step"))));
+    CHECK(shop.window.notice()->text().contains(QStringLiteral("Moulds and strongback are left out")));
 }
 
 TEST_CASE_METHOD(App, "a project file that is dropped on the window is opened, and remembered") {
