@@ -65,8 +65,10 @@ void MainWindow::editJournal(const QString& name, const core::Journal& journal) 
 
 void MainWindow::enterShop() {
     m_shop->setNight(QSettings().value(nightKey, false).toBool());
-    const std::string& chosen = m_planking->selected();
-    m_shop->goTo(chosen.empty() ? shopPlaceOf(m_path).toStdString() : chosen);
+    // where the work stands, not at what was looked at on a bench: the biggest button writes "laid"
+    const std::string place = shopPlaceOf(m_path).toStdString();
+    const bool down = core::laidEntry(m_desk->project().journal, place) != nullptr;
+    m_shop->goTo(down ? std::string() : place);
     m_shop->resize(screen()->size()); // where there is no window manager to do it
     m_shop->showFullScreen();
     m_shop->activateWindow();

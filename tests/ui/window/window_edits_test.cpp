@@ -1,4 +1,5 @@
 #include "core/journal/planned_girth.hpp"
+#include "core/project/laid_strips.hpp"
 #include "core/project/project_file.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
@@ -204,8 +205,10 @@ TEST_CASE_METHOD(App, "what is laid in the shop stands in the journal, and the p
     Workshop shop;
     const auto plan = shop.window.boat();
     shop.window.show();
+    shop.bench().select("S30"); // looked at, not laid next
     shop.window.enterShop();
     const std::string first = shop.window.shop()->inHand();
+    CHECK(plan->strip(first)->order == 1);
     QTest::keyClick(shop.window.shop(), Qt::Key_Return);
     QTest::keyClick(shop.window.shop(), Qt::Key_Return);
     const core::Journal& journal = shop.window.desk()->project().journal;
@@ -225,6 +228,13 @@ TEST_CASE_METHOD(App, "what is laid in the shop stands in the journal, and the p
     next.open(shop.path);
     next.enterShop();
     CHECK(next.shop()->inHand() == place);
+    core::Project more = next.desk()->project();
+    more.journal = core::markLaid(more.journal, place, "2026-11-29");
+    next.desk()->edit(QStringLiteral("laid on the bench"), more);
+    next.enterShop();
+    const auto* hand = next.boat()->strip(next.shop()->inHand());
+    REQUIRE(hand != nullptr);
+    CHECK(core::laidEntry(more.journal, hand->id) == nullptr); // what is down is not in hand
 }
 
 TEST_CASE_METHOD(App, "a round with the tape is weighed before it is accepted, and then is what was shown") {
