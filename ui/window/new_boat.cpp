@@ -43,6 +43,7 @@ NewBoat::NewBoat(TaskRunner::Mode mode, QWidget* parent)
         connect(field, &QLineEdit::textEdited, this, &NewBoat::forget);
     connect(m_corrections, &QPlainTextEdit::textChanged, this, &NewBoat::forget);
     connect(m_read, &QPushButton::clicked, this, &NewBoat::read);
+    m_read->setDefault(true); // Enter in a field
     connect(m_stop, &QPushButton::clicked, this, &NewBoat::stop);
     connect(m_write, &QPushButton::clicked, this, &NewBoat::askWrite);
     connect(m_runner, &TaskRunner::progress, m_progress, &QLabel::setText);
@@ -115,6 +116,15 @@ void NewBoat::forget() {
                                  .arg(QLatin1String(correctionExample(*kind)))
                            : tr("This ending is none that can be read: .csv, .tsv or .txt would do for a "
                                 "table, .dxf or .svg for sections, .step or .iges for surfaces."));
+    if (source.isEmpty() && !m_name->text().trimmed().isEmpty())
+        takeStarter(); // there is nothing to read first
+}
+
+void NewBoat::takeStarter() {
+    m_text = checkedStarter(m_name->text().trimmed().toStdString());
+    m_write->setEnabled(m_text.has_value());
+    say({m_text ? tr("A boat to start from: put your own table in place of hers.")
+                : tr("The name can't stand in a project file; plain text would do.")});
 }
 
 void NewBoat::say(const QStringList& lines) {
@@ -140,12 +150,8 @@ void NewBoat::read() {
     if (name.empty())
         return say({tr("She has no name yet; any will do.")});
     const QString path = m_source->text().trimmed();
-    if (path.isEmpty()) {
-        m_text = checkedStarter(name);
-        m_write->setEnabled(m_text.has_value());
-        return say({m_text ? tr("A boat to start from: put your own table in place of hers.")
-                           : tr("The name can't stand in a project file; plain text would do.")});
-    }
+    if (path.isEmpty())
+        return; // forget() has taken the starter
     const auto kind = sourceKind(path.toStdString());
     if (!kind)
         return say({m_hint->text()});

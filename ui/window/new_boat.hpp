@@ -51,6 +51,7 @@ private:
     void forget();
     void say(const QStringList& lines);
     void take(const BegunProject& made, SourceKind kind);
+    void takeStarter();
 
     TaskRunner* m_runner;
     QLineEdit *m_name, *m_source;

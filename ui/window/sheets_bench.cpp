@@ -15,6 +15,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
+#include <QTimer>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -298,7 +299,7 @@ void SheetsBench::showEvent(QShowEvent* event) {
 
 void SheetsBench::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    showSheet();
+    QTimer::singleShot(0, this, &SheetsBench::showSheet); // once what is inside has its new size too
 }
 
 void SheetsBench::layOut() {

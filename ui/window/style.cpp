@@ -31,6 +31,7 @@ QToolButton:checked { background: @bench; color: @ink; border-color: @cedar; fon
 QToolButton:disabled, QPushButton:disabled { color: #B9B3A6; background: @bench; }
 QToolButton:focus, QPushButton:focus { border-color: @line; }
 QToolButton::menu-indicator { image: none; width: 0; }
+QFileDialog QToolButton { padding: 2px; min-height: 16px; }
 #benchStrip { background: @bench; border-bottom: 1px solid @rule; }
 #foldHead:checked { background: @bench; color: @ink; border-color: @rule; font-weight: 600; }
 #viewBar { background: @paper; border-bottom: 1px solid @rule; }

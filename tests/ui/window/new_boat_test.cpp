@@ -73,6 +73,14 @@ TEST_CASE_METHOD(App, "without a file she begins as the starter; without a name 
     bench.begin.name()->setText(QStringLiteral("Mallard"));
     bench.begin.read();
     CHECK(bench.begin.writeButton()->isEnabled());
+    // typed, she is ready at once: there is nothing to read
+    bench.begin.name()->clear();
+    QTest::keyClick(bench.begin.name(), Qt::Key_M);
+    CHECK(bench.begin.writeButton()->isEnabled());
+    CHECK(bench.begin.said().contains(QStringLiteral("table")));
+    QTest::keyClick(bench.begin.name(), Qt::Key_Backspace);
+    CHECK_FALSE(bench.begin.writeButton()->isEnabled());
+    CHECK(bench.begin.said().isEmpty());
 }
 
 TEST_CASE_METHOD(App, "what can't be read is told, and leaves nothing to write") {

@@ -13,9 +13,12 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QTemporaryDir>
+#include <QTest>
 
 #include <algorithm>
 #include <string>
@@ -80,6 +83,32 @@ TEST_CASE_METHOD(App, "the moulds bench shows every mould whole and writes stron
         CHECK(bytesOf(folder.filePath(QStringLiteral("out/")) + QFileInfo(path).fileName()) == bytesOf(path));
     }
     CHECK(bench.status().contains(QStringLiteral("files written into")));
+}
+
+TEST_CASE_METHOD(App, "the page is drawn anew to the room that is left, as when a notice comes") {
+    QTemporaryDir folder;
+    MainWindow window(TaskRunner::Mode::SameThread);
+    window.open(project(folder, {}));
+    window.resize(1280, 860);
+    window.show();
+    window.showBench(MainWindow::Bench::Moulds);
+    const QScrollArea* scroll = nullptr;
+    const QLabel* picture = nullptr;
+    for (const QScrollArea* area : window.moulds()->findChildren<QScrollArea*>())
+        if (const auto* label = qobject_cast<QLabel*>(area->widget())) {
+            scroll = area;
+            picture = label;
+        }
+    REQUIRE(picture != nullptr);
+    for (const int height : {860, 780, 900}) {
+        window.resize(1280, height);
+        QTest::qWait(20);
+        const double drawn = picture->pixmap().deviceIndependentSize().height();
+        const int room = scroll->viewport()->height();
+        INFO(height << ": " << drawn << " in " << room);
+        CHECK(drawn <= room);
+        CHECK(drawn > 0.9 * room);
+    }
 }
 
 TEST_CASE_METHOD(App, "benches say what was left out and why") {
