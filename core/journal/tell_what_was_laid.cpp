@@ -142,12 +142,19 @@ std::string actionText(const WhatWasLaid& laid, const Stations& stations) {
 }
 
 std::string lastPlankText(const WhatWasLaid& laid, const Stations& stations) {
-    return say("Laid as planned from here on, the last plank comes {} wide at its widest, give or take {}, "
-               "{} per cent of a strip; {}.",
-               bothUnits(laid.lastPlank->width),
-               giveOrTake(laid.lastPlank->sd),
-               numberText(100 * laid.lastPlank->part, 0),
-               actionText(laid, stations));
+    const LastPlank& plank = *laid.lastPlank;
+    std::string comes =
+        say("the last plank comes {} wide at its widest, give or take {}, {} per cent of a strip",
+            bothUnits(plank.width),
+            giveOrTake(plank.sd),
+            numberText(100 * plank.part, 0));
+    // the plan may have shared such a sliver already, and then tells two planks of half the sum
+    constexpr double sliver = 0.25; // of a strip
+    if (plank.part > 0 && plank.part < sliver)
+        comes = say("{} (with the strip before it {}, which two planks can share)",
+                    comes,
+                    bothUnits(plank.width + plank.width / plank.part));
+    return say("Laid as planned from here on, {}; {}.", comes, actionText(laid, stations));
 }
 
 std::string leftOutText(const LeftOutReading& reading, const Stations& stations) {

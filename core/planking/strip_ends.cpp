@@ -14,10 +14,9 @@ namespace {
 using Eigen::Vector3d;
 using geometry::Trim;
 
-constexpr double trimAllowance = 10.0; // mm left to saw off past each end
-constexpr double leastSiding = 0.5;    // mm, half of what can be called a stem piece
-constexpr double leastSine = 1e-3;     // sides or strips all but parallel
-constexpr double leastCut = 0.01;      // rad
+constexpr double leastSiding = 0.5; // mm, half of what can be called a stem piece
+constexpr double leastSine = 1e-3;  // sides or strips all but parallel
+constexpr double leastCut = 0.01;   // rad
 
 double angleBetween(const Vector3d& a, const Vector3d& b) {
     const double angle = std::atan2(a.cross(b).norm(), a.dot(b));

@@ -4,6 +4,8 @@
 
 namespace sheerlay::core {
 
+constexpr double trimAllowance = 10.0; ///< mm left to saw off past each end, in a strip's length to cut
+
 /// How far the two faces of a woven end go, mm along the strip from where the middle of the laid surface
 /// meets the centreplane; negative where a face ends short of it.
 struct WeaveLap {

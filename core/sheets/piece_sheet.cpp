@@ -147,9 +147,7 @@ private:
         items.emplace_back(
             makeText({m_room.left, lengthBase}, length, {.size = lengthSize, .weight = Weight::Bold}));
         const double after = m_room.left + textWidth(length, lengthSize, Weight::Bold) + size(5.0);
-        const std::string between = placeText(strip().length, m_units);
-        std::string words = say("to cut; about {} of it stays on the boat.", between) + " ";
-        words += neighbourSentence(m_piece, m_plan);
+        const std::string words = cutSentence(m_piece, m_units) + " " + neighbourSentence(m_piece, m_plan);
         double type = noteSize;
         std::vector<std::string> said = wrap(words, m_room.right - after, type);
         constexpr std::size_t linesBesideLength = 3;
@@ -201,9 +199,7 @@ private:
             from += lengthWidth + 5.0;
             y += 3.0 + typeSize::length - 2 * 1.25 * smallHeadType;
         }
-        const std::string words =
-            say("to cut; about {} of it stays on the boat.", placeText(strip().length, m_units)) + " " +
-            neighbourSentence(m_piece, m_plan);
+        const std::string words = cutSentence(m_piece, m_units) + " " + neighbourSentence(m_piece, m_plan);
         for (const std::string& said :
              {say("Row {}", m_piece.row()) + ", " + kindWords(m_piece) + ", " + orderWords(m_piece), words})
             for (const std::string& line : wrap(said, m_room.right - from, smallHeadType)) {

@@ -1,5 +1,7 @@
 #include "core/sheets/strip_notes.hpp"
 
+#include "core/planking/strip_ends.hpp"
+#include "core/units/rounded_text.hpp"
 #include "core/words/heard.hpp"
 #include "core/words/say.hpp"
 
@@ -171,6 +173,20 @@ std::string withLevel(const Finding& finding) {
 std::string toSentence(const Finding& finding) {
     const std::string text = withLevel(finding);
     return finding.aside ? text + " " + say("Put aside: {}.", finding.aside->reason) : text;
+}
+
+std::string cutSentence(const Piece& piece, Units units) {
+    std::string words = say("to cut, {} at each end to trim; about {} of it stays on the boat.",
+                            placeText(trimAllowance, units),
+                            placeText(piece.strip->length, units));
+    if (piece.mirror == nullptr)
+        return words;
+    constexpr double worthTelling = 5.0; // mm
+    const bool longer = piece.strip->cutLength > piece.mirror->cutLength;
+    const Strip& shorter = longer ? *piece.mirror : *piece.strip;
+    if (std::abs(piece.strip->cutLength - piece.mirror->cutLength) > worthTelling)
+        words += " " + say("{} needs only {}.", shorter.id, cutLengthText(shorter.cutLength, units));
+    return words;
 }
 
 std::string neighbourSentence(const Piece& piece, const Plan& plan) {

@@ -21,6 +21,10 @@ struct Note {
 [[nodiscard]] std::vector<Note>
 notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units);
 
+/// After the length in large: "to cut, 10 mm at each end to trim; about 4845 mm of it stays on the boat. P21
+/// needs only 4830 mm." The last where the sides differ by 5 mm or more, as a weave has them.
+[[nodiscard]] std::string cutSentence(const Piece& piece, Units units);
+
 /// "Next to it: toward the sheer S06 and P06, toward the keel S08 and P08."
 [[nodiscard]] std::string neighbourSentence(const Piece& piece, const Plan& plan);
 

@@ -70,6 +70,23 @@ const Finding& findingOf(const std::vector<Finding>& findings, const std::string
 
 } // namespace
 
+TEST_CASE("a sliver for a last plank is told with the strip before it") {
+    Journal journal; // strips that cover a little less: a sliver is left after one more
+    journal.readings = {pipe().round(0, none), pipe().round(20, [](double) { return -0.17 * strip; })};
+    const auto laid = whatWasLaid(journal, pipe().project, pipe().hull, pipe().plan);
+    REQUIRE(laid);
+    REQUIRE(laid->lastPlank);
+    INFO(laid->lastPlank->part);
+    REQUIRE(laid->lastPlank->part < 0.25);
+    const double cover = laid->lastPlank->width / laid->lastPlank->part;
+    const auto findings = tellWhatWasLaid(*laid, pipe().hull, pipe().names);
+    const std::string& text = findingOf(findings, "journal-last-plank").text;
+    INFO(text);
+    const std::string both = std::to_string(std::lround(cover + laid->lastPlank->width));
+    CHECK(text.find("(with the strip before it " + both + " mm") != std::string::npos);
+    CHECK(text.find("which two planks can share)") != std::string::npos);
+}
+
 TEST_CASE("readings as planned leave everything as planned") {
     Journal journal;
     journal.readings = {pipe().round(0, none), pipe().round(20, none)};

@@ -325,7 +325,7 @@ TEST_CASE("small rows share a sheet: each whole, in its order, its name read acr
             if (rows.size() < 2)
                 continue;
             ++shared;
-            for (const char* told : {"Row ", "to cut; ", "Station", "Bow end", "Stern end", "Edge bend"})
+            for (const char* told : {"Row ", "to cut, ", "Station", "Bow end", "Stern end", "Edge bend"})
                 CHECK(test::timesIn(wordsOf(sheet), told) >= rows.size());
         }
         CHECK(rowsAlone(boat.project, boat.plan, several, size).has_value() == (shared == before));

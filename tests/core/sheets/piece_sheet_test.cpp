@@ -1,5 +1,6 @@
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/piece_sheet.hpp"
+#include "core/sheets/strip_notes.hpp"
 #include "core/sheets/width_table.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/fake_plan.hpp"
@@ -39,6 +40,22 @@ TEST_CASE("a piece in half a page says what its whole sheet says, and stays in i
     CHECK(small > 10);
     CHECK_FALSE(smallPiece(of, page, piecesOf(boat.plan).front(), 60.0)
                     .has_value()); // nothing is left out to make it fit
+}
+
+TEST_CASE("the shorter side of a woven row is told its own length") {
+    Strip longer, shorter;
+    longer.id = "S21";
+    shorter.id = "P21";
+    longer.length = shorter.length = 4000.0;
+    longer.cutLength = 4120.0;
+    shorter.cutLength = 4095.0;
+    CHECK(
+        cutSentence({&longer, &shorter}, Units::Millimetres) ==
+        "to cut, 10 mm at each end to trim; about 4000 mm of it stays on the boat. P21 needs only 4095 mm.");
+    CHECK(cutSentence({&shorter, &longer}, Units::Millimetres).find("P21 needs only") != std::string::npos);
+    shorter.cutLength = 4118.0;
+    CHECK(cutSentence({&longer, &shorter}, Units::Millimetres).find("needs") == std::string::npos);
+    CHECK(cutSentence({&longer, nullptr}, Units::Millimetres).find("needs") == std::string::npos);
 }
 
 TEST_CASE("a table of widths tells both ends and every station between, once") {
