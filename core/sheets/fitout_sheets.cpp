@@ -57,7 +57,147 @@ public:
         : m_project(project), m_units(units), m_page(pageOf(size)) {}
 
     void sheer(const Fitout& f) {
-        ListPages pages(m_page, say("{}, sheer and fairing", m_project.name));
+        keep(fewestPages(m_page, say("{}, sheer and fairing", m_project.name), [&](ListPages& pages) {
+            sheerMarks(pages, f);
+            fairing(pages, f);
+        }));
+    }
+    void gunwales(const Gunwales& g) {
+        keep(fewestPages(m_page, say("{}, gunwales", m_project.name), [&](ListPages& pages) {
+            gunwalePieces(pages, g);
+            gunwaleBevels(pages, g);
+        }));
+    }
+    void bulkhead(const Bulkhead& b) {
+        ListPages pages(m_page, say("{}, {} bulkhead", m_project.name, toText(b.choice.end)));
+        pages.text(say("{} wide, {} high, of {}; its larger face stands {} from the end. Behind it {} litres "
+                       "of air hold up {} in fresh water, less the weight of its own parts.",
+                       length(b.width),
+                       length(b.height),
+                       stockText(b.choice.thickness, m_units),
+                       length(b.choice.fromEnd),
+                       numberText(b.litres(), 0),
+                       weightText(b.litres() * freshWater, m_units)));
+        outline(pages, b.outline, sayable("drawn at {} percent of its size"));
+        std::vector<ListRow> rows;
+        const std::size_t step = std::max<std::size_t>(1, b.edge.size() / edgePlaces);
+        for (std::size_t i = 0; i < b.edge.size(); i += step)
+            rows.push_back({{length(b.edge.front().at.y() - b.edge[i].at.y()),
+                             length(b.edge[i].at.x()),
+                             degreesText(b.edge[i].bevel)}});
+        pages.list({{say("Down from its corners"), 1.4, Anchor::Right},
+                    {say("From the middle"), 1.4, Anchor::Right},
+                    {say("Bevel off square"), 1.4, Anchor::Right, Weight::SemiBold}},
+                   rows);
+        pages.text(say("Saw to the larger face and plane the bevel toward the end. Bed it in thickened epoxy "
+                       "with a fillet both sides; gloves on, and no dust before it is cured."));
+        keep(pages.take());
+    }
+
+    void deck(const Deck& d) {
+        ListPages pages(m_page, say("{}, {} deck", m_project.name, toText(d.choice.end)));
+        const std::string along = length(d.places.back().along), across = length(2 * d.places.front().girth);
+        pages.text(
+            d.radius > 0.0
+                ? say("The plate laid flat: {} along its middle, {} across its inner edge; sprung to a "
+                      "radius of {}.",
+                      along,
+                      across,
+                      length(d.radius))
+                : say("The plate laid flat: {} along its middle, {} across its inner edge.", along, across));
+        outline(pages, turned(d.flat), sayable("drawn at {} percent of its size; inner edge below"));
+        std::vector<ListRow> rows;
+        const std::size_t step = std::max<std::size_t>(1, d.places.size() / edgePlaces);
+        for (std::size_t i = 0; i < d.places.size(); i += step)
+            rows.push_back(
+                {{length(d.places[i].along), length(d.places[i].girth), degreesText(d.places[i].bevel)}});
+        rows.push_back({{length(d.places.back().along),
+                         length(d.places.back().girth),
+                         degreesText(d.places.back().bevel)}});
+        pages.list({{say("From the inner edge"), 1.4, Anchor::Right},
+                    {say("Middle to edge"), 1.4, Anchor::Right},
+                    {say("Bevel off square"), 1.4, Anchor::Right, Weight::SemiBold}},
+                   rows);
+        pages.text(
+            say("+ bevel: its underside is the narrower. Cut it a little over and fit it to the boat."));
+        keep(pages.take());
+    }
+
+    void seat(const Seat& s) {
+        ListPages pages(m_page, m_project.name + ", " + heard(s.choice.name));
+        pages.text(seatPlaceText(
+                       placeText(s.x, m_units), length(s.aboveBottom), length(s.belowSheer), s.choice.tilt) +
+                   " " +
+                   say("Inside width {} at its front edge, {} at its back. Under it {} of room.",
+                       length(s.widthFront),
+                       length(s.widthBack),
+                       length(s.footRoom)));
+        const std::string front = say("front rail"), back = say("back rail");
+        std::vector<ListRow> rows{railRow(front, s.front), railRow(back, s.back)};
+        pages.list(railColumns(), rows);
+        railNotes(pages);
+        if (s.front.bolt && s.back.bolt)
+            bolts(pages, {{front, &s.front}, {back, &s.back}});
+        if (s.choice.on == SeatChoice::On::Cleats)
+            pages.text(
+                say("Cleats {} long, their tops {} down the inside from the sheer in front and {} behind.",
+                    length(s.cleatLength),
+                    length(s.cleatFront),
+                    length(s.cleatBack)));
+        pages.text(say("Side rails {} between the cross rails, {} apart, tenons not counted.",
+                       length(s.sideRail),
+                       length(s.opening)));
+        if (s.caning)
+            pages.text(say("Caning: {} holes in all, {} along front and back rail {} apart, {} along each "
+                           "side rail {} apart, corners in both; about {} of cane in six ways.",
+                           s.caning->holes,
+                           s.caning->front,
+                           fine(s.caning->spacingAcross),
+                           s.caning->side,
+                           fine(s.caning->spacingAlong),
+                           runText(s.caning->cane, m_units)));
+        keep(pages.take());
+    }
+
+    void bars(const std::vector<const Thwart*>& all) {
+        if (all.empty())
+            return;
+        ListPages pages(m_page, say("{}, thwarts and yoke", m_project.name));
+        std::vector<ListRow> rows;
+        std::vector<std::pair<std::string, const BoltedPiece*>> pieces;
+        for (const Thwart* t : all) {
+            const std::string name = heard(t->name);
+            rows.push_back(railRow(name, t->bar));
+            pieces.emplace_back(name, &t->bar);
+            pages.text(say(
+                "The middle of the {} lies {} from the bow, under the inner gunwales; {} of room under it.",
+                name,
+                placeText(t->x, m_units),
+                length(t->kneeRoom)));
+        }
+        pages.list(railColumns(), rows);
+        railNotes(pages);
+        bolts(pages, pieces);
+        pages.text(say("The place where she balances is reckoned: lift the finished boat and shift the yoke "
+                       "before you drill."));
+        keep(pages.take());
+    }
+
+    std::vector<Sheet> finish() {
+        addFeet(m_sheets, m_project, m_units, m_page);
+        return std::move(m_sheets);
+    }
+
+private:
+    [[nodiscard]] std::string length(double mm) const { return lapText(mm, m_units); }
+    /// What is cut to fit between two sides, or adds up from hole to hole: 0.1 mm, 1/32 in.
+    [[nodiscard]] std::string fine(double mm) const { return widthText(mm, m_units); }
+    /// What a plane takes: hundredths of a millimetre, thousandths of an inch.
+    [[nodiscard]] std::string thin(double mm) const {
+        return m_units == Units::Inches ? numberText(mm / mmPerInch, 3) + "\"" : numberText(mm, 2) + " mm";
+    }
+
+    void sheerMarks(ListPages& pages, const Fitout& f) {
         pages.text(say("Mark the sheer on the bare planking at every mould, spring a batten through the "
                        "marks and plane to it."));
         std::vector<ListRow> rows;
@@ -79,8 +219,10 @@ public:
                 row.cells.pop_back();
         }
         pages.list(columns, rows);
+    }
+    void fairing(ListPages& pages, const Fitout& f) {
         pages.heading(say("Most to plane"));
-        rows.clear();
+        std::vector<ListRow> rows;
         for (std::size_t i = 0; i < std::min(mostFacets, f.fairing.facets.size()); ++i) {
             const Facet& facet = f.fairing.facets[i];
             rows.push_back({{facet.strip,
@@ -100,11 +242,8 @@ public:
             pages.heading(say("Findings, heaviest first"));
         for (const Finding& finding : f.findings)
             pages.text(toSentence(finding));
-        keep(pages);
     }
-
-    void gunwales(const Gunwales& g) {
-        ListPages pages(m_page, say("{}, gunwales", m_project.name));
+    void gunwalePieces(ListPages& pages, const Gunwales& g) {
         const GunwaleChoices& choices = *m_project.fitout->gunwales;
         std::vector<ListRow> rows;
         for (const auto& [name, one] :
@@ -152,8 +291,10 @@ public:
         if (g.rabbet > 0.0)
             pages.text(
                 say("The outer gunwale is rabbeted by {} to lap the planking's edge.", fine(g.rabbet)));
+    }
+    void gunwaleBevels(ListPages& pages, const Gunwales& g) {
         pages.heading(say("Bevel, off square"));
-        rows.clear();
+        std::vector<ListRow> rows;
         for (const GunwaleBevel& b : g.bevels)
             rows.push_back({{b.name, length(b.alongOuter), length(b.alongInner), degreesText(b.flare)}});
         pages.list({{say("Station"), 1.2, Anchor::Left, Weight::SemiBold},
@@ -161,147 +302,16 @@ public:
                     {say("Along the inner"), 1.4, Anchor::Right},
                     {say("Bevel"), 1.0, Anchor::Right, Weight::SemiBold}},
                    rows);
-        pages.text(choices.stand == GunwaleChoices::Stand::Square
+        pages.text(m_project.fitout->gunwales->stand == GunwaleChoices::Stand::Square
                        ? say("Plane it off the face against the planking, so that the gunwale stands plumb; "
                              "+ where the side leans outward going up.")
                        : say("The gunwale follows the side; plane this off its top to make it level."));
         if (g.outer.use == WoodUse::SteamIt || g.inner.use == WoodUse::SteamIt)
             pages.text(say("Bent dry the wood would break: steam it or laminate it. Steam scalds; wear "
                            "gloves, keep the box vented and stand clear of its end."));
-        keep(pages);
     }
 
-    void bulkhead(const Bulkhead& b) {
-        ListPages pages(m_page, say("{}, {} bulkhead", m_project.name, toText(b.choice.end)));
-        pages.text(say("{} wide, {} high, of {}; its larger face stands {} from the end. Behind it {} litres "
-                       "of air hold up {} in fresh water, less the weight of its own parts.",
-                       length(b.width),
-                       length(b.height),
-                       stockText(b.choice.thickness, m_units),
-                       length(b.choice.fromEnd),
-                       numberText(b.litres(), 0),
-                       weightText(b.litres() * freshWater, m_units)));
-        outline(pages, b.outline, sayable("drawn at {} percent of its size"));
-        std::vector<ListRow> rows;
-        const std::size_t step = std::max<std::size_t>(1, b.edge.size() / edgePlaces);
-        for (std::size_t i = 0; i < b.edge.size(); i += step)
-            rows.push_back({{length(b.edge.front().at.y() - b.edge[i].at.y()),
-                             length(b.edge[i].at.x()),
-                             degreesText(b.edge[i].bevel)}});
-        pages.list({{say("Down from its corners"), 1.4, Anchor::Right},
-                    {say("From the middle"), 1.4, Anchor::Right},
-                    {say("Bevel off square"), 1.4, Anchor::Right, Weight::SemiBold}},
-                   rows);
-        pages.text(say("Saw to the larger face and plane the bevel toward the end. Bed it in thickened epoxy "
-                       "with a fillet both sides; gloves on, and no dust before it is cured."));
-        keep(pages);
-    }
-
-    void deck(const Deck& d) {
-        ListPages pages(m_page, say("{}, {} deck", m_project.name, toText(d.choice.end)));
-        const std::string along = length(d.places.back().along), across = length(2 * d.places.front().girth);
-        pages.text(
-            d.radius > 0.0
-                ? say("The plate laid flat: {} along its middle, {} across its inner edge; sprung to a "
-                      "radius of {}.",
-                      along,
-                      across,
-                      length(d.radius))
-                : say("The plate laid flat: {} along its middle, {} across its inner edge.", along, across));
-        outline(pages, turned(d.flat), sayable("drawn at {} percent of its size; inner edge below"));
-        std::vector<ListRow> rows;
-        const std::size_t step = std::max<std::size_t>(1, d.places.size() / edgePlaces);
-        for (std::size_t i = 0; i < d.places.size(); i += step)
-            rows.push_back(
-                {{length(d.places[i].along), length(d.places[i].girth), degreesText(d.places[i].bevel)}});
-        rows.push_back({{length(d.places.back().along),
-                         length(d.places.back().girth),
-                         degreesText(d.places.back().bevel)}});
-        pages.list({{say("From the inner edge"), 1.4, Anchor::Right},
-                    {say("Middle to edge"), 1.4, Anchor::Right},
-                    {say("Bevel off square"), 1.4, Anchor::Right, Weight::SemiBold}},
-                   rows);
-        pages.text(
-            say("+ bevel: its underside is the narrower. Cut it a little over and fit it to the boat."));
-        keep(pages);
-    }
-
-    void seat(const Seat& s) {
-        ListPages pages(m_page, m_project.name + ", " + heard(s.choice.name));
-        pages.text(seatPlaceText(
-                       placeText(s.x, m_units), length(s.aboveBottom), length(s.belowSheer), s.choice.tilt) +
-                   " " +
-                   say("Inside width {} at its front edge, {} at its back. Under it {} of room.",
-                       length(s.widthFront),
-                       length(s.widthBack),
-                       length(s.footRoom)));
-        const std::string front = say("front rail"), back = say("back rail");
-        std::vector<ListRow> rows{railRow(front, s.front), railRow(back, s.back)};
-        pages.list(railColumns(), rows);
-        railNotes(pages);
-        if (s.front.bolt && s.back.bolt)
-            bolts(pages, {{front, &s.front}, {back, &s.back}});
-        if (s.choice.on == SeatChoice::On::Cleats)
-            pages.text(
-                say("Cleats {} long, their tops {} down the inside from the sheer in front and {} behind.",
-                    length(s.cleatLength),
-                    length(s.cleatFront),
-                    length(s.cleatBack)));
-        pages.text(say("Side rails {} between the cross rails, {} apart, tenons not counted.",
-                       length(s.sideRail),
-                       length(s.opening)));
-        if (s.caning)
-            pages.text(say("Caning: {} holes in all, {} along front and back rail {} apart, {} along each "
-                           "side rail {} apart, corners in both; about {} of cane in six ways.",
-                           s.caning->holes,
-                           s.caning->front,
-                           fine(s.caning->spacingAcross),
-                           s.caning->side,
-                           fine(s.caning->spacingAlong),
-                           runText(s.caning->cane, m_units)));
-        keep(pages);
-    }
-
-    void bars(const std::vector<const Thwart*>& all) {
-        if (all.empty())
-            return;
-        ListPages pages(m_page, say("{}, thwarts and yoke", m_project.name));
-        std::vector<ListRow> rows;
-        std::vector<std::pair<std::string, const BoltedPiece*>> pieces;
-        for (const Thwart* t : all) {
-            const std::string name = heard(t->name);
-            rows.push_back(railRow(name, t->bar));
-            pieces.emplace_back(name, &t->bar);
-            pages.text(say(
-                "The middle of the {} lies {} from the bow, under the inner gunwales; {} of room under it.",
-                name,
-                placeText(t->x, m_units),
-                length(t->kneeRoom)));
-        }
-        pages.list(railColumns(), rows);
-        railNotes(pages);
-        bolts(pages, pieces);
-        pages.text(say("The place where she balances is reckoned: lift the finished boat and shift the yoke "
-                       "before you drill."));
-        keep(pages);
-    }
-
-    std::vector<Sheet> finish() {
-        addFeet(m_sheets, m_project, m_units, m_page);
-        return std::move(m_sheets);
-    }
-
-private:
-    [[nodiscard]] std::string length(double mm) const { return lapText(mm, m_units); }
-    /// What is cut to fit between two sides, or adds up from hole to hole: 0.1 mm, 1/32 in.
-    [[nodiscard]] std::string fine(double mm) const { return widthText(mm, m_units); }
-    /// What a plane takes: hundredths of a millimetre, thousandths of an inch.
-    [[nodiscard]] std::string thin(double mm) const {
-        return m_units == Units::Inches ? numberText(mm / mmPerInch, 3) + "\"" : numberText(mm, 2) + " mm";
-    }
-
-    void keep(ListPages& pages) {
-        std::vector<Sheet> made = pages.take();
+    void keep(std::vector<Sheet> made) {
         m_sheets.insert(
             m_sheets.end(), std::make_move_iterator(made.begin()), std::make_move_iterator(made.end()));
     }
