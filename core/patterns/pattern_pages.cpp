@@ -64,8 +64,13 @@ public:
             for (int column = 0; column < m_columns; ++column)
                 if (auto page = tile(row, column))
                     pages.push_back(std::move(*page));
+        std::vector<Joint> joints;
+        for (const bool upright : {true, false})
+            for (int row = 0; row < m_rows - (upright ? 0 : 1); ++row)
+                for (int column = 0; column < m_columns - (upright ? 1 : 0); ++column)
+                    joints.push_back(jointAfter(pages, upright, row, column));
         for (std::size_t i = 0; i < pages.size(); ++i)
-            finish(pages[i], pages, i);
+            finish(pages[i], pages, i, joints);
         return pages;
     }
 
@@ -144,7 +149,7 @@ private:
     }
     /// A text that reaches over the window's edge, moved back into it.
     [[nodiscard]] Text movedInside(Text text) const {
-        constexpr double white = 0.5; // mm
+        constexpr double white = 1.5; // mm
         const Box box = inkBox(text);
         text.at.x() += std::max(0.0, m_window.left + white - box.left) -
                        std::max(0.0, box.right - m_window.right + white);
@@ -186,12 +191,70 @@ private:
         sheet.items.emplace_back(makeLine({x, y - crossArm}, {x, y + crossArm}, LineKind::Thin));
     }
 
-    void joint(Sheet& sheet, bool upright, double at, int number) const {
-        const double low = upright ? m_window.top + 30 : m_window.left + 30;
-        const double high = upright ? m_window.bottom - 30 : m_window.right - 30;
-        for (const double along : {low, high})
-            upright ? cross(sheet, at, along) : cross(sheet, along, at);
-        sheet.items.emplace_back(jointLetter(sheet, upright, at, low, high, letterOf(number)));
+    /// Where two pages share a band, its number, and where its two crosses stand along it, clear of both
+    /// pages' words.
+    struct Joint {
+        bool upright = true;
+        int number = 0;
+        double low = 0.0, high = 0.0; ///< mm on either page
+    };
+
+    /// Joints upright first, then level; row and column are those of the page before it.
+    [[nodiscard]] int numberOf(bool upright, int row, int column) const {
+        return upright ? row * (m_columns - 1) + column : m_rows * (m_columns - 1) + row * m_columns + column;
+    }
+    [[nodiscard]] Box crossBox(bool upright, double at, double along) const {
+        constexpr double reach = crossArm + 0.7; // mm
+        const Vector2d middle = upright ? Vector2d(at, along) : Vector2d(along, at);
+        return {middle.x() - reach, middle.y() - reach, middle.x() + reach, middle.y() + reach};
+    }
+    [[nodiscard]] double bandOf(bool upright, bool ahead) const {
+        const double half = pageOverlap / 2;
+        return upright ? (ahead ? m_window.right - half : m_window.left + half)
+                       : (ahead ? m_window.bottom - half : m_window.top + half);
+    }
+
+    /// The joint of a page with the next one to the right or below.
+    [[nodiscard]] Joint
+    jointAfter(const std::vector<PatternPage>& all, bool upright, int row, int column) const {
+        const auto sheetAt = [&](int r, int c) {
+            const auto found =
+                std::ranges::find_if(all, [&](const PatternPage& p) { return p.row == r && p.column == c; });
+            return found == all.end() ? nullptr : &found->sheet;
+        };
+        const Sheet* before = sheetAt(row, column);
+        const Sheet* after = upright ? sheetAt(row, column + 1) : sheetAt(row + 1, column);
+        const auto isFree = [&](double along) {
+            return !coversWords(before, crossBox(upright, bandOf(upright, true), along)) &&
+                   !coversWords(after, crossBox(upright, bandOf(upright, false), along));
+        };
+        constexpr double inset = 30.0, edgeRoom = 8.0, apart = 40.0, step = 2.0; // mm
+        const double begin = upright ? m_window.top : m_window.left,
+                     end = upright ? m_window.bottom : m_window.right;
+        const auto near = [&](double wanted, double from) {
+            for (double off = 0.0; off < end - begin; off += step)
+                for (const double along : {wanted - off, wanted + off})
+                    if (along > from && along < end - edgeRoom && isFree(along))
+                        return along;
+            return wanted;
+        };
+        const double low = near(begin + inset, begin + edgeRoom);
+        return {upright, numberOf(upright, row, column), low, near(end - inset, low + apart)};
+    }
+
+    static bool coversWords(const Sheet* sheet, const Box& box) {
+        return sheet != nullptr && std::ranges::any_of(sheet->items, [&](const Item& item) {
+                   const auto* text = std::get_if<Text>(&item);
+                   return text != nullptr && inkBox(*text).overlaps(box);
+               });
+    }
+
+    void mark(Sheet& sheet, const Joint& joint, bool ahead) const {
+        const double at = bandOf(joint.upright, ahead);
+        for (const double along : {joint.low, joint.high})
+            joint.upright ? cross(sheet, at, along) : cross(sheet, along, at);
+        sheet.items.emplace_back(
+            jointLetter(sheet, joint.upright, at, joint.low, joint.high, letterOf(joint.number)));
     }
 
     /// The letter as near to the joint's middle as there is room; where a line runs along the joint, beside
@@ -205,41 +268,47 @@ private:
                             {.size = 6.0, .weight = Weight::Bold, .anchor = Anchor::Middle});
         };
         const double middle = 0.5 * (low + high);
-        for (const double off : {0.0, beside, -beside})
-            for (int i = 0; i / 2 * step < middle - low - fromCross; ++i) { // to both sides by turns
-                const Text tried = letterAt(middle + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * step, off);
-                if (isClear(sheet, inkBox(tried)))
-                    return tried;
-            }
+        for (const bool ofAllLines : {true, false}) // else of those to be sawn at least
+            for (const double off : {0.0, beside, -beside})
+                for (int i = 0; i / 2 * step < middle - low - fromCross; ++i) { // to both sides by turns
+                    const Text tried = letterAt(middle + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * step, off);
+                    if (isClear(sheet, inkBox(tried), ofAllLines))
+                        return tried;
+                }
         return letterAt(middle, 0.0);
     }
 
-    /// Whether neither words nor lines to be sawn come near.
-    static bool isClear(const Sheet& sheet, const Box& box) {
+    /// Whether neither words nor lines, or those to be sawn alone, come near.
+    static bool isClear(const Sheet& sheet, const Box& box, bool ofAllLines) {
         constexpr double white = 0.7; // mm
         const Box wide{box.left - white, box.top - white, box.right + white, box.bottom + white};
         return std::ranges::none_of(sheet.items, [&](const Item& item) {
             if (const auto* text = std::get_if<Text>(&item))
                 return inkBox(*text).overlaps(wide);
             const Path& path = std::get<Path>(item);
-            return path.line == LineKind::Visible && enters(path, wide);
+            return (ofAllLines || path.line == LineKind::Visible) && enters(path, wide);
         });
     }
 
-    void finish(PatternPage& page, const std::vector<PatternPage>& all, std::size_t index) const {
+    /// @param joints  of all pages, reckoned before any page is finished
+    void finish(PatternPage& page,
+                const std::vector<PatternPage>& all,
+                std::size_t index,
+                const std::vector<Joint>& joints) const {
         Sheet& sheet = page.sheet;
         sheet.items.emplace_back(makeBox(m_window, LineKind::Thin));
-        const double half = pageOverlap / 2;
-        // joints upright first, then level; both pages of a joint get the same number
-        const int upright = m_rows * (m_columns - 1);
+        const auto put = [&](bool upright, int row, int column, bool ahead) {
+            const auto isIt = [&](const Joint& j) { return j.number == numberOf(upright, row, column); };
+            mark(sheet, *std::ranges::find_if(joints, isIt), ahead);
+        };
         if (page.column > 0)
-            joint(sheet, true, m_window.left + half, page.row * (m_columns - 1) + page.column - 1);
+            put(true, page.row, page.column - 1, false);
         if (page.column + 1 < m_columns)
-            joint(sheet, true, m_window.right - half, page.row * (m_columns - 1) + page.column);
+            put(true, page.row, page.column, true);
         if (page.row > 0)
-            joint(sheet, false, m_window.top + half, upright + (page.row - 1) * m_columns + page.column);
+            put(false, page.row - 1, page.column, false);
         if (page.row + 1 < m_rows)
-            joint(sheet, false, m_window.bottom - half, upright + page.row * m_columns + page.column);
+            put(false, page.row, page.column, true);
         bars(sheet);
         words(sheet, index + 1, all.size());
         map(page, all);

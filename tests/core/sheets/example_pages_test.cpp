@@ -14,6 +14,7 @@
 #include "tests/support/planked.hpp"
 #include "tests/support/sheet_reading.hpp"
 
+#include <cmath>
 #include <string>
 #include <utility>
 #include <vector>
@@ -48,6 +49,29 @@ int checkPages(const std::vector<Sheet>& sheets, double margin = 7.5) {
     return static_cast<int>(sheets.size());
 }
 
+/// The first text that one of a page's crosses covers: "" when none does.
+std::string underCrosses(const Sheet& sheet) {
+    constexpr double across = 8.0; // mm
+    for (const Text& text : test::textsOf(sheet))
+        for (const Item& item : sheet.items) {
+            const auto* path = std::get_if<Path>(&item);
+            if (path != nullptr && path->line == LineKind::Thin && path->points.size() == 2 &&
+                std::abs((path->points[1] - path->points[0]).norm() - across) < 1e-6 &&
+                enters(*path, inkBox(text)))
+                return test::lineOf(text);
+        }
+    return {};
+}
+
+/// @return how many pages were looked at
+int checkTiles(const std::vector<Sheet>& sheets) {
+    for (const Sheet& sheet : sheets) {
+        INFO(sheet.title);
+        CHECK(underCrosses(sheet) == "");
+    }
+    return checkPages(sheets, 0.0);
+}
+
 /// @return how many pages were looked at
 int checkSheets(const Boat& boat, Units units, PageSize size) {
     const auto& [project, hull, shop] = boat;
@@ -73,7 +97,7 @@ int checkPatterns(const Boat& boat, Units units, PageSize size) {
     int pages = checkPages(strongbackSheets(boat.project, set->frame, units, size));
     pages += checkPages(nestedPages(boat.project, set->boards, units, size));
     for (const auto* patterns : {&set->moulds, &set->strips, &set->parts}) {
-        pages += checkPages(tiledPages(*patterns, size, boat.project.name), 0.0);
+        pages += checkTiles(tiledPages(*patterns, size, boat.project.name));
         pages += checkPages(rollPages(*patterns, boat.project.name), 0.0);
     }
     return pages;
