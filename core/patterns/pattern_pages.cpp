@@ -17,7 +17,6 @@ using Eigen::Vector2d;
 
 constexpr double leftBand = 12.0;   // mm beside the window, for the upright bars
 constexpr double footBand = 32.0;   // mm below it, for the level bars and the words
-constexpr double crossArm = 4.0;    // mm
 constexpr double rollWidth = 914.4; // mm, 36 in
 constexpr double rollLength = 2400; // mm
 constexpr double leastRoll = 260.0; // mm, room for the bars
@@ -39,11 +38,6 @@ std::vector<std::vector<Vector2d>> clipped(const std::vector<Vector2d>& line, co
         open = part->second >= 1.0;
     }
     return parts;
-}
-
-std::string letterOf(int number) {
-    std::string letters(1, static_cast<char>('A' + number % 26));
-    return number < 26 ? letters : letterOf(number / 26 - 1) + letters;
 }
 
 class Tiler {
@@ -186,11 +180,6 @@ private:
         return std::nullopt;
     }
 
-    static void cross(Sheet& sheet, double x, double y) {
-        sheet.items.emplace_back(makeLine({x - crossArm, y}, {x + crossArm, y}, LineKind::Thin));
-        sheet.items.emplace_back(makeLine({x, y - crossArm}, {x, y + crossArm}, LineKind::Thin));
-    }
-
     /// Where two pages share a band, its number, and where its two crosses stand along it, clear of both
     /// pages' words.
     struct Joint {
@@ -252,9 +241,10 @@ private:
     void mark(Sheet& sheet, const Joint& joint, bool ahead) const {
         const double at = bandOf(joint.upright, ahead);
         for (const double along : {joint.low, joint.high})
-            joint.upright ? cross(sheet, at, along) : cross(sheet, along, at);
+            for (Item& line : jointCross(joint.upright ? Vector2d(at, along) : Vector2d(along, at)))
+                sheet.items.push_back(std::move(line));
         sheet.items.emplace_back(
-            jointLetter(sheet, joint.upright, at, joint.low, joint.high, letterOf(joint.number)));
+            jointLetter(sheet, joint.upright, at, joint.low, joint.high, jointLetters(joint.number)));
     }
 
     /// The letter as near to the joint's middle as there is room; where a line runs along the joint, beside
@@ -367,17 +357,7 @@ private:
 
     void map(PatternPage& page, const std::vector<PatternPage>& all) const {
         const double size = std::min(28.0 / m_columns, 26.0 / m_rows);
-        const double left = m_page.width - pageMargin - 30;
-        const double top = m_window.bottom + 4;
-        for (const PatternPage& other : all) {
-            const Box box{left + other.column * size,
-                          top + other.row * size,
-                          left + (other.column + 1) * size,
-                          top + (other.row + 1) * size};
-            const bool here = other.row == page.row && other.column == page.column;
-            page.sheet.items.emplace_back(
-                makeBox(box, LineKind::Thin, here ? std::optional<Colour>(colours::pencil) : std::nullopt));
-        }
+        addPageMap(page, all, {m_page.width - pageMargin - 30, m_window.bottom + 4}, size);
     }
 
     const Pattern& m_pattern;

@@ -2,6 +2,7 @@
 
 #include "core/patterns/pattern.hpp"
 #include "core/sheets/page.hpp"
+#include "core/sheets/sheet_tiles.hpp"
 
 #include <Eigen/Core>
 
@@ -18,9 +19,6 @@ struct PatternPage {
     Box window; ///< mm on paper, where the pattern shows
     int row = 0, column = 0;
 };
-
-/// The width that neighbouring pages show alike, mm.
-inline constexpr double pageOverlap = 15.0;
 
 /// Cuts a pattern into pages of this size: neighbours share a band of pageOverlap with two crosses in it, and
 /// the same letter stands on both sides of a joint. Every page carries a bar of 100 mm and one of 4 in along

@@ -9,6 +9,7 @@
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/fitout_sheets.hpp"
 #include "core/sheets/revision.hpp"
+#include "core/sheets/sheet_tiles.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
 #include "core/words/language.hpp"
@@ -27,6 +28,14 @@ namespace {
 
 constexpr const char* recordName = "cut-sheets-record.txt";
 constexpr const char* changedName = "changed-sheets.pdf";
+
+std::vector<core::Sheet> tiled(const core::Sheet& large, core::Language language, core::PageSize page) {
+    const core::Speaking speaking(language);
+    std::vector<core::Sheet> pages;
+    for (core::SheetTile& tile : core::tilesOf(large, page))
+        pages.push_back(std::move(tile.sheet));
+    return pages;
+}
 
 std::string recordIn(const std::string& folder) {
     QFile file(QString::fromStdString(folder + "/" + recordName));
@@ -96,8 +105,10 @@ WrittenFiles writeSheetSet(const core::Project& project,
     std::vector<std::string> outOfDate;
     if (changed.empty())
         outOfDate.emplace_back(changedName);
+    const core::Sheet map = core::wallMap(project, hull, shop.plan, units, stock);
     std::vector<Paper> papers{{"cut-sheets.pdf", std::move(cut)},
-                              {"wall-map.pdf", {core::wallMap(project, hull, shop.plan, units, stock)}}};
+                              {"wall-map.pdf", {map}},
+                              {"wall-map-tiles.pdf", tiled(map, project.language, page)}};
     if (const auto moulds = core::mouldsOf(project, hull))
         papers.push_back({"strongback.pdf", core::strongbackSheets(project, *moulds, units, page)});
     else

@@ -32,6 +32,7 @@ struct Paper {
 
 /// Writes the shop's set into a folder, which is made when it isn't there: cut-sheets.pdf (one sheet per
 /// strip, with a cover and the laying order), wall-map.pdf (all strips unrolled on one large sheet),
+/// wall-map-tiles.pdf (the same on pages of common paper, to be joined),
 /// strongback.pdf (how the moulds are set up), lines.pdf (the lines drawing, and how the lines bend), where
 /// the project describes boards stock.pdf (what to buy, milling, scarfs, labels), materials.pdf (what to buy
 /// for the whole boat) and the papers of fitting out.

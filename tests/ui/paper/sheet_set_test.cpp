@@ -39,8 +39,13 @@ TEST_CASE("the example's whole set is written, searchable and the same twice") {
         return std::ranges::find(first->files, folder.file(("shop/set one/" + name).c_str())) !=
                first->files.end();
     };
-    for (const char* name :
-         {"wall-map.pdf", "strongback.pdf", "lines.pdf", "stock.pdf", "fitout.pdf", "cut-sheets-record.txt"})
+    for (const char* name : {"wall-map.pdf",
+                             "wall-map-tiles.pdf",
+                             "strongback.pdf",
+                             "lines.pdf",
+                             "stock.pdf",
+                             "fitout.pdf",
+                             "cut-sheets-record.txt"})
         CHECK(has(name));
     CHECK_FALSE(has("changed-sheets.pdf")); // the first set is all new
     const auto wordsIn = [&](const char* name) {
@@ -52,11 +57,13 @@ TEST_CASE("the example's whole set is written, searchable and the same twice") {
 
     const std::string text = wordsIn("cut-sheets.pdf");
     const std::string map = wordsIn("wall-map.pdf");
+    const std::string tiles = wordsIn("wall-map-tiles.pdf");
     for (const core::Strip& strip : plan->strips) {
         INFO(strip.id);
         CHECK(text.find(strip.id) != std::string::npos);
         CHECK(text.find(core::cutLengthText(strip.cutLength, core::Units::Inches)) != std::string::npos);
         CHECK(map.find(strip.id) != std::string::npos);
+        CHECK(tiles.find(strip.id) != std::string::npos);
     }
     const std::string info = test::run("pdfinfo", {QString::fromStdString(first->files.front())});
     std::smatch pages;
