@@ -12,6 +12,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace sheerlay::core {
 
@@ -114,6 +115,31 @@ public:
         : m_page(page), m_units(units), m_room(roomOf(page)), m_k(page.scale) {}
 
     std::vector<Sheet> make(const Project& project, const LoftedHull& hull, const Plan& plan) {
+        front(project, hull, plan);
+        for (const double smaller : {0.94, 0.88, 1.0}) { // where that saves a page
+            if (m_sheets.size() == 1)
+                break;
+            m_sheets.clear();
+            m_small = smaller;
+            front(project, hull, plan);
+        }
+        const std::vector<Sheet> head = std::exchange(m_sheets, {});
+        order(plan, fullPitch);
+        for (const double pitch : {5.95, 5.7}) {
+            const std::vector<Sheet> wide = std::exchange(m_sheets, {});
+            order(plan, pitch);
+            if (m_sheets.size() < wide.size())
+                break;
+            m_sheets = wide;
+        }
+        m_sheets.insert(m_sheets.begin(), head.begin(), head.end());
+        return std::move(m_sheets);
+    }
+
+private:
+    static constexpr double fullPitch = 6.2; // mm, line to line of the laying order
+
+    void front(const Project& project, const LoftedHull& hull, const Plan& plan) {
         m_sheets.push_back(blankSheet(m_page, say("{}, cover", project.name)));
         double y = title(project);
         y = table(factsOf(project, hull, plan, m_units), y + size(4.0));
@@ -125,11 +151,8 @@ public:
         if (findings.empty())
             findings.push_back(say("Nothing that asks for care was found."));
         list(flow, say("Findings, heaviest first"), findings);
-        order(plan);
-        return std::move(m_sheets);
     }
 
-private:
     [[nodiscard]] double size(double atA4) const { return atA4 * m_k; }
 
     double title(const Project& project) {
@@ -172,13 +195,13 @@ private:
     void list(Flow& flow, const std::string& heading, const std::vector<std::string>& texts) {
         if (texts.empty())
             return;
-        const double type = size(typeSize::note);
+        const double type = m_small * size(typeSize::note);
         Slice head{size(8.0), {}, true};
         head.items.emplace_back(
             makeText({0.0, size(5.0)}, heading, {.size = size(typeSize::table), .weight = Weight::Bold}));
         std::vector<Slice> slices{head};
         for (const std::string& text : texts) {
-            for (Slice& slice : paragraph(text, flow.width(), {.size = type}, size(5.8)))
+            for (Slice& slice : paragraph(text, flow.width(), {.size = type}, m_small * size(5.8)))
                 slices.push_back(std::move(slice));
             slices.push_back({size(1.6), {}, false});
         }
@@ -203,7 +226,7 @@ private:
     }
 
     // One line a piece of planking: when, which, how long, how hard, and a box to tick.
-    void order(const Plan& plan) {
+    void order(const Plan& plan, double pitchAtA4) {
         std::vector<const Strip*> strips;
         for (const Strip& strip : plan.strips)
             strips.push_back(&strip);
@@ -212,7 +235,8 @@ private:
         std::vector<Box> columns = orderColumns(say("Laying order and lengths to cut"));
         Flow flow(
             m_sheets, std::move(columns), [this] { return orderColumns(say("Laying order, continued")); });
-        const double type = size(typeSize::note), pitch = size(6.2), base = pitch / 2 + type * capHeight / 2;
+        const double type = size(typeSize::note), pitch = size(pitchAtA4),
+                     base = pitch / 2 + type * capHeight / 2;
         const double box = size(3.4);
         for (const Strip* strip : strips) {
             Slice slice{pitch, {}, false};
@@ -237,6 +261,7 @@ private:
     Units m_units;
     Box m_room;
     double m_k;
+    double m_small = 1.0; // of the full type, in landmarks and findings
     std::vector<Sheet> m_sheets;
 };
 

@@ -1,3 +1,4 @@
+#include "core/sheets/cover.hpp"
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/pieces.hpp"
@@ -294,6 +295,30 @@ TEST_CASE("a hundred findings run on over further pages without losing one") {
     }
     for (int i = 0; i < 100; ++i)
         CHECK(has(words, markNumber(i)));
+}
+
+TEST_CASE("findings and rows that would have a last page of a line or two are set closer") {
+    test::FakeBoat boat = test::makeFakeBoat(37); // 79 pieces, two columns of 37 in full pitch on Letter
+    const std::vector<Sheet> letter =
+        coverSheets(boat.project, boat.hull, boat.plan, Units::Inches, PageSize::Letter);
+    CHECK(letter.size() == 2);
+    std::vector<double> types; // of the notes on covers of more and more findings, while one page does
+    for (int more = 0; more < 40; ++more) {
+        boat.plan.findings.push_back(
+            {Level::Note, "some-code", std::nullopt, std::nullopt, markNumber(more)});
+        const std::vector<Sheet> cover =
+            coverSheets(boat.project, boat.hull, boat.plan, Units::Millimetres, PageSize::A4);
+        for (const Text& text : textsOf(cover.front()))
+            if (has(lineOf(text), markNumber(0)))
+                types.push_back(text.size);
+        if (cover[1].title.find("continued") != std::string::npos)
+            break;
+        CHECK(types.back() > 0.88 * typeSize::note - 1e-9);
+    }
+    REQUIRE(types.size() > 4);
+    CHECK_THAT(types.front(), WithinAbs(typeSize::note, 1e-9));
+    CHECK(types[types.size() - 2] < typeSize::note - 0.1);
+    CHECK_THAT(types.back(), WithinAbs(typeSize::note, 1e-9)); // too many for one page: full type again
 }
 
 TEST_CASE("small rows share a sheet: each whole, in its order, its name read across a shop, none lost") {
