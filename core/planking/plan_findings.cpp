@@ -1,6 +1,7 @@
 #include "core/planking/plan_findings.hpp"
 
 #include "core/planking/difficulty.hpp"
+#include "core/planking/neck_findings.hpp"
 #include "core/planking/strength.hpp"
 #include "core/planking/taper_findings.hpp"
 #include "core/units/both_units.hpp"
@@ -384,6 +385,7 @@ void findInPlan(const Project& project, Plan& plan, const std::optional<double>&
     strains(plan);
     rolling(project, plan);
     smallPieces(plan, moveForTop);
+    findNecks(plan);
     shutter(plan);
     coverageFinding(plan);
     tellTapers(plan);
