@@ -173,7 +173,8 @@ std::string leftOutText(const LeftOutReading& reading, const Stations& stations)
                    reading.since);
     if (reading.farOff)
         return say("{}, since {} was planned there, and strips and moulds are not so far off; look at its "
-                   "row and station, and read it once more.",
+                   "row and station and whether start and strips of the plan are those that were laid, and "
+                   "read it once more.",
                    what,
                    planned);
     return say(
