@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <optional>
 #include <utility>
 
@@ -58,13 +59,15 @@ public:
             for (int column = 0; column < m_columns; ++column)
                 if (auto page = tile(row, column))
                     pages.push_back(std::move(*page));
-        std::vector<Joint> joints;
-        for (const bool upright : {true, false})
-            for (int row = 0; row < m_rows - (upright ? 0 : 1); ++row)
-                for (int column = 0; column < m_columns - (upright ? 1 : 0); ++column)
-                    joints.push_back(jointAfter(pages, upright, row, column));
+        std::map<int, std::vector<Meeting>> joints; // by their numbers
+        for (const PatternPage& page : pages)
+            for (const Joint& joint : jointsOf(page))
+                joints[joint.number].push_back({&page.sheet, joint});
+        std::map<int, Crosses> crosses;
+        for (const auto& [number, pagesThere] : joints)
+            crosses[number] = crossesOn(pagesThere);
         for (std::size_t i = 0; i < pages.size(); ++i)
-            finish(pages[i], pages, i, joints);
+            finish(pages[i], pages, i, crosses);
         return pages;
     }
 
@@ -180,44 +183,35 @@ private:
         return std::nullopt;
     }
 
-    /// Where two pages share a band, its number, and where its two crosses stand along it, clear of both
-    /// pages' words.
-    struct Joint {
-        bool upright = true;
-        int number = 0;
-        double low = 0.0, high = 0.0; ///< mm on either page
+    /// A page that has a joint.
+    struct Meeting {
+        const Sheet* sheet;
+        Joint joint;
+    };
+    /// Where a joint's two crosses stand along it, mm on either page.
+    struct Crosses {
+        double low = 0.0, high = 0.0;
     };
 
-    /// Joints upright first, then level; row and column are those of the page before it.
-    [[nodiscard]] int numberOf(bool upright, int row, int column) const {
-        return upright ? row * (m_columns - 1) + column : m_rows * (m_columns - 1) + row * m_columns + column;
+    [[nodiscard]] std::vector<Joint> jointsOf(const PatternPage& page) const {
+        return TileGrid{m_rows, m_columns}.jointsOf(page.row, page.column, m_window);
     }
-    [[nodiscard]] Box crossBox(bool upright, double at, double along) const {
-        constexpr double reach = crossArm + 0.7; // mm
-        const Vector2d middle = upright ? Vector2d(at, along) : Vector2d(along, at);
-        return {middle.x() - reach, middle.y() - reach, middle.x() + reach, middle.y() + reach};
-    }
-    [[nodiscard]] double bandOf(bool upright, bool ahead) const {
-        const double half = pageOverlap / 2;
-        return upright ? (ahead ? m_window.right - half : m_window.left + half)
-                       : (ahead ? m_window.bottom - half : m_window.top + half);
+    [[nodiscard]] static Vector2d on(const Joint& joint, double along) {
+        return joint.upright ? Vector2d(joint.at, along) : Vector2d(along, joint.at);
     }
 
-    /// The joint of a page with the next one to the right or below.
-    [[nodiscard]] Joint
-    jointAfter(const std::vector<PatternPage>& all, bool upright, int row, int column) const {
-        const auto sheetAt = [&](int r, int c) {
-            const auto found =
-                std::ranges::find_if(all, [&](const PatternPage& p) { return p.row == r && p.column == c; });
-            return found == all.end() ? nullptr : &found->sheet;
-        };
-        const Sheet* before = sheetAt(row, column);
-        const Sheet* after = upright ? sheetAt(row, column + 1) : sheetAt(row + 1, column);
-        const auto isFree = [&](double along) {
-            return !coversWords(before, crossBox(upright, bandOf(upright, true), along)) &&
-                   !coversWords(after, crossBox(upright, bandOf(upright, false), along));
-        };
+    /// Near the joint's ends and clear of the words of all its pages.
+    [[nodiscard]] Crosses crossesOn(const std::vector<Meeting>& pages) const {
+        constexpr double reach = crossArm + 0.7;                                 // mm
         constexpr double inset = 30.0, edgeRoom = 8.0, apart = 40.0, step = 2.0; // mm
+        const auto isFree = [&](double along) {
+            return std::ranges::none_of(pages, [&](const Meeting& page) {
+                const Vector2d at = on(page.joint, along);
+                return coversWords(*page.sheet,
+                                   {at.x() - reach, at.y() - reach, at.x() + reach, at.y() + reach});
+            });
+        };
+        const bool upright = pages.front().joint.upright;
         const double begin = upright ? m_window.top : m_window.left,
                      end = upright ? m_window.bottom : m_window.right;
         const auto near = [&](double wanted, double from) {
@@ -228,39 +222,38 @@ private:
             return wanted;
         };
         const double low = near(begin + inset, begin + edgeRoom);
-        return {upright, numberOf(upright, row, column), low, near(end - inset, low + apart)};
+        return {low, near(end - inset, low + apart)};
     }
 
-    static bool coversWords(const Sheet* sheet, const Box& box) {
-        return sheet != nullptr && std::ranges::any_of(sheet->items, [&](const Item& item) {
-                   const auto* text = std::get_if<Text>(&item);
-                   return text != nullptr && inkBox(*text).overlaps(box);
-               });
+    static bool coversWords(const Sheet& sheet, const Box& box) {
+        return std::ranges::any_of(sheet.items, [&](const Item& item) {
+            const auto* text = std::get_if<Text>(&item);
+            return text != nullptr && inkBox(*text).overlaps(box);
+        });
     }
 
-    void mark(Sheet& sheet, const Joint& joint, bool ahead) const {
-        const double at = bandOf(joint.upright, ahead);
-        for (const double along : {joint.low, joint.high})
-            for (Item& line : jointCross(joint.upright ? Vector2d(at, along) : Vector2d(along, at)))
+    static void mark(Sheet& sheet, const Joint& joint, const Crosses& crosses) {
+        for (const double along : {crosses.low, crosses.high})
+            for (Item& line : jointCross(on(joint, along)))
                 sheet.items.push_back(std::move(line));
-        sheet.items.emplace_back(
-            jointLetter(sheet, joint.upright, at, joint.low, joint.high, jointLetters(joint.number)));
+        sheet.items.emplace_back(jointLetter(sheet, joint, crosses));
     }
 
     /// The letter as near to the joint's middle as there is room; where a line runs along the joint, beside
     /// it.
-    static Text jointLetter(
-        const Sheet& sheet, bool upright, double at, double low, double high, const std::string& letter) {
+    static Text jointLetter(const Sheet& sheet, const Joint& joint, const Crosses& crosses) {
         constexpr double step = 4.0, fromCross = 8.0, beside = 4.0; // mm
         const auto letterAt = [&](double along, double off) {
-            return makeText(upright ? Vector2d(at + off, along) : Vector2d(along, at + 2 + off),
-                            letter,
+            const Vector2d aside = joint.upright ? Vector2d(off, 0) : Vector2d(0, off + 2);
+            return makeText(on(joint, along) + aside,
+                            jointLetters(joint.number),
                             {.size = 6.0, .weight = Weight::Bold, .anchor = Anchor::Middle});
         };
-        const double middle = 0.5 * (low + high);
+        const double middle = 0.5 * (crosses.low + crosses.high);
         for (const bool ofAllLines : {true, false}) // else of those to be sawn at least
             for (const double off : {0.0, beside, -beside})
-                for (int i = 0; i / 2 * step < middle - low - fromCross; ++i) { // to both sides by turns
+                for (int i = 0; i / 2 * step < middle - crosses.low - fromCross;
+                     ++i) { // to both sides by turns
                     const Text tried = letterAt(middle + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * step, off);
                     if (isClear(sheet, inkBox(tried), ofAllLines))
                         return tried;
@@ -280,25 +273,15 @@ private:
         });
     }
 
-    /// @param joints  of all pages, reckoned before any page is finished
+    /// @param crosses  by the joints' numbers, reckoned before any page is finished
     void finish(PatternPage& page,
                 const std::vector<PatternPage>& all,
                 std::size_t index,
-                const std::vector<Joint>& joints) const {
+                const std::map<int, Crosses>& crosses) const {
         Sheet& sheet = page.sheet;
         sheet.items.emplace_back(makeBox(m_window, LineKind::Thin));
-        const auto put = [&](bool upright, int row, int column, bool ahead) {
-            const auto isIt = [&](const Joint& j) { return j.number == numberOf(upright, row, column); };
-            mark(sheet, *std::ranges::find_if(joints, isIt), ahead);
-        };
-        if (page.column > 0)
-            put(true, page.row, page.column - 1, false);
-        if (page.column + 1 < m_columns)
-            put(true, page.row, page.column, true);
-        if (page.row > 0)
-            put(false, page.row - 1, page.column, false);
-        if (page.row + 1 < m_rows)
-            put(false, page.row, page.column, true);
+        for (const Joint& joint : jointsOf(page))
+            mark(sheet, joint, crosses.at(joint.number));
         bars(sheet);
         words(sheet, index + 1, all.size());
         map(page, all);
