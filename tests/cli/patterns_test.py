@@ -1,4 +1,4 @@
-"""The patterns of an example, measured from outside: the PDF through poppler, the DXF through ezdxf where it is installed.
+"""The patterns of an example, measured from outside: the PDF through poppler, the DXF through ezdxf.
 
 usage: patterns_test.py PROGRAM PROJECT
 """
@@ -8,6 +8,8 @@ import subprocess
 import sys
 import tempfile
 from pathlib import Path
+
+import ezdxf
 
 TOLERANCE = 0.05  # mm, issue 6
 PATH = re.compile(r'<path([^>]*?) d="([^"]*)"([^>]*)')
@@ -109,14 +111,9 @@ def main(program, project):
         worst = max(worst, check_spans(out / "strips-roll.pdf", strips))
         transoms = [p for p in dxfs if p.name.startswith("transom-")]
         worst = max(worst, check_spans(roll, transoms, len(moulds) + 1))
-        try:
-            import ezdxf
-        except ImportError:
-            print("python3-ezdxf is missing; the DXF files were not audited")
-        else:
-            for dxf in dxfs:
-                audit = ezdxf.readfile(dxf).audit()
-                assert not audit.errors and not audit.fixes, f"{dxf.name}: {audit.errors} {audit.fixes}"
+        for dxf in dxfs:
+            audit = ezdxf.readfile(dxf).audit()
+            assert not audit.errors and not audit.fixes, f"{dxf.name}: {audit.errors} {audit.fixes}"
         print(f"{len(dxfs)} patterns, outlines on paper within {worst:.4f} mm of the DXF")
 
 
