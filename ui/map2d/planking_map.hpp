@@ -9,6 +9,8 @@
 #include <QLineF>
 #include <QPointF>
 #include <QPolygonF>
+#include <QRectF>
+#include <QString>
 #include <QTransform>
 #include <QWidget>
 
@@ -18,6 +20,13 @@
 #include <vector>
 
 namespace sheerlay::ui {
+
+/// A name on the map.
+struct MapLabel {
+    QString text;
+    QRectF box;                   ///< in the widget
+    std::optional<QLineF> leader; ///< of a mark: from its box to the place that it marks
+};
 
 /// The planking rolled out flat, as one looks down on the upturned boat: bow left, port above, starboard
 /// below. Lengths across are true along the girth of every station; all lengths are to one scale. GUI thread
@@ -53,6 +62,8 @@ public:
     void setTape(std::vector<Eigen::Vector2d> line);
     /// Place of the widget where the start line is taken hold of; none when it isn't shown.
     [[nodiscard]] std::optional<QPointF> startHandle() const;
+    /// The names of stations and marks that there is room for, none over another.
+    [[nodiscard]] std::vector<MapLabel> labels() const;
     /// Whole planking into the widget.
     void fit();
     /// Closer (> 1) or farther about a place of the widget.
@@ -87,7 +98,9 @@ private:
     [[nodiscard]] std::optional<std::size_t> indexAt(const QPointF& place) const;
     void paintStrips(QPainter& painter) const;
     void paintDrawing(QPainter& painter) const;
-    void paintMarks(QPainter& painter) const;
+    void paintLabels(QPainter& painter) const;
+    void addMarks(std::vector<MapLabel>& labels) const;
+    void addStations(std::vector<MapLabel>& labels) const;
     void paintStart(QPainter& painter) const;
     void paintPlace(QPainter& painter) const;
     void paintTape(QPainter& painter) const;
@@ -98,7 +111,7 @@ private:
     [[nodiscard]] bool keepsKey(const QKeyEvent& event) const;
     [[nodiscard]] double handleX() const;
     [[nodiscard]] double girthAt(const QPointF& place) const;
-    void markPlace(QPainter& painter, const core::StripEnd& end, const QString& text, bool above) const;
+    [[nodiscard]] MapLabel markOf(const core::StripEnd& end, const QString& text, bool above) const;
 
     std::shared_ptr<const Boat> m_boat;
     std::vector<QPolygonF> m_polygons; // map coordinates, as Plan::strips

@@ -9,6 +9,7 @@
 #include <QTest>
 #include <QWheelEvent>
 
+#include <algorithm>
 #include <memory>
 #include <vector>
 
@@ -52,6 +53,21 @@ TEST_CASE("each strip is found at its own place, port above starboard") {
         CHECK(above == (boat->plan.strips[i].side == core::Side::Port));
     }
     CHECK(map->stripAt({1.0, 1.0}).empty());
+}
+
+TEST_CASE("no name on the map lies over another, however little room there is") {
+    const auto map = shownMap(test::fakeBoat());
+    for (const QSize size : {QSize(1000, 400), QSize(700, 240), QSize(420, 140)}) {
+        map->resize(size);
+        map->fit();
+        const std::vector<MapLabel> labels = map->labels();
+        INFO(size.width() << " by " << size.height() << ": " << labels.size());
+        CHECK(std::ranges::count_if(labels, [](const MapLabel& l) { return l.leader.has_value(); }) == 4);
+        CHECK(labels.size() > 4); // some station is named
+        for (std::size_t i = 0; i < labels.size(); ++i)
+            for (std::size_t j = 0; j < i; ++j)
+                CHECK_FALSE(labels[i].box.intersects(labels[j].box));
+    }
 }
 
 TEST_CASE("one scale holds along and across") {
