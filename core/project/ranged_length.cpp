@@ -1,6 +1,7 @@
 #include "core/project/ranged_length.hpp"
 
 #include "core/units/both_units.hpp"
+#include "core/words/say.hpp"
 
 #include <string>
 
@@ -12,11 +13,14 @@ void takeLength(
     if (!cell)
         return;
     if (reading.unitsKnown && (cell->value < range.least || cell->value > range.most)) {
-        reading.messages.error(cell->line,
-                               view.keyOf(key),
-                               bothUnits(cell->value),
-                               "a length between " + bothUnits(range.least) + " and " +
-                                   bothUnits(range.most) + "; inches and millimetres may have been mixed up");
+        reading.messages.error(
+            cell->line,
+            view.keyOf(key),
+            bothUnits(cell->value),
+            inEnglish(sayable("a length between {} and {}; inches and millimetres may have been "
+                              "mixed up"),
+                      bothUnits(range.least),
+                      bothUnits(range.most)));
         return;
     }
     value = cell->value;

@@ -1,5 +1,7 @@
 #include "core/project/ranged_number.hpp"
 
+#include "core/words/say.hpp"
+
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -17,7 +19,7 @@ std::string plain(double value) {
 }
 
 std::string whatWouldDo(const NumberRange& range) {
-    return std::string(range.form) + "; from " + plain(range.least) + " to " + plain(range.most);
+    return inEnglish(sayable("{}; from {} to {}"), range.form, plain(range.least), plain(range.most));
 }
 
 void refuse(TableView& view,
@@ -26,10 +28,8 @@ void refuse(TableView& view,
             const NumberRange& range,
             Reading& reading) {
     const toml::node& node = *view.find(key, Need::Optional);
-    reading.messages.error(lineOf(node),
-                           view.keyOf(key),
-                           describe(node, reading.source) + std::string(fault),
-                           whatWouldDo(range));
+    reading.messages.error(
+        lineOf(node), view.keyOf(key), inEnglish(fault, describe(node, reading.source)), whatWouldDo(range));
 }
 
 } // namespace
@@ -39,7 +39,7 @@ rangedNumber(TableView& view, std::string_view key, const NumberRange& range, Re
     const auto value = view.number(key, Need::Optional, whatWouldDo(range));
     if (!value || (*value >= range.least && *value <= range.most))
         return value;
-    refuse(view, key, ", out of range", range, reading);
+    refuse(view, key, sayable("{}, out of range"), range, reading);
     return std::nullopt;
 }
 
@@ -50,7 +50,7 @@ rangedCount(TableView& view, std::string_view key, const NumberRange& range, Rea
         return std::nullopt;
     if (*value == std::floor(*value))
         return static_cast<int>(*value);
-    refuse(view, key, ", not whole", range, reading);
+    refuse(view, key, sayable("{}, not whole"), range, reading);
     return std::nullopt;
 }
 

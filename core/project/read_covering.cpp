@@ -4,6 +4,7 @@
 #include "core/project/ranged_number.hpp"
 #include "core/units/length_text.hpp"
 #include "core/units/weight.hpp"
+#include "core/words/say.hpp"
 
 #include <string>
 #include <string_view>
@@ -38,7 +39,7 @@ void takeCloth(double& cloth, double& roll, TableView& view, Reading& reading) {
     takeLength(roll, view, "roll", Need::Optional, rolls, reading);
 }
 
-constexpr NumberRange rolledCoats{0, 10, "a count of rolled coats after the wet-out"};
+constexpr NumberRange rolledCoats{0, 10, sayable("a count of rolled coats after the wet-out")};
 
 ClothFace clothFace(TableView& view, int coats, Reading& reading) {
     ClothFace face;
@@ -107,13 +108,13 @@ std::optional<CoveringChoices> readCovering(TableView& file, Reading& reading) {
             reading.messages.error(
                 lineOf(*seal), view->keyOf("seal"), describe(*seal, reading.source), "true or false");
     }
-    c.potLife =
-        rangedNumber(*view, "pot-life", {1, 600, "the pot life in minutes, as the maker prints it"}, reading);
+    c.potLife = rangedNumber(
+        *view, "pot-life", {1, 600, sayable("the pot life in minutes, as the maker prints it")}, reading);
     const auto number =
         [&](std::string_view key, double& value, double least, double most, std::string_view form) {
             take(value, *view, key, {least, most, form}, reading);
         };
-    number("pace", c.pace, 0.001, 10, "square metres covered in a minute, such as 0.15");
+    number("pace", c.pace, 0.001, 10, sayable("square metres covered in a minute, such as 0.15"));
     number("waste", c.waste, 0, 1, "a part of the whole, such as 0.15");
     number("wet-out", c.wetOut, 0.1, 5, "litres to a kilogram of cloth, without waste, such as 0.888");
     number("fill-coat", c.fillCoat, 0.001, 1, "litres to a square metre, without waste, such as 0.0886");
@@ -121,7 +122,7 @@ std::optional<CoveringChoices> readCovering(TableView& file, Reading& reading) {
     number("cloth-spare", c.clothSpare, 0, 1, "a part of the whole, such as 0.05");
     number("liquid-density", c.liquidDensity, 0.8, 2, "kilograms to a litre, such as 1.12");
     number("cured-density", c.curedDensity, 0.8, 2, "kilograms to a litre, such as 1.15");
-    number("sanded", c.sanded, 0, 1, "a part of the whole, such as 0.10");
+    number("sanded", c.sanded, 0, 1, sayable("a part of the whole, such as 0.10"));
     number("give", c.give, 1, 60, "degrees, such as 20");
     number("glue-spread", c.glueSpread, 10, 1000, "grams to a square metre of glued face, such as 175");
     takeLength(c.fillet, *view, "fillet-radius", Need::Optional, filletRadii, reading);

@@ -103,8 +103,9 @@ private:
                          {{"plain", GunwaleChoices::Edge::Plain}, {"rabbet", GunwaleChoices::Edge::Rabbet}})
                      .value_or(g.edge);
         take(g.stockLength, view, "stock-length", stockLength);
-        g.scarfSlope = rangedNumber(view, "scarf-slope", {4.0, 20.0, "a slope, such as 8"}, m_reading)
-                           .value_or(g.scarfSlope);
+        g.scarfSlope =
+            rangedNumber(view, "scarf-slope", {4.0, 20.0, sayable("a slope, such as 8")}, m_reading)
+                .value_or(g.scarfSlope);
         take(g.overLength, view, "over-length", small);
         take(g.screwSpacing, view, "screw-spacing", spacing);
         g.plugs = view.choice<bool>("screw-heads", Need::Optional, {{"plugged", true}, {"flush", false}})
@@ -156,13 +157,15 @@ private:
         take(s.aboveBottom, view, "above-bottom", {10.0, 1000.0});
         take(s.belowSheer, view, "below-sheer", {0.0, 1000.0});
         if (view.has("above-bottom") == view.has("below-sheer"))
-            m_reading.messages.error(view.line(),
-                                     view.keyOf("above-bottom"),
-                                     view.has("above-bottom") ? "a height told twice" : "no height",
-                                     "one of above-bottom and below-sheer, the place of the seat's top");
+            m_reading.messages.error(
+                view.line(),
+                view.keyOf("above-bottom"),
+                view.has("above-bottom") ? sayable("a height told twice") : sayable("no height"),
+                sayable("one of above-bottom and below-sheer, the place of the seat's top"));
         take(s.depth, view, "depth", depth);
         s.tilt =
-            rangedNumber(view, "tilt", {-mostTilt, mostTilt, "degrees, the forward edge lower"}, m_reading)
+            rangedNumber(
+                view, "tilt", {-mostTilt, mostTilt, sayable("degrees, the forward edge lower")}, m_reading)
                 .value_or(0.0) *
             std::numbers::pi / 180.0;
         s.rail = size(view, "rail", s.rail);
@@ -187,8 +190,8 @@ private:
         if (2.0 * s.rail.width >= s.depth)
             m_reading.messages.error(view.line(),
                                      view.keyOf("depth"),
-                                     "a seat no deeper than its two rails",
-                                     "a depth above twice the rail's width");
+                                     sayable("a seat no deeper than its two rails"),
+                                     sayable("a depth above twice the rail's width"));
         view.reportUnknown();
         return s;
     }

@@ -2,6 +2,7 @@
 
 #include "core/project/ranged_length.hpp"
 #include "core/project/ranged_number.hpp"
+#include "core/words/say.hpp"
 
 #include <string>
 #include <utility>
@@ -27,8 +28,8 @@ void readStations(TableView& view, MouldChoices& moulds, Reading& reading) {
     if (view.has("spacing"))
         reading.messages.error(lineOf(*list),
                                view.keyOf("stations"),
-                               "stations beside a spacing",
-                               "one of the two, since each says where every mould stands");
+                               sayable("stations beside a spacing"),
+                               sayable("one of the two, since each says where every mould stands"));
     std::size_t number = 0;
     for (const toml::node& node : *list) {
         const std::string key = view.keyOf("stations") + "[" + std::to_string(++number) + "]";
@@ -36,10 +37,11 @@ void readStations(TableView& view, MouldChoices& moulds, Reading& reading) {
         if (!cell)
             continue;
         if (!moulds.stations.empty() && cell->value <= moulds.stations.back())
-            reading.messages.error(cell->line,
-                                   key,
-                                   cell->printed + ", which does not lie abaft the one before it",
-                                   std::string(form));
+            reading.messages.error(
+                cell->line,
+                key,
+                inEnglish(sayable("{}, which does not lie abaft the one before it"), cell->printed),
+                std::string(form));
         else
             moulds.stations.push_back(cell->value);
     }
@@ -59,7 +61,8 @@ void readSheets(TableView& view, MouldChoices& moulds, Reading& reading) {
         SheetSize size;
         takeLength(size.length, inner, "length", Need::Required, sheetSide, reading);
         takeLength(size.width, inner, "width", Need::Required, sheetSide, reading);
-        size.count = rangedCount(inner, "count", {1, mostSheets, "a whole number of sheets"}, reading);
+        size.count =
+            rangedCount(inner, "count", {1, mostSheets, sayable("a whole number of sheets")}, reading);
         inner.reportUnknown();
         if (size.length < size.width) // either side may be called the length
             std::swap(size.length, size.width);

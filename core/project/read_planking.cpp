@@ -3,6 +3,7 @@
 #include "core/project/wood.hpp"
 #include "core/units/length.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <array>
 #include <cmath>
@@ -33,11 +34,14 @@ std::optional<double> dimension(TableView& view, std::string_view key, Range ran
     if (!cell)
         return std::nullopt;
     if (reading.unitsKnown && (cell->value < range.least || cell->value > range.most)) {
-        reading.messages.error(cell->line,
-                               view.keyOf(key),
-                               about(cell->value) + ", which no strip has",
-                               "a length between " + about(range.least) + " and " + about(range.most) +
-                                   "; inches and millimetres may have been mixed up");
+        reading.messages.error(
+            cell->line,
+            view.keyOf(key),
+            inEnglish(sayable("{}, which no strip has"), about(cell->value)),
+            inEnglish(sayable("a length between {} and {}; inches and millimetres may have been "
+                              "mixed up"),
+                      about(range.least),
+                      about(range.most)));
         return std::nullopt;
     }
     return cell->value;
@@ -112,10 +116,11 @@ void readLimits(TableView& view, const StripStock& strips, Planking& planking, R
         planking.edgeBendRadius = radius->value;
     if (const auto narrowest = limits->length("narrowest", Need::Optional, Sign::Positive)) {
         if (narrowest->value > strips.width)
-            reading.messages.error(narrowest->line,
-                                   limits->keyOf("narrowest"),
-                                   about(narrowest->value) + ", wider than the strip itself",
-                                   "a width up to the strip's " + about(strips.width));
+            reading.messages.error(
+                narrowest->line,
+                limits->keyOf("narrowest"),
+                inEnglish(sayable("{}, wider than the strip itself"), about(narrowest->value)),
+                inEnglish(sayable("a width up to the strip's {}"), about(strips.width)));
         planking.narrowest = narrowest->value;
     }
     limits->reportUnknown();
@@ -194,8 +199,8 @@ void readClosing(TableView& view, Planking& planking, Reading& reading) {
     else
         reading.messages.error(lineOf(*shutter),
                                closing->keyOf("shutter"),
-                               good ? "two parts that do not rise"
-                                    : "a list that is not two parts of a strip",
+                               good ? sayable("two parts that do not rise")
+                                    : sayable("a list that is not two parts of a strip"),
                                std::string(form));
 }
 
@@ -215,14 +220,14 @@ StripStock readStrips(TableView& file, Reading& reading) {
     if (cover && width && cover->value > *width)
         reading.messages.error(cover->line,
                                view->keyOf("cover-width"),
-                               about(cover->value) + ", wider than the strip",
-                               "a cover width up to the strip's " + about(*width));
+                               inEnglish(sayable("{}, wider than the strip"), about(cover->value)),
+                               inEnglish(sayable("a cover width up to the strip's {}"), about(*width)));
     if (cover && reading.unitsKnown && cover->value < narrowestStrip)
         reading.messages.error(
             cover->line,
             view->keyOf("cover-width"),
-            about(cover->value) + ", which no strip covers",
-            "a cover width of 3 mm or more; inches and millimetres may have been mixed up");
+            inEnglish(sayable("{}, which no strip covers"), about(cover->value)),
+            sayable("a cover width of 3 mm or more; inches and millimetres may have been mixed up"));
     if (!cover && !view->has("cover-width") && width && strips.coverWidth < *width / 2)
         reading.messages.error(view->line(),
                                view->keyOf("cover-width"),

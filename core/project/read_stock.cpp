@@ -5,6 +5,7 @@
 #include "core/project/wood.hpp"
 #include "core/units/length.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -93,9 +94,8 @@ void readDefects(TableView& view, BoardLot& lot, Reading& reading) {
         else
             reading.messages.error(lineOf(node),
                                    key,
-                                   apart ? "a defect beyond the board's end"
-                                         : "a defect that begins in the one "
-                                           "before it",
+                                   apart ? sayable("a defect beyond the board's end")
+                                         : sayable("a defect that begins in the one before it"),
                                    std::string(form));
     }
 }
@@ -107,9 +107,10 @@ BoardLot boardLot(TableView view, std::size_t index, const StripStock& strips, R
     lot.wood = woodOf(view, Need::Optional, reading).value_or(strips.wood);
     readSize(view, lot, reading);
     readDefects(view, lot, reading);
-    if (const auto count = rangedCount(view, "count", {1, mostBoards, "a whole number of boards"}, reading))
+    if (const auto count =
+            rangedCount(view, "count", {1, mostBoards, sayable("a whole number of boards")}, reading))
         lot.count = *count;
-    lot.price = rangedNumber(view, "price", {0.0, 1e6, "the price of one board, a number"}, reading);
+    lot.price = rangedNumber(view, "price", {0.0, 1e6, sayable("the price of one board, a number")}, reading);
     view.reportUnknown();
     return lot;
 }
@@ -129,8 +130,8 @@ std::optional<WoodRule> woodRule(TableView view, Reading& reading) {
     if (girth != nullptr && rows != nullptr) {
         reading.messages.error(view.lineOfKey("girth"),
                                view.keyOf("girth"),
-                               "a girth beside rows",
-                               "one of the two, since each says which rows are meant");
+                               sayable("a girth beside rows"),
+                               sayable("one of the two, since each says which rows are meant"));
         return std::nullopt;
     }
     if (!wood || (rows == nullptr && girth == nullptr))
@@ -150,7 +151,7 @@ std::optional<WoodRule> woodRule(TableView view, Reading& reading) {
     if (numbers.size() != 2 || rows->size() != 2 || numbers[0] > numbers[1]) {
         reading.messages.error(view.lineOfKey("rows"),
                                view.keyOf("rows"),
-                               "what is not two rows that rise",
+                               sayable("what is not two rows that rise"),
                                std::string(rowsForm));
         return std::nullopt;
     }
@@ -169,9 +170,10 @@ void readMilling(TableView& view, Stock& stock, Reading& reading) {
     length("jointing", Sign::NotNegative, stock.jointing);
     length("surfacing", Sign::NotNegative, stock.surfacing);
     length("end-trim", Sign::NotNegative, stock.endTrim);
-    stock.spare = rangedNumber(view, "spare", {0.0, 1.0, "a part of the whole, such as 0.10"}, reading)
-                      .value_or(stock.spare);
-    stock.scarfSlope = rangedNumber(view, "scarf-slope", {1.0, 30.0, "a slope, such as 8"}, reading)
+    stock.spare =
+        rangedNumber(view, "spare", {0.0, 1.0, sayable("a part of the whole, such as 0.10")}, reading)
+            .value_or(stock.spare);
+    stock.scarfSlope = rangedNumber(view, "scarf-slope", {1.0, 30.0, sayable("a slope, such as 8")}, reading)
                            .value_or(stock.scarfSlope);
     if (const auto longest = view.length("longest-piece", Need::Optional, Sign::Positive))
         stock.longestPiece = longest->value;
@@ -186,8 +188,8 @@ void readMilling(TableView& view, Stock& stock, Reading& reading) {
     if (stock.longestPiece && *stock.longestPiece < stock.shortestPiece)
         reading.messages.error(view.lineOfKey("longest-piece"),
                                view.keyOf("longest-piece"),
-                               "a longest piece shorter than the shortest",
-                               "a longest piece above shortest-piece");
+                               sayable("a longest piece shorter than the shortest"),
+                               sayable("a longest piece above shortest-piece"));
 }
 
 /// Names tell the lots apart on the sheets, so none may stand for two.
@@ -195,10 +197,11 @@ void reportTwins(const Stock& stock, Reading& reading) {
     for (std::size_t i = 0; i < stock.lots.size(); ++i)
         for (std::size_t j = 0; j < i; ++j)
             if (stock.lots[i].name == stock.lots[j].name)
-                reading.messages.error(stock.lots[i].line,
-                                       "stock.lot[" + std::to_string(i + 1) + "].name",
-                                       "the name " + quoted(stock.lots[i].name) + " a second time",
-                                       "a name of its own for every lot");
+                reading.messages.error(
+                    stock.lots[i].line,
+                    "stock.lot[" + std::to_string(i + 1) + "].name",
+                    inEnglish(sayable("the name {} a second time"), quoted(stock.lots[i].name)),
+                    sayable("a name of its own for every lot"));
 }
 
 } // namespace

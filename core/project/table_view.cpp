@@ -2,6 +2,7 @@
 
 #include "core/units/length.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -32,15 +33,15 @@ int writtenDecimals(std::string_view written) {
 }
 
 const char* unitName(Units units) {
-    return units == Units::Inches ? "inches" : "millimetres";
+    return units == Units::Inches ? sayable("inches") : sayable("millimetres");
 }
 
 std::string wantedLength(Sign sign, Units units) {
-    const char* what = sign == Sign::Positive      ? "a length above 0"
-                       : sign == Sign::NotNegative ? "a length of 0 or more"
-                                                   : "a length";
-    return std::string(what) + ": a number of " + unitName(units) +
-           ", or a text such as \"1-3-4+\" or \"15 3/4 in\"";
+    const char* what = sign == Sign::Positive      ? sayable("a length above 0")
+                       : sign == Sign::NotNegative ? sayable("a length of 0 or more")
+                                                   : sayable("a length");
+    return inEnglish(
+        sayable("{}: a number of {}, or a text such as \"1-3-4+\" or \"15 3/4 in\""), what, unitName(units));
 }
 
 } // namespace
@@ -57,13 +58,15 @@ std::string describe(const toml::node& node, const SourceText& source) {
     case toml::node_type::array:
         return "a list";
     case toml::node_type::string:
-        return "the text " + quoted(node.as_string()->get());
+        return inEnglish(sayable("the text {}"), quoted(node.as_string()->get()));
     case toml::node_type::integer:
-        return "the number " + (written.empty() ? std::to_string(node.as_integer()->get())
-                                                : std::string(written.substr(0, 40)));
+        return inEnglish(sayable("the number {}"),
+                         written.empty() ? std::to_string(node.as_integer()->get())
+                                         : std::string(written.substr(0, 40)));
     case toml::node_type::floating_point:
-        return "the number " + (written.empty() ? std::to_string(node.as_floating_point()->get())
-                                                : std::string(written.substr(0, 40)));
+        return inEnglish(sayable("the number {}"),
+                         written.empty() ? std::to_string(node.as_floating_point()->get())
+                                         : std::string(written.substr(0, 40)));
     case toml::node_type::boolean:
         return node.as_boolean()->get() ? "true" : "false";
     case toml::node_type::date:
@@ -102,9 +105,9 @@ readLengthNode(const toml::node& node, const std::string& key, Sign sign, Readin
     if (!std::isfinite(cell.value))
         found = "a number that is not finite, " + cell.printed;
     else if (std::abs(cell.value) > longestLength)
-        found = describe(node, reading.source) + ", longer than any boat";
+        found = inEnglish(sayable("{}, longer than any boat"), describe(node, reading.source));
     else if (cell.value < 0.0 && sign != Sign::Any)
-        found = describe(node, reading.source) + ", which is negative";
+        found = inEnglish(sayable("{}, which is negative"), describe(node, reading.source));
     else if (cell.value == 0.0 && sign == Sign::Positive)
         found = describe(node, reading.source);
     if (!found.empty()) {

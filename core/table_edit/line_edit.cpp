@@ -3,6 +3,7 @@
 #include "core/table_edit/cell_loft.hpp"
 #include "core/table_edit/set_cells.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -19,9 +20,10 @@ insertLine(const Project& project, const LoftedHull& hull, GridLine::Kind kind, 
     const GridLine line{kind, read->millimetres, read->printed};
     std::vector<GridLine> lines = gridLines(project.hull);
     if (std::ranges::any_of(lines, [&](const GridLine& known) { return sameLine(known, line); }))
-        return unexpected(LengthError{"the " + std::string(waterline ? "waterline " : "buttock ") +
-                                          quoted(level) + ", which the table has",
-                                      "filling its blank cells, or another place"});
+        return unexpected(LengthError{inEnglish(waterline ? sayable("the waterline {}, which the table has")
+                                                          : sayable("the buttock {}, which the table has"),
+                                                quoted(level)),
+                                      sayable("filling its blank cells, or another place")});
     lines.push_back(line);
     sortLines(lines);
     const auto row = static_cast<std::size_t>(
@@ -36,9 +38,10 @@ insertLine(const Project& project, const LoftedHull& hull, GridLine::Kind kind, 
     }
     EditedTable edited = setCells(project, lines, entries);
     if (entries.empty())
-        return unexpected(
-            LengthError{quoted(level) + ", where no station's section comes between sheer and keel",
-                        waterline ? "a height between keel and sheer" : "a half-breadth inside the sheer's"});
+        return unexpected(LengthError{
+            inEnglish(sayable("{}, where no station's section comes between sheer and keel"), quoted(level)),
+            waterline ? sayable("a height between keel and sheer")
+                      : sayable("a half-breadth inside the sheer's")});
     if (edited.refused.size() == entries.size())
         return unexpected(LengthError{edited.refused.front().found, edited.refused.front().would});
     return std::move(edited.project);

@@ -3,6 +3,7 @@
 #include "core/project/diagonal.hpp"
 #include "core/project/project_edit.hpp"
 #include "core/table_edit/cell_loft.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -177,19 +178,21 @@ TableMeasures measuresOf(const HullTable& table) {
 }
 
 std::string measuresText(const TableMeasures& measures, Units units) {
-    return formatLength(measures.length, units) + " long, " + formatLength(measures.beam, units) + " wide, " +
-           formatLength(measures.depth, units) + " deep where she is widest, stations " +
-           formatLength(measures.spacing, units) + " apart";
+    return inEnglish(sayable("{} long, {} wide, {} deep where she is widest, stations {} apart"),
+                     formatLength(measures.length, units),
+                     formatLength(measures.beam, units),
+                     formatLength(measures.depth, units),
+                     formatLength(measures.spacing, units));
 }
 
 Expected<Project, LengthError> scaleTable(const Project& project, const TableScale& scale) {
     for (const double by : {scale.length, scale.beam, scale.depth, scale.length * scale.spacing})
         if (!(by >= leastScale) || !(by <= mostScale))
-            return unexpected(LengthError{"a boat more than twice or less than half as large",
-                                          "measures between half and twice what they are"});
+            return unexpected(LengthError{sayable("a boat more than twice or less than half as large"),
+                                          sayable("measures between half and twice what they are")});
     if (!project.journal.laid.empty() || !project.journal.readings.empty())
-        return unexpected(LengthError{"strips that are laid or measured already in the journal",
-                                      "scaling before the first strip is laid"});
+        return unexpected(LengthError{sayable("strips that are laid or measured already in the journal"),
+                                      sayable("scaling before the first strip is laid")});
     Project next = project;
     const Scaler scaler(project, scale);
     scaler.table(next.hull);

@@ -4,6 +4,7 @@
 #include "core/project/diagonal.hpp"
 #include "core/project/project_edit.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cctype>
@@ -42,15 +43,16 @@ ReadEntry readEntry(const std::string& text, Notation notation) {
                 return std::isdigit(c) != 0;
             }));
         if (behind == 3 && text.front() != '0')
-            return unexpected(LengthError{quoted(text) +
-                                              ", whose comma may be a decimal one or stand between "
-                                              "thousands",
-                                          "a decimal point, or no comma"});
+            return unexpected(LengthError{
+                inEnglish(sayable("{}, whose comma may be a decimal one or stand between thousands"),
+                          quoted(text)),
+                sayable("a decimal point, or no comma")});
         notation.decimal = DecimalMark::Comma;
     }
     auto read = readCell(text, notation);
     if (!read && read.error().would.starts_with("two-part")) // said so where a whole file is read
-        return unexpected(LengthError{read.error().found, "feet, inches and eighths, such as \"0-3-4\""});
+        return unexpected(
+            LengthError{read.error().found, sayable("feet, inches and eighths, such as \"0-3-4\"")});
     return read;
 }
 
@@ -158,13 +160,15 @@ private:
             station.keel = p;
             return;
         case Kind::KeelBreadth:
-            refuse(entry, "a keel half-breadth where there is no keel height", "the keel height first");
+            refuse(entry,
+                   sayable("a keel half-breadth where there is no keel height"),
+                   sayable("the keel height first"));
             return;
         case Kind::KnuckleHeight:
         case Kind::KnuckleBreadth:
             refuse(entry,
-                   "one number of a knuckle where this station has none",
-                   "a knuckle with both its numbers in the file's text");
+                   sayable("one number of a knuckle where this station has none"),
+                   sayable("a knuckle with both its numbers in the file's text"));
             return;
         case Kind::PointHeight:
             remember(entry, line).height = read;
@@ -212,18 +216,18 @@ private:
     void clear(const CellEntry& entry, const GridLine& line, Station& station) {
         switch (line.kind) {
         case Kind::Place:
-            refuse(entry, "no place", "how far the station stands from the table's zero");
+            refuse(entry, sayable("no place"), sayable("how far the station stands from the table's zero"));
             return;
         case Kind::SheerHeight:
         case Kind::SheerBreadth:
-            refuse(entry, "nothing given", "a length: every station has its sheer");
+            refuse(entry, sayable("nothing given"), sayable("a length: every station has its sheer"));
             return;
         case Kind::KnuckleHeight:
         case Kind::KnuckleBreadth:
             if (station.knuckle)
                 refuse(entry,
-                       "nothing given",
-                       "a length; that there is no knuckle here is said in the file's text");
+                       sayable("nothing given"),
+                       sayable("a length; that there is no knuckle here is said in the file's text"));
             return;
         case Kind::KeelHeight:
             station.keel.reset();
@@ -268,14 +272,16 @@ private:
             if (there != nullptr && pair.heightBlank && pair.breadthBlank)
                 station.points.erase(station.points.begin() + (there - station.points.data()));
             else if (there != nullptr)
-                refuseAll(pair, "a point with one of its two numbers left out", "both numbers, or neither");
+                refuseAll(pair,
+                          sayable("a point with one of its two numbers left out"),
+                          sayable("both numbers, or neither"));
             else if (pair.height && pair.breadth)
                 fresh.push_back(&pair);
             else if (pair.height || pair.breadth)
                 refuseAll(pair,
-                          pair.height ? "a point with a height and no half-breadth"
-                                      : "a point with a half-breadth and no height",
-                          "both numbers");
+                          pair.height ? sayable("a point with a height and no half-breadth")
+                                      : sayable("a point with a half-breadth and no height"),
+                          sayable("both numbers"));
         }
         for (auto pair = fresh.rbegin(); pair != fresh.rend(); ++pair) {
             TablePoint p;

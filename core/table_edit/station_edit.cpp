@@ -6,6 +6,7 @@
 #include "core/table_edit/set_cells.hpp"
 #include "core/table_edit/table_grid.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -158,14 +159,15 @@ insertStation(const Project& project, const LoftedHull& hull, const std::string&
     const std::string to =
         textLike(hull.drawn.sheer.back().x() - hull.xShift, "", project.hull, project.units);
     if (x <= hull.drawn.sheer.front().x() || x >= hull.drawn.sheer.back().x())
-        return unexpected(LengthError{quoted(place) + ", which is not on the boat",
-                                      "a place between " + from + " and " + to});
+        return unexpected(LengthError{inEnglish(sayable("{}, which is not on the boat"), quoted(place)),
+                                      inEnglish(sayable("a place between {} and {}"), from, to)});
     Project next = project;
     auto& stations = next.hull.stations;
     for (const Station& s : stations)
         if (std::abs(s.x - station.x) < leastApart)
-            return unexpected(LengthError{quoted(place) + ", where station " + quoted(s.printedX) + " stands",
-                                          "a place at least 10 mm (3/8 in) from the next station"});
+            return unexpected(LengthError{
+                inEnglish(sayable("{}, where station {} stands"), quoted(place), quoted(s.printedX)),
+                sayable("a place at least 10 mm (3/8 in) from the next station")});
     Station made = NewStation(project, hull, std::move(station)).make();
     const auto at =
         std::find_if(stations.begin(), stations.end(), [&](const Station& s) { return s.x > made.x; });
@@ -179,7 +181,8 @@ Expected<Project, LengthError> removeStation(const Project& project, std::size_t
     Project next = project;
     auto& stations = next.hull.stations;
     if (stations.size() <= 3)
-        return unexpected(LengthError{"a table of three stations", "at least three have to stay"});
+        return unexpected(
+            LengthError{sayable("a table of three stations"), sayable("at least three have to stay")});
     stations.erase(stations.begin() + static_cast<std::ptrdiff_t>(station));
     if (const auto judged = checked(next); !judged)
         return unexpected(firstOf(judged.error()));

@@ -21,7 +21,7 @@ using Result = Expected<ReadLength, LengthError>;
 constexpr std::int64_t maxDigits =
     12; // keeps every product below 2^53, so that one division is the only rounding
 constexpr std::string_view examples =
-    "a length such as \"1-3-4+\", \"15 3/4 in\", \"3' 2 1/2\\\"\" or \"400 mm\"";
+    sayable("a length such as \"1-3-4+\", \"15 3/4 in\", \"3' 2 1/2\\\"\" or \"400 mm\"");
 
 /// num/den of some unit; a whole number is neither fraction nor decimal.
 struct Number {
@@ -94,8 +94,9 @@ std::optional<std::int64_t> toInteger(std::string_view digits) {
     return value;
 }
 
+/// @param what  with a place for the text
 LengthError refuse(std::string_view text, std::string_view what, std::string_view would) {
-    return {quoted(text) + std::string(what), std::string(would)};
+    return {inEnglish(what, quoted(text)), std::string(would)};
 }
 
 /// The parts of "1-3-4+" and what follows the last digit.
@@ -127,25 +128,28 @@ std::optional<Dashed> splitDashes(std::string_view body) {
 }
 
 std::variant<std::int64_t, LengthError> sixteenthsOf(const Dashed& dashed, std::string_view text) {
-    constexpr std::string_view form = "feet-inches-eighths, such as \"1-3-4\", with a + for a sixteenth more";
+    constexpr std::string_view form =
+        sayable("feet-inches-eighths, such as \"1-3-4\", with a + for a sixteenth more");
     if (dashed.parts.size() == 2)
         return refuse(text,
-                      " has two parts, which may be feet and inches or inches and eighths",
-                      "all three parts, feet-inches-eighths, such as \"0-4-3\", or \"4 3/8 in\"");
+                      sayable("{} has two parts, which may be feet and inches or inches and eighths"),
+                      sayable("all three parts, feet-inches-eighths, such as \"0-4-3\", or \"4 3/8 in\""));
     if (dashed.parts.size() > 3)
-        return refuse(text, " has more than three parts", form);
+        return refuse(text, sayable("{} has more than three parts"), form);
     if (!dashed.tail.empty() && dashed.tail != "+" && dashed.tail != "-")
-        return refuse(text, " goes on after the eighths", form);
+        return refuse(text, sayable("{} goes on after the eighths"), form);
     const auto feet = toInteger(dashed.parts[0]);
     const auto inches = toInteger(dashed.parts[1]);
     const auto eighths = toInteger(dashed.parts[2]);
     if (!feet || !inches || !eighths)
-        return refuse(text, " has more digits than a length has", form);
+        return refuse(text, sayable("{} has more digits than a length has"), form);
     if (*inches > 11)
-        return refuse(
-            text, " has more than 11 inches", "inches from 0 to 11 between the feet and the eighths");
+        return refuse(text,
+                      sayable("{} has more than 11 inches"),
+                      sayable("inches from 0 to 11 between the feet and the eighths"));
     if (*eighths > 8)
-        return refuse(text, " has more than 8 eighths", "eighths from 0 to 7 as the last part");
+        return refuse(
+            text, sayable("{} has more than 8 eighths"), sayable("eighths from 0 to 7 as the last part"));
     const std::int64_t mark = dashed.tail == "+" ? 1 : dashed.tail == "-" ? -1 : 0;
     return 192 * *feet + 16 * *inches + 2 * *eighths + mark;
 }
@@ -158,11 +162,12 @@ decimals(std::string_view whole, std::string_view after, bool comma, std::string
     const bool maybeThousands = comma && after.size() == 3 && whole.size() <= 3 && !whole.starts_with('0');
     if (after.empty() || maybeThousands)
         return refuse(text,
-                      comma ? " has a comma that may mean two things" : " ends in a decimal point",
-                      "a decimal point, such as 12.5, and no mark between thousands");
+                      comma ? sayable("{} has a comma that may mean two things")
+                            : sayable("{} ends in a decimal point"),
+                      sayable("a decimal point, such as 12.5, and no mark between thousands"));
     const auto value = toInteger(std::string(whole) + std::string(after));
     if (!value)
-        return refuse(text, " has more digits than a length has", examples);
+        return refuse(text, sayable("{} has more digits than a length has"), examples);
     Number number{*value, 1, false, true};
     for (std::size_t i = 0; i < after.size(); ++i)
         number.den *= 10;
@@ -178,13 +183,17 @@ std::variant<Number, LengthError> readNumber(Cursor& cursor, std::string_view te
             cursor.accept('.');
         const std::string_view after = cursor.digits();
         if (cursor.peek() == '.' || cursor.peek() == ',')
-            return refuse(text, " has more than one decimal mark", "one decimal point, such as 1250.5");
+            return refuse(text,
+                          sayable("{} has more than one decimal mark"),
+                          sayable("one decimal point, such as 1250.5"));
         return decimals(first, after, comma, text);
     }
     const auto whole = toInteger(first);
     if (!whole)
-        return refuse(
-            text, first.empty() ? " is not a length" : " has more digits than a length has", examples);
+        return refuse(text,
+                      first.empty() ? sayable("{} is not a length")
+                                    : sayable("{} has more digits than a length has"),
+                      examples);
 
     std::optional<std::int64_t> numerator;
     if (cursor.peek() == '/') {
@@ -205,13 +214,15 @@ std::variant<Number, LengthError> readNumber(Cursor& cursor, std::string_view te
     const auto denominator = toInteger(cursor.digits());
     if (!numerator || !denominator || *denominator == 0 || *denominator > 1024 || *numerator > 1'000'000 ||
         *whole > 1'000'000)
-        return refuse(text, " has a fraction that can't be read", "a fraction such as 3/8, 5/16 or 1/32");
+        return refuse(text,
+                      sayable("{} has a fraction that can't be read"),
+                      sayable("a fraction such as 3/8, 5/16 or 1/32"));
     if (!mixed)
         return Number{*numerator, *denominator, true, false};
     if (*numerator >= *denominator)
         return refuse(text,
-                      " has a fraction of one or more after the whole number",
-                      "a fraction below one, such as 15 3/4");
+                      sayable("{} has a fraction of one or more after the whole number"),
+                      sayable("a fraction below one, such as 15 3/4"));
     return Number{*whole * *denominator + *numerator, *denominator, true, false};
 }
 
@@ -226,7 +237,7 @@ std::variant<std::optional<Unit>, LengthError> readUnit(Cursor& cursor, std::str
     if (word.empty()) {
         if (cursor.atEnd() || isDigit(cursor.peek()) || cursor.peek() == '-')
             return std::optional<Unit>{};
-        return refuse(text, " holds a sign that has no place in a length", examples);
+        return refuse(text, sayable("{} holds a sign that has no place in a length"), examples);
     }
     cursor.accept('.'); // "in."
     static constexpr std::array<std::pair<std::string_view, Unit>, 9> words{{{"mm", millimetre},
@@ -241,7 +252,8 @@ std::variant<std::optional<Unit>, LengthError> readUnit(Cursor& cursor, std::str
     for (const auto& [name, unit] : words)
         if (word == name)
             return unit;
-    return refuse(text, " has a unit that is not known", "mm, cm, m, in or ft after the number");
+    return refuse(
+        text, sayable("{} has a unit that is not known"), sayable("mm, cm, m, in or ft after the number"));
 }
 
 double finest(const Number& number, const Unit& unit) {
@@ -266,15 +278,17 @@ Result readInchesAfter(const Number& feet, Cursor cursor, std::string_view text)
     const Unit unit = std::get<std::optional<Unit>>(unitRead).value_or(inch);
     cursor.skipSpaces();
     if (!cursor.atEnd() || unit.num != inch.num)
-        return unexpected(refuse(text, " goes on after the inches", examples));
+        return unexpected(refuse(text, sayable("{} goes on after the inches"), examples));
     if (!feet.whole())
-        return unexpected(refuse(
-            text, " has a part of a foot and inches too", "whole feet before inches, such as 3' 2 1/2\""));
+        return unexpected(refuse(text,
+                                 sayable("{} has a part of a foot and inches too"),
+                                 sayable("whole feet before inches, such as 3' 2 1/2\"")));
     if (inches.num >= 12 * inches.den)
-        return unexpected(
-            refuse(text, " has 12 inches or more beside the feet", "inches below 12, such as 4' 2\""));
+        return unexpected(refuse(text,
+                                 sayable("{} has 12 inches or more beside the feet"),
+                                 sayable("inches below 12, such as 4' 2\"")));
     if (feet.num > 1'000'000)
-        return unexpected(refuse(text, " has more digits than a length has", examples));
+        return unexpected(refuse(text, sayable("{} has more digits than a length has"), examples));
     const Number sum{feet.num * 12 * inches.den + inches.num, inches.den, inches.fraction, inches.decimal};
     return ReadLength{inMillimetres(sum, inch), finest(sum, inch)};
 }
@@ -304,11 +318,12 @@ Result readUnsigned(std::string_view body, std::string_view text, Units plain) {
             return readInchesAfter(number, ahead, text);
     }
     if (!cursor.atEnd())
-        return unexpected(refuse(text, " goes on after the length", examples));
+        return unexpected(refuse(text, sayable("{} goes on after the length"), examples));
     if (!unit && number.fraction && plain == Units::Millimetres)
-        return unexpected(refuse(text,
-                                 " is a fraction without a unit, and plain numbers are millimetres here",
-                                 "the unit behind it, such as \"3/8 in\""));
+        return unexpected(
+            refuse(text,
+                   sayable("{} is a fraction without a unit, and plain numbers are millimetres here"),
+                   sayable("the unit behind it, such as \"3/8 in\"")));
     const Unit used = unit.value_or(plain == Units::Inches ? inch : millimetre);
     return ReadLength{inMillimetres(number, used), finest(number, used)};
 }
@@ -344,13 +359,13 @@ std::int64_t toSixteenths(double millimetres) noexcept {
 Expected<ReadLength, LengthError> parseLength(std::string_view text, Units plain) {
     constexpr std::size_t longest = 80;
     if (text.size() > longest)
-        return unexpected(refuse(text, " is too long for a length", examples));
+        return unexpected(refuse(text, sayable("{} is too long for a length"), examples));
     const std::string tidy = plainSigns(text);
     if (tidy.empty())
-        return unexpected(LengthError{"nothing", std::string(examples)});
+        return unexpected(LengthError{sayable("nothing"), std::string(examples)});
     if (tidy == "-")
-        return unexpected(LengthError{"a dash, which in a table means that there is no value",
-                                      "leaving this point out of the station"});
+        return unexpected(LengthError{sayable("a dash, which in a table means that there is no value"),
+                                      sayable("leaving this point out of the station")});
     std::string_view body = tidy;
     const bool negative = body.starts_with('-');
     if (negative || body.starts_with('+')) {

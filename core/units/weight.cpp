@@ -1,6 +1,7 @@
 #include "core/units/weight.hpp"
 
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <charconv>
 #include <cmath>
@@ -55,8 +56,8 @@ std::optional<double> kilogramsIn(const std::string& unit, Units plain) {
 } // namespace
 
 Expected<double, LengthError> parseWeight(std::string_view text, Units plain) {
-    const LengthError wrong{"the text " + quoted(text),
-                            "a weight such as \"170 lb\", \"77 kg\" or \"12 oz\""};
+    const LengthError wrong{inEnglish(sayable("the text {}"), quoted(text)),
+                            sayable("a weight such as \"170 lb\", \"77 kg\" or \"12 oz\"")};
     const std::string signs = plainSigns(text);
     std::string_view rest = signs;
     const auto first = nextFigure(rest);
@@ -85,8 +86,9 @@ Expected<double, LengthError> parseClothWeight(std::string_view text) {
         if (figure->unit == "g")
             return figure->value;
     }
-    return unexpected(LengthError{"the text " + quoted(text),
-                                  "\"6 oz\" (to the square yard) or \"200 g\" (to the square metre)"});
+    return unexpected(
+        LengthError{inEnglish(sayable("the text {}"), quoted(text)),
+                    sayable("\"6 oz\" (to the square yard) or \"200 g\" (to the square metre)")});
 }
 
 } // namespace sheerlay::core

@@ -56,9 +56,11 @@ bool isMeasure(std::string_view text) noexcept {
            });
 }
 
-/// A name or a number, a measure, or what stands in the catalog itself: no words of a sentence.
+/// A name or a number, a measure, what was typed, or what stands in the catalog itself: no words of a
+/// sentence.
 bool isPlain(const std::string& part) {
-    return isMeasure(part) || catalogOf(languageSpoken()).contains(part) ||
+    const bool typed = part.size() > 1 && part.front() == '"' && part.back() == '"';
+    return typed || isMeasure(part) || catalogOf(languageSpoken()).contains(part) ||
            std::ranges::none_of(part, [](char c) { return c >= 'a' && c <= 'z'; });
 }
 

@@ -34,7 +34,11 @@ std::size_t placeLength(std::string_view text) noexcept {
 } // namespace
 
 std::string detail::sayFilled(std::string_view english, std::span<const std::string> filled) {
-    std::string_view text = inLanguage(english, languageSpoken());
+    return fillIn(inLanguage(english, languageSpoken()), filled);
+}
+
+std::string detail::fillIn(std::string_view text, std::span<const std::string> filled) {
+    const std::string_view whole = text;
     std::string said;
     std::size_t next = 0;
     while (!text.empty()) {
@@ -46,7 +50,7 @@ std::string detail::sayFilled(std::string_view english, std::span<const std::str
         }
         const std::size_t which = place == 2 ? next++ : static_cast<std::size_t>(text[1] - '0');
         if (which >= filled.size())
-            throw std::invalid_argument("too little to fill in \"" + std::string(english) + "\"");
+            throw std::invalid_argument("too little to fill in \"" + std::string(whole) + "\"");
         said += filled[which];
         text.remove_prefix(place);
     }

@@ -11,6 +11,7 @@ namespace sheerlay::core {
 namespace detail {
 
 [[nodiscard]] std::string sayFilled(std::string_view english, std::span<const std::string> filled);
+[[nodiscard]] std::string fillIn(std::string_view text, std::span<const std::string> filled);
 
 [[nodiscard]] inline std::string filledIn(std::string_view text) {
     return std::string(text);
@@ -35,6 +36,14 @@ template <typename... Filled>
 /// Marks a text that is said later, by say() with what this returns.
 [[nodiscard]] constexpr const char* sayable(const char* english) noexcept {
     return english;
+}
+
+/// `english`, marked by sayable(), with its places filled in, in English whatever language is in force: for
+/// what is said where nobody knows who will read it, and heard() again there.
+template <typename... Filled>
+[[nodiscard]] std::string inEnglish(std::string_view english, const Filled&... filled) {
+    const std::array<std::string, sizeof...(Filled)> texts{detail::filledIn(filled)...};
+    return detail::fillIn(english, texts);
 }
 
 /// A number's digits with the decimal mark of the language in force. For people only, never for a file that

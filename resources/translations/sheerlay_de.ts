@@ -1747,7 +1747,7 @@ vor der letzten Änderung:
     </message>
     <message>
         <source>Rows to clamp</source>
-        <translation>Reihen mit Zwingen</translation>
+        <translation>mit Zwingen</translation>
     </message>
     <message>
         <source>Pieces above</source>
@@ -1755,7 +1755,7 @@ vor der letzten Änderung:
     </message>
     <message>
         <source>Rows to taper</source>
-        <translation>Reihen zu verjüngen</translation>
+        <translation>verjüngt</translation>
     </message>
     <message>
         <source>Strip to cut</source>
@@ -2445,7 +2445,7 @@ length = &quot;12 ft&quot;</translation>
 [afloat]
 
 The README names their keys; the examples use them.</source>
-        <translation>Noch ist nichts verlangt. Unter „Was das Boot bekommt“ oder in der Projektdatei eintragen, was es haben soll; dann nennt diese Werkbank Längen, Winkel, Gewebe und Harz und zeigt, wie das Boot schwimmt:
+        <translation>Noch ist nichts verlangt. Unter „Ausstattung“ oder in der Projektdatei eintragen, was es haben soll; dann nennt diese Werkbank Längen, Winkel, Gewebe und Harz und zeigt, wie das Boot schwimmt:
 
 [fitout]
 [covering]
@@ -2709,7 +2709,7 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     </message>
     <message>
         <source>What she gets</source>
-        <translation>Was das Boot bekommt</translation>
+        <translation>Ausstattung</translation>
     </message>
     <message>
         <source>%1 pages: parts to fit, cloth and resin, afloat. A pattern is shown whole here and printed in tiles at full size.</source>
@@ -3713,7 +3713,7 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     </message>
     <message>
         <source>Nothing is asked of her afloat. Add a paddler under “What she gets”.</source>
-        <translation>Fürs Wasser ist noch nichts verlangt. Unter „Was das Boot bekommt“ einen Paddler hinzufügen.</translation>
+        <translation>Fürs Wasser ist noch nichts verlangt. Unter „Ausstattung“ einen Paddler hinzufügen.</translation>
     </message>
     <message>
         <source>She could not be floated: %1.</source>

@@ -2,6 +2,7 @@
 #include "ui/choices/choice_form.hpp"
 #include "ui/choices/form_builder.hpp"
 #include "ui/scene/wording.hpp"
+#include "ui/scene/words.hpp"
 
 namespace sheerlay::ui {
 namespace {
@@ -35,8 +36,7 @@ FormBuilder<MouldChoices>& addStations(FormBuilder<MouldChoices>& form, core::Un
                 const auto read = core::parseLength(place.trimmed().toStdString(), units);
                 if (!read)
                     return Wording::tr("%1; %2 would do.")
-                        .arg(QString::fromStdString(read.error().found),
-                             QString::fromStdString(read.error().would));
+                        .arg(heardText(read.error().found), heardText(read.error().would));
                 places.push_back(read->millimetres);
             }
             moulds.stations = places;

@@ -51,8 +51,8 @@ QString cellWords(const core::Project& project,
         sentences << Wording::tr("%1: %2 can't stand here. Found: %3; what would do: %4.")
                          .arg(name,
                               QLatin1Char('"') + toQString(said.refused->entry.text) + QLatin1Char('"'),
-                              toQString(said.refused->found),
-                              toQString(said.refused->would));
+                              heardText(said.refused->found),
+                              heardText(said.refused->would));
         sentences << (text.empty() ? Wording::tr("Until then nothing is given.")
                                    : Wording::tr("Until then %1 stands.").arg(toQString(text)));
         return sentences.join(QLatin1Char(' '));

@@ -2,6 +2,7 @@
 
 #include "ui/paper/sheet_painter.hpp"
 #include "ui/scene/palette.hpp"
+#include "ui/scene/words.hpp"
 
 #include <QMouseEvent>
 #include <QPainter>
@@ -77,6 +78,7 @@ void LinesBoard::zoomBy(double by, const QPointF& about) {
 }
 
 void LinesBoard::lay() {
+    const core::Speaking speaking(windowLanguage());
     if (m_lines && width() > 0 && height() > 0)
         m_picture = core::linesPicture(
             *m_lines, m_part, m_units, Eigen::Vector2d(width(), height()) / pixelsPerMm, m_zoom);

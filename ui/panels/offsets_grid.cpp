@@ -142,7 +142,7 @@ void OffsetsGrid::paste() {
     const auto rows = core::pastedRows(QApplication::clipboard()->text().toStdString());
     if (!rows) {
         Q_EMIT said(tr("Nothing was pasted. Found: %1; what would do: %2.")
-                        .arg(toQString(rows.error().found), toQString(rows.error().would)));
+                        .arg(heardText(rows.error().found), heardText(rows.error().would)));
         return;
     }
     const core::LaidRows laid = core::layRows(*rows,

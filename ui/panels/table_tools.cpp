@@ -23,7 +23,7 @@ namespace {
 constexpr int fieldWidth = 92; // px
 
 QString refusalText(const core::LengthError& why) {
-    return TableTools::tr("Found: %1; what would do: %2.").arg(toQString(why.found), toQString(why.would));
+    return TableTools::tr("Found: %1; what would do: %2.").arg(heardText(why.found), heardText(why.would));
 }
 
 QString stationName(const core::Project& project, std::size_t station) {
@@ -263,7 +263,7 @@ void TableTools::tryScale() {
     if (!m_scaleForm->isVisibleTo(this) || m_project.hull.stations.empty())
         return;
     const QString now =
-        tr("She is %1.").arg(toQString(core::measuresText(core::measuresOf(m_project.hull), m_units)));
+        tr("She is %1.").arg(heardText(core::measuresText(core::measuresOf(m_project.hull), m_units)));
     if (m_wanted == core::TableScale{}) {
         m_preview->setText(now + QLatin1Char(' ') + tr("Change a measure to see what she would become."));
         return;
@@ -278,7 +278,7 @@ void TableTools::tryScale() {
     m_preview->setText(
         now + QLatin1Char(' ') +
         tr("She would be %1. Numbers are rounded as the table is; fittings and loads stay where they are.")
-            .arg(toQString(core::measuresText(core::measuresOf(scaled->hull), m_units))));
+            .arg(heardText(core::measuresText(core::measuresOf(scaled->hull), m_units))));
 }
 
 void TableTools::scale() {

@@ -20,8 +20,9 @@ Expected<double, core::LengthError> parseNumber(const QString& text, bool whole)
     if (number && std::isfinite(value) &&
         (!whole || (value >= 0.0 && value <= mostCount && value == std::floor(value))))
         return value;
-    return unexpected(
-        core::LengthError{"“" + text.toStdString() + "”", whole ? "a whole number" : "a number such as 0.5"});
+    return unexpected(core::LengthError{
+        "“" + text.toStdString() + "”",
+        (whole ? TypedField::tr("a whole number") : TypedField::tr("a number such as 0.5")).toStdString()});
 }
 
 QString shortest(double value) {
@@ -95,7 +96,7 @@ void TypedField::typed() {
     else
         Q_EMIT refused(
             tr("%1: %2; %3 would do.")
-                .arg(accessibleName(), toQString(value.error().found), toQString(value.error().would)));
+                .arg(accessibleName(), heardText(value.error().found), heardText(value.error().would)));
 }
 
 } // namespace sheerlay::ui

@@ -141,14 +141,17 @@ QString levelCountText(core::Level level, std::ptrdiff_t count) {
     return many.arg(count);
 }
 
-QString heardText(std::string_view english) {
+core::Language windowLanguage() {
     const std::string window = Wording::tr("en", "the code of this language").toStdString();
     for (const core::LanguageName& name : core::allLanguages())
-        if (name.code == window) {
-            const core::Speaking speaking(name.language);
-            return toQString(core::heard(std::string(english)));
-        }
-    return toQString(english);
+        if (name.code == window)
+            return name.language;
+    return core::Language::English;
+}
+
+QString heardText(std::string_view english) {
+    const core::Speaking speaking(windowLanguage());
+    return toQString(core::heard(std::string(english)));
 }
 
 } // namespace sheerlay::ui

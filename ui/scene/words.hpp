@@ -2,6 +2,7 @@
 
 #include "core/planking/plan.hpp"
 #include "core/project/project.hpp"
+#include "core/words/language.hpp"
 
 #include <QString>
 
@@ -58,6 +59,9 @@ struct Fineness {
 /// "caution", "note", "stop"; a count of them: "2 cautions".
 [[nodiscard]] QString levelText(core::Level level);
 [[nodiscard]] QString levelCountText(core::Level level, std::ptrdiff_t count);
+
+/// The window's language, where the paper knows it; else English. What core draws for a bench is said in it.
+[[nodiscard]] core::Language windowLanguage();
 
 /// What core said in English (findings, advice, classes) in the window's language, as far as the words for
 /// paper know it.

@@ -171,7 +171,7 @@ bool GirthPanel::keep() {
         const auto read = core::readGirth(place.station, typed.toStdString(), m_units, m_boat->project.units);
         if (!read) {
             say(Wording::tr("Station %1: %2; %3 would do.")
-                    .arg(place.name, toQString(read.error().found), toQString(read.error().would)));
+                    .arg(place.name, heardText(read.error().found), heardText(read.error().would)));
             return false;
         }
     }

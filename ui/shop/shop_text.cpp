@@ -89,6 +89,7 @@ double shopDrawingWidth(double roomWidth, double roomHeight) {
 }
 
 core::Sheet shopDrawing(const Boat& boat, const core::Strip& strip, double width, double height, bool night) {
+    const core::Speaking speaking(windowLanguage());
     core::Sheet sheet;
     sheet.width = width;
     sheet.height = height;

@@ -223,8 +223,8 @@ std::optional<core::RowReading> JournalBench::typed() {
         if (!read) {
             m_said->setText(Wording::tr("%1: %2; %3 would do.")
                                 .arg(m_fields[i]->accessibleName(),
-                                     toQString(read.error().found),
-                                     toQString(read.error().would)));
+                                     heardText(read.error().found),
+                                     heardText(read.error().would)));
             m_fields[i]->setFocus();
             return std::nullopt;
         }
@@ -248,7 +248,7 @@ void JournalBench::workOut() {
     project.journal.readings.push_back(*round);
     if (const auto judged = core::checked(project); !judged) {
         const core::FileMessage& first = judged.error().front();
-        m_said->setText(Wording::tr("%1; %2 would do.").arg(toQString(first.found), toQString(first.would)));
+        m_said->setText(Wording::tr("%1; %2 would do.").arg(heardText(first.found), heardText(first.would)));
         return;
     }
     m_said->setText(Wording::tr("Planning the rows to come…"));

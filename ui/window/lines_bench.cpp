@@ -242,7 +242,7 @@ void LinesBench::askFairing(double fairing) {
     next.hull.fairing = fairing;
     if (const auto judged = core::checked(next); !judged) {
         const core::FileMessage& first = judged.error().front();
-        say(tr("%1: %2 would do.").arg(toQString(first.found), toQString(first.would)));
+        say(tr("%1: %2 would do.").arg(heardText(first.found), heardText(first.would)));
         m_loft->setFairing(m_grid->offsets()->project().hull.fairing);
         return;
     }

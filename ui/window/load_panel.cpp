@@ -2,6 +2,7 @@
 
 #include "core/hull/outside_surface.hpp"
 #include "ui/paper/sheet_painter.hpp"
+#include "ui/scene/words.hpp"
 
 #include <QMouseEvent>
 #include <QPainter>
@@ -122,6 +123,7 @@ double LoadPanel::pixelsPerMm() const {
 }
 
 void LoadPanel::layOut() {
+    const core::Speaking speaking(windowLanguage());
     if (m_report)
         m_board =
             core::loadBoard(*m_report, m_units, paperWidth, std::max(leastPaper, height() / pixelsPerMm()));

@@ -119,7 +119,7 @@ QString MainWindow::tryEdit(const QString& name, const core::Project& next) {
     }
     QStringList lines;
     for (const core::FileMessage& message : judged.error())
-        lines << Wording::tr("%1: %2 would do.").arg(toQString(message.found), toQString(message.would));
+        lines << Wording::tr("%1: %2 would do.").arg(heardText(message.found), heardText(message.would));
     return lines.join(QLatin1Char('\n'));
 }
 

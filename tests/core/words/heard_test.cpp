@@ -1,3 +1,5 @@
+#include "core/units/length.hpp"
+#include "core/units/weight.hpp"
 #include "core/words/catalog.hpp"
 #include "core/words/heard.hpp"
 #include "core/words/language.hpp"
@@ -49,4 +51,24 @@ TEST_CASE("every sentence of the catalog is heard again, whatever fills it") {
         const Speaking german(Language::German);
         CHECK(heard(said) == detail::sayFilled(english, filled));
     }
+}
+
+TEST_CASE("why a length or weight is refused is heard in German, with what was typed as it was typed") {
+    const Speaking german(Language::German);
+    CHECK(heard("\"one foot\" is not a length") == "\"one foot\" ist keine Länge");
+    CHECK(heard("the text \"12.5 stone\"") == "der Text \"12.5 stone\"");
+    for (const char* typed : {"one foot", "",         "-",       "1-3",     "1-2-3-4", "1-2-3x",   "1-12-0",
+                              "1-2-9",    "1,250",    "12.",     "1.2.3",   "3/0",     "3 5/4 in", "12 yards",
+                              "12 in x",  "1.5' 2\"", "1' 12\"", "12 in 3", "3/8",     "12 $"}) {
+        const auto read = parseLength(typed, Units::Millimetres);
+        INFO(typed);
+        REQUIRE_FALSE(read.has_value());
+        CHECK(heard(read.error().found) != read.error().found);
+        CHECK(heard(read.error().would) != read.error().would);
+    }
+    const auto weight = parseWeight("heavy", Units::Inches);
+    REQUIRE_FALSE(weight.has_value());
+    CHECK(heard(weight.error().found) == "der Text \"heavy\"");
+    CHECK(heard(weight.error().would) != weight.error().would);
+    CHECK(heard("the number 0, out of range") == "die Zahl 0, außerhalb der Grenzen");
 }

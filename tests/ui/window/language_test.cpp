@@ -1,9 +1,12 @@
+#include "core/table_edit/scale_table.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
 #include "ui/panels/landmarks.hpp"
 #include "ui/panels/offsets_grid.hpp"
 #include "ui/panels/offsets_model.hpp"
+#include "ui/panels/planking_controls.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/shop/shop_text.hpp"
 #include "ui/window/language.hpp"
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/project_desk.hpp"
@@ -19,6 +22,9 @@
 #include <QXmlStreamReader>
 
 #include <algorithm>
+#include <string>
+#include <variant>
+#include <vector>
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
@@ -49,6 +55,16 @@ struct English {
         speak();
     }
 };
+
+/// What stands in words on a sheet.
+std::vector<std::string> texts(const core::Sheet& sheet) {
+    std::vector<std::string> found;
+    for (const core::Item& item : sheet.items)
+        if (const auto* text = std::get_if<core::Text>(&item))
+            for (const core::TextRun& run : text->runs)
+                found.push_back(run.text);
+    return found;
+}
 
 } // namespace
 
@@ -142,6 +158,47 @@ TEST_CASE_METHOD(App, "edits have their names in the window's language") {
         REQUIRE(++sheer < table.rowCount());
     REQUIRE(table.setData(table.index(sheer, 6), QStringLiteral("1-0-4+")));
     CHECK(undo.undoText().toStdString() == "Spant 6-0-0, Höhe des Sprungs");
+}
+
+TEST_CASE_METHOD(App, "what is refused is told in the window's language") {
+    const English back;
+    chooseLanguage(QStringLiteral("de"));
+    REQUIRE(speak().toStdString() == "de");
+    Workshop shop;
+    shop.window.showBench(MainWindow::Bench::Lines);
+    LinesBench& bench = *shop.window.lines();
+    OffsetsModel& table = *bench.grid()->offsets();
+    REQUIRE(table.setData(table.index(1, 6), QStringLiteral("one foot")));
+    bench.grid()->setCurrentIndex(table.index(1, 6));
+    const auto labels = bench.findChildren<QLabel*>();
+    CHECK(std::ranges::any_of(labels, [](const QLabel* label) {
+        return label->text().contains(
+            QStringLiteral("\"one foot\" ist keine Länge; möglich wäre: eine Länge wie"));
+    }));
+    // a decision that the file's own rules refuse
+    core::Planking planking = shop.window.desk()->project().planking;
+    planking.narrowest = 900.0;
+    Q_EMIT shop.bench().controls()->changed(planking);
+    const QString problem = shop.bench().controls()->said();
+    INFO(problem.toStdString());
+    CHECK(problem.contains(QStringLiteral("möglich wäre")));
+    CHECK_FALSE(problem.contains(QRegularExpression(QStringLiteral("\\b(the|between|length|number)\\b"))));
+}
+
+TEST_CASE_METHOD(App,
+                 "what core draws for a bench is said in the window's language, whatever the paper's is") {
+    const English back;
+    chooseLanguage(QStringLiteral("de"));
+    REQUIRE(speak().toStdString() == "de");
+    const Workshop shop;
+    REQUIRE(shop.window.boat()->project.language == core::Language::English);
+    const Boat& boat = *shop.window.boat();
+    const auto drawn = texts(shopDrawing(boat, boat.plan.strips.front(), 400.0, 100.0, false));
+    CHECK(std::ranges::count(drawn, "Bug") == 1);
+    CHECK(std::ranges::count(drawn, "bow") == 0);
+    CHECK(core::languageSpoken() == core::Language::English); // and nothing else is
+    CHECK(heardText(core::measuresText(core::measuresOf(boat.project.hull), core::Units::Millimetres))
+              .contains(QStringLiteral("mm breit")));
 }
 
 TEST_CASE_METHOD(App, "the language is chosen in the Edit menu, once") {
