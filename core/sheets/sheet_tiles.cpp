@@ -36,6 +36,9 @@ public:
                                                                      width - pageMargin,
                                                                      height - pageMargin - footBand},
           m_content(contentOf(large)) {
+        for (const Item& item : large.items)
+            if (const auto* text = std::get_if<Text>(&item))
+                m_words.push_back(inkBox(*text));
         m_grid.columns = count(m_content.right - m_content.left, m_window.right - m_window.left);
         m_grid.rows = count(m_content.bottom - m_content.top, m_window.bottom - m_window.top);
     }
@@ -84,24 +87,45 @@ private:
             sheet.items.emplace_back(makeBox(band, LineKind::None, colours::white));
     }
 
-    void joint(Sheet& sheet, const Joint& meets) const {
-        const auto [upright, at, number] = meets;
-        const double low = upright ? m_window.top + 25 : m_window.left + 25;
-        const double high = upright ? m_window.bottom - 25 : m_window.right - 25;
-        const auto place = [&](double along) { return upright ? Vector2d(at, along) : Vector2d(along, at); };
-        for (const double along : {low, high}) {
-            for (Item& line : jointCross(place(along)))
+    /// Crosses and letter keep clear of the large sheet's words; both pages of a joint see the same of them.
+    void joint(SheetTile& tile, const Joint& meets) const {
+        const double begin = meets.upright ? m_window.top : m_window.left,
+                     end = meets.upright ? m_window.bottom : m_window.right;
+        constexpr double inset = 25.0, half = 4.0; // mm
+        Sheet& sheet = tile.sheet;
+        for (const double wanted : {begin + inset, end - inset})
+            for (Item& line : jointCross(clearPlace(tile, meets, wanted, crossArm)))
                 sheet.items.push_back(std::move(line));
-        }
-        const Vector2d middle = place(0.5 * (low + high));
-        constexpr double half = 4.0; // mm
+        const Vector2d middle = clearPlace(tile, meets, 0.5 * (begin + end), half);
         sheet.items.emplace_back(
             makeBox({middle.x() - half, middle.y() - half, middle.x() + half, middle.y() + half},
                     LineKind::Thin,
                     colours::white));
+        const std::string letters = jointLetters(meets.number);
         sheet.items.emplace_back(makeText(middle + Vector2d(0, 1.8),
-                                          jointLetters(number),
+                                          letters,
                                           {.size = 5.0, .weight = Weight::Bold, .anchor = Anchor::Middle}));
+    }
+
+    /// The place in the shared band nearest to `wanted` where no words are within `reach`; `wanted` where
+    /// there is none near.
+    [[nodiscard]] Vector2d
+    clearPlace(const SheetTile& tile, const Joint& meets, double wanted, double reach) const {
+        constexpr double step = 2.0, most = 18.0, white = 0.5; // mm
+        const auto placeAt = [&](double along) {
+            return meets.upright ? Vector2d(meets.at, along) : Vector2d(along, meets.at);
+        };
+        const auto isClear = [&](const Vector2d& p) {
+            const Vector2d there = p - tile.origin;
+            const double r = reach + white;
+            const Box box{there.x() - r, there.y() - r, there.x() + r, there.y() + r};
+            return std::ranges::none_of(m_words, [&](const Box& words) { return words.overlaps(box); });
+        };
+        for (double off = 0.0; off <= most; off += step)
+            for (const double along : {wanted + off, wanted - off})
+                if (isClear(placeAt(along)))
+                    return placeAt(along);
+        return placeAt(wanted);
     }
 
     void finish(SheetTile& tile, const std::vector<SheetTile>& all, std::size_t number) const {
@@ -109,7 +133,7 @@ private:
         cover(sheet);
         sheet.items.emplace_back(makeBox(m_window, LineKind::Thin));
         for (const Joint& meets : m_grid.jointsOf(tile.row, tile.column, m_window))
-            joint(sheet, meets);
+            joint(tile, meets);
         words(sheet, number, all.size());
         map(tile, all);
     }
@@ -139,6 +163,7 @@ private:
     const Sheet& m_large;
     double m_width, m_height;
     Box m_window, m_content;
+    std::vector<Box> m_words; ///< mm on the large sheet
     TileGrid m_grid;
 };
 

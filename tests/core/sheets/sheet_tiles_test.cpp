@@ -5,6 +5,7 @@
 #include "tests/support/sheet_reading.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 
@@ -113,4 +114,28 @@ TEST_CASE("the wall map goes on common paper") {
         CHECK(test::timesIn(words, strip.id) >= 1);
     }
     CHECK(test::timesIn(words, "Lay crosses over crosses") == tiles.size());
+    std::vector<Box> names; // on the map
+    for (const Item& item : map.items)
+        if (const auto* text = std::get_if<Text>(&item))
+            names.push_back(inkBox(*text));
+    std::map<std::string, int> crosses; // by place on the map: each is on two pages
+    int covered = 0;
+    for (const SheetTile& tile : tiles)
+        for (const Item& item : tile.sheet.items) {
+            const auto* path = std::get_if<Path>(&item);
+            if (path == nullptr || path->points.size() != 2 || path->points[0].y() != path->points[1].y() ||
+                std::abs((path->points[1] - path->points[0]).norm() - 2 * crossArm) > 1e-9)
+                continue;
+            const Eigen::Vector2d middle = 0.5 * (path->points[0] + path->points[1]) - tile.origin;
+            ++crosses[std::to_string(std::lround(10 * middle.x())) + " " +
+                      std::to_string(std::lround(10 * middle.y()))];
+            const Box box{
+                middle.x() - crossArm, middle.y() - crossArm, middle.x() + crossArm, middle.y() + crossArm};
+            covered +=
+                std::ranges::any_of(names, [&](const Box& name) { return name.overlaps(box); }) ? 1 : 0;
+        }
+    CHECK(crosses.size() > 3);
+    for (const auto& [place, pages] : crosses)
+        CHECK(pages == 2);
+    CHECK(covered == 0);
 }
