@@ -81,8 +81,13 @@ void readSheets(TableView& view, MouldChoices& moulds, Reading& reading) {
 
 MouldChoices usualMoulds(Units units) {
     MouldChoices moulds;
-    if (units == Units::Inches)
+    if (units == Units::Inches) {
         moulds.kerf = 9.525; // 3/8 in
+    } else {
+        moulds.thickness = 18.0;
+        moulds.strongback = {200.0, 150.0, 100.0};
+        moulds.sheets = {{2440.0, 1220.0, {}}};
+    }
     return moulds;
 }
 

@@ -1600,8 +1600,8 @@
         <translation>nur zu den Enden hin</translation>
     </message>
     <message>
-        <source>anywhere along the strip</source>
-        <translation>überall entlang der Leiste</translation>
+        <source>anywhere along it</source>
+        <translation>überall</translation>
     </message>
     <message>
         <source>from wood and strip</source>

@@ -193,7 +193,7 @@ void PlankingControls::makeStart() {
 void PlankingControls::makeLimits() {
     m_taper->addItems({Wording::tr("none, all at full width"),
                        Wording::tr("toward the ends only"),
-                       Wording::tr("anywhere along the strip")});
+                       Wording::tr("anywhere along it")});
     m_radius->setPlaceholderText(Wording::tr("from wood and strip"));
     m_narrowest->setPlaceholderText(Wording::tr("from the strip"));
     addHead(Wording::tr("Tapers and their limits"));

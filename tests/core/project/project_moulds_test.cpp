@@ -66,6 +66,8 @@ TEST_CASE("sheets that moulds are sawn from are read, the longer side as length,
     const auto millimetres = parseProject(metric, "boat.sheerlay");
     REQUIRE(millimetres);
     CHECK(millimetres->project.moulds.kerf == 10.0);
+    CHECK(millimetres->project.moulds.strongback == Strongback{200, 150, 100});
+    CHECK(millimetres->project.moulds.sheets == std::vector<SheetSize>{{2440, 1220, {}}});
     const auto inches = parseProject(withMoulds(""), "boat.sheerlay");
     REQUIRE(inches);
     for (const Project& usual : {millimetres->project, inches->project}) // nothing is said of it then
