@@ -38,13 +38,13 @@ void addLight(const Handle(V3d_Viewer) & viewer, const Handle(V3d_Light) & light
 
 BoatStage::BoatStage(const Handle(Graphic3d_GraphicDriver) & driver) {
     m_viewer = new V3d_Viewer(driver);
-    addLight(m_viewer, new V3d_AmbientLight(Quantity_NOC_WHITE), 0.9);
+    addLight(m_viewer, new V3d_AmbientLight(Quantity_NOC_WHITE), 1.0);
     // one lamp over the builder's left shoulder: it goes with the eye, so no side of the boat is ever in the
     // dark
     Handle(V3d_DirectionalLight) lamp =
         new V3d_DirectionalLight(gp_Dir(0.35, -0.55, -0.75), Quantity_NOC_WHITE);
     lamp->SetHeadlight(true);
-    addLight(m_viewer, lamp, 0.95);
+    addLight(m_viewer, lamp, 1.0);
 
     m_context = new AIS_InteractiveContext(m_viewer);
     m_context->SetPixelTolerance(2);

@@ -42,6 +42,9 @@ Handle(Graphic3d_GraphicDriver) GlBridge::makeDriver(void* xDisplay) {
     driver->ChangeOptions().buffersNoSwap = true;
     driver->ChangeOptions().buffersOpaqueAlpha = true;
     driver->ChangeOptions().useSystemBuffer = false;
+    // light is reckoned in the screen's own values: Qt's framebuffer, drawn to straight while the boat moves,
+    // takes no others, and the boat must not change her colours when she stops
+    driver->ChangeOptions().sRGBDisable = true;
     return Handle(Graphic3d_GraphicDriver)(driver);
 }
 

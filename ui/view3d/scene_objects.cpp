@@ -48,8 +48,8 @@ Handle(Graphic3d_ArrayOfPolylines) polylines(const std::vector<std::vector<Eigen
 /// Dull and light, as paper models are: shape by shading, no gloss that could be read as a colour.
 Graphic3d_MaterialAspect matt() {
     Graphic3d_MaterialAspect material(Graphic3d_NOM_UserDefined);
-    material.SetAmbientColor(Quantity_Color(0.55, 0.55, 0.55, Quantity_TOC_RGB));
-    material.SetDiffuseColor(Quantity_Color(0.72, 0.72, 0.72, Quantity_TOC_RGB));
+    material.SetAmbientColor(Quantity_Color(0.73, 0.73, 0.73, Quantity_TOC_sRGB));
+    material.SetDiffuseColor(Quantity_Color(0.35, 0.35, 0.35, Quantity_TOC_sRGB));
     material.SetSpecularColor(Quantity_Color(0.0, 0.0, 0.0, Quantity_TOC_RGB));
     material.SetEmissiveColor(Quantity_Color(0.0, 0.0, 0.0, Quantity_TOC_RGB));
     material.SetMaterialType(Graphic3d_MATERIAL_ASPECT);

@@ -63,6 +63,15 @@ double difference(const QColor& a, const QColor& b) {
         {std::abs(a.redF() - b.redF()), std::abs(a.greenF() - b.greenF()), std::abs(a.blueF() - b.blueF())});
 }
 
+/// Over all pixels, 0 to 1.
+double meanDifference(const QImage& a, const QImage& b) {
+    double sum = 0.0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x)
+            sum += difference(a.pixelColor(x, y), b.pixelColor(x, y));
+    return sum / (static_cast<double>(a.width()) * a.height());
+}
+
 } // namespace
 
 TEST_CASE_METHOD(App, "marking the picture as the old one moves nothing and draws no strip anew") {
@@ -97,6 +106,7 @@ TEST_CASE_METHOD(App,
     QTest::qWait(400);
     const QImage rough = picture();
     CHECK(rough != smooth);
+    CHECK(meanDifference(rough, smooth) < 0.01); // edges alone: she keeps her colours when she moves
     shown.gl().drawFinelyNow();
     CHECK(picture() == smooth);
     shown.view->setColours(StripColours::Twist);
