@@ -119,7 +119,21 @@ private:
                     texts.push_back(*name);
         for (const Text& text : texts)
             page.sheet.items.emplace_back(text);
+        if (neighboursShowAll(page))
+            return std::nullopt;
         return page;
+    }
+
+    /// Whether a page holds nothing beyond the bands it shares with the pages before and above it.
+    [[nodiscard]] bool neighboursShowAll(const PatternPage& page) const {
+        Box own = m_window;
+        own.left += page.column > 0 ? pageOverlap : 0.0;
+        own.top += page.row > 0 ? pageOverlap : 0.0;
+        return std::ranges::none_of(page.sheet.items, [&](const Item& item) {
+            if (const auto* text = std::get_if<Text>(&item))
+                return inkBox(*text).overlaps(own);
+            return enters(std::get<Path>(item), own);
+        });
     }
 
     [[nodiscard]] Vector2d originOf(int row, int column) const {
@@ -281,7 +295,8 @@ private:
         Sheet& sheet = page.sheet;
         sheet.items.emplace_back(makeBox(m_window, LineKind::Thin));
         for (const Joint& joint : jointsOf(page))
-            mark(sheet, joint, crosses.at(joint.number));
+            if (hasNeighbour(page, all, joint))
+                mark(sheet, joint, crosses.at(joint.number));
         bars(sheet);
         words(sheet, index + 1, all.size());
         map(page, all);

@@ -23,8 +23,8 @@ struct PatternPage {
 /// Cuts a pattern into pages of this size: neighbours share a band of pageOverlap with two crosses in it, and
 /// the same letter stands on both sides of a joint. Every page carries a bar of 100 mm and one of 4 in along
 /// both edges, the pattern's name, where the page belongs, and the cautions of the saw. Pages that no line
-/// crosses are left out. Words that a joint would cut are moved onto the page their place is on; the name of
-/// a line stands on every page that shows much of it.
+/// crosses, or only in a band that a neighbour shows, are left out. Words that a joint would cut are moved
+/// onto the page their place is on; the name of a line stands on every page that shows much of it.
 [[nodiscard]] std::vector<PatternPage>
 pagesOf(const Pattern& pattern, const Page& page, const std::string& boat);
 

@@ -133,7 +133,8 @@ private:
         cover(sheet);
         sheet.items.emplace_back(makeBox(m_window, LineKind::Thin));
         for (const Joint& meets : m_grid.jointsOf(tile.row, tile.column, m_window))
-            joint(tile, meets);
+            if (hasNeighbour(tile, all, meets))
+                joint(tile, meets);
         words(sheet, number, all.size());
         map(tile, all);
     }

@@ -4,6 +4,7 @@
 #include "core/project/project.hpp"
 #include "core/sheets/compose.hpp"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -33,6 +34,17 @@ struct TileGrid {
 
 /// The two lines of a cross to lay over its neighbour's.
 [[nodiscard]] std::vector<Item> jointCross(const Eigen::Vector2d& at);
+
+/// Whether a joint's other page is there: blank ones are left out.
+template <class Tile> bool hasNeighbour(const Tile& tile, const std::vector<Tile>& all, const Joint& joint) {
+    const Eigen::Vector2d middle(0.5 * (tile.window.left + tile.window.right),
+                                 0.5 * (tile.window.top + tile.window.bottom));
+    const int step = joint.at > (joint.upright ? middle.x() : middle.y()) ? 1 : -1;
+    const int row = tile.row + (joint.upright ? 0 : step), column = tile.column + (joint.upright ? step : 0);
+    return std::any_of(all.begin(), all.end(), [&](const Tile& other) {
+        return other.row == row && other.column == column;
+    });
+}
 
 /// Draws how the pages lie together, this one filled.
 /// @param corner  upper left, mm on paper

@@ -85,6 +85,27 @@ TEST_CASE("pages glued cross on cross give the whole line back") {
     }
 }
 
+TEST_CASE("a page that shows no more than a neighbour's band is left out, and no letter asks for it") {
+    Pattern pattern;
+    pattern.title = "A knee"; // on A4 its corner reaches 5 mm past the first window, within the shared band
+    const auto firstWindow = pagesOf(longPattern(), pageOf(PageSize::A4), "Trial").front().window;
+    const double wide = firstWindow.right - firstWindow.left, high = firstWindow.bottom - firstWindow.top;
+    PatternLine knee;
+    knee.points = {{0, 0}, {wide - 10.0, -60.0}, {0, -2 * high + 100.0}};
+    knee.closed = true;
+    pattern.lines = {knee};
+    const std::vector<PatternPage> pages = pagesOf(pattern, pageOf(PageSize::A4), "Trial");
+    REQUIRE(pages.size() == 2);
+    CHECK(pages[0].column == 0);
+    CHECK(pages[1].column == 0);
+    for (const PatternPage& page : pages) {
+        int letters = 0;
+        for (const Text& text : test::textsOf(page.sheet))
+            letters += text.weight == Weight::Bold ? 1 : 0;
+        CHECK(letters == 1);
+    }
+}
+
 TEST_CASE("neighbours share a band of the overlap's width, and a letter") {
     const std::vector<PatternPage> pages = pagesOf(longPattern(), pageOf(PageSize::A4), "Trial");
     for (const PatternPage& a : pages)
