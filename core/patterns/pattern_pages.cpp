@@ -72,6 +72,7 @@ public:
     }
 
 private:
+    static constexpr double wordsOffFrame = 1.5; // mm
     static constexpr double edge = 3.0; // mm of white between the pattern and its first window's edge
 
     static int count(double size, double window) {
@@ -108,7 +109,7 @@ private:
             return std::nullopt;
         std::vector<Text> texts;
         for (const PatternText& text : m_pattern.texts) {
-            if (const Text set = textAt(text, page.origin); holds(inkBox(set)))
+            if (const Text set = textAt(text, page.origin); holds(inkBox(set), wordsOffFrame))
                 texts.push_back(set);
             else if (!isWholeSomewhere(text) && holds({set.at.x(), set.at.y(), set.at.x(), set.at.y()}))
                 texts.push_back(movedInside(set));
@@ -142,9 +143,10 @@ private:
         return {m_window.left + edge - m_extent.left - column * stepX,
                 m_window.top + edge + m_extent.top - row * stepY};
     }
-    [[nodiscard]] bool holds(const Box& box) const {
-        return box.left >= m_window.left && box.right <= m_window.right && box.top >= m_window.top &&
-               box.bottom <= m_window.bottom;
+    /// @param white  mm that stay free to the frame
+    [[nodiscard]] bool holds(const Box& box, double white = 0.0) const {
+        return box.left >= m_window.left + white && box.right <= m_window.right - white &&
+               box.top >= m_window.top + white && box.bottom <= m_window.bottom - white;
     }
     [[nodiscard]] static Text textAt(const PatternText& text, const Vector2d& origin) {
         return makeText({origin.x() + text.at.x(), origin.y() - text.at.y()},
@@ -154,13 +156,13 @@ private:
     [[nodiscard]] bool isWholeSomewhere(const PatternText& text) const {
         for (int row = 0; row < m_rows; ++row)
             for (int column = 0; column < m_columns; ++column)
-                if (holds(inkBox(textAt(text, originOf(row, column)))))
+                if (holds(inkBox(textAt(text, originOf(row, column))), wordsOffFrame))
                     return true;
         return false;
     }
     /// A text that reaches over the window's edge, moved back into it.
     [[nodiscard]] Text movedInside(Text text) const {
-        constexpr double white = 1.5; // mm
+        constexpr double white = wordsOffFrame;
         const Box box = inkBox(text);
         text.at.x() += std::max(0.0, m_window.left + white - box.left) -
                        std::max(0.0, box.right - m_window.right + white);
@@ -190,7 +192,7 @@ private:
             if (std::ranges::any_of(texts, said))
                 return std::nullopt;
             const Box box = inkBox(name);
-            if (holds(box) &&
+            if (holds(box, wordsOffFrame) &&
                 std::ranges::none_of(texts, [&](const Text& text) { return inkBox(text).overlaps(box); }))
                 return name;
         }
