@@ -262,7 +262,8 @@ void Writer::journal(const Journal& journal) {
         heading("[[journal.reading]]");
         line("row", std::to_string(reading.row));
         line("side", word(reading.side, {"both", "starboard", "port"}));
-        line("sd", length(reading.sd));
+        if (reading.sd != RowReading{}.sd) // the usual one is left unsaid
+            line("sd", length(reading.sd));
         words("date", reading.date);
         std::string girths;
         for (const GirthLeft& g : reading.girthLeft)

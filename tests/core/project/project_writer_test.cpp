@@ -205,6 +205,15 @@ TEST_CASE("a written project reads back the same, in both units") {
     }
 }
 
+TEST_CASE("how far a reading may be off is written where it is not the usual") {
+    Project project = everything(Units::Inches, 1);
+    project.journal.readings.resize(1);
+    project.journal.readings[0].sd = RowReading{}.sd;
+    CHECK(writeProject(project).find("\nsd = ") == std::string::npos);
+    project.journal.readings[0].sd = 0.3;
+    CHECK(writeProject(project).find("\nsd = ") != std::string::npos);
+}
+
 TEST_CASE("every starting line is written by its own word") {
     for (const auto kind : {StartLine::Kind::Sheer,
                             StartLine::Kind::Geodesic,
