@@ -41,8 +41,7 @@ void findNecks(Plan& plan) {
                      strip.id,
                      neck->x,
                      say("This piece is only {} wide there and wider toward both ends: it breaks there when "
-                         "it "
-                         "is bent. Cut it in two at that place, or move the start or the sheer so that it "
+                         "it is bent. Cut it in two at that place, or move the start or the sheer so that it "
                          "stays wider.",
                          bothUnitsWithin(neck->width, tableGrain))});
 }

@@ -33,9 +33,8 @@ doneSheets(const std::vector<Sheet>& sheets, const Journal& journal, const Plan&
 
 /// The record of these sheets after the one before: a new revision where any of them is new or changed or
 /// gone, else the same one.
-/// @param done  these stay as they were recorded, whatever is on them now: a new plan cuts the boards anew,
-/// so
-///              that pieces which are long laid get other names; empty: none
+/// @param done  these stay as they were recorded, whatever is on them now: a new plan cuts the boards anew
+///              and gives laid pieces other names; empty: none
 [[nodiscard]] SheetRecord
 recordOf(const std::vector<Sheet>& sheets, const SheetRecord& before, const DoneSheets& done = {});
 

@@ -101,9 +101,8 @@ private:
             makeBox({middle.x() - half, middle.y() - half, middle.x() + half, middle.y() + half},
                     LineKind::Thin,
                     colours::white));
-        const std::string letters = jointLetters(meets.number);
         sheet.items.emplace_back(makeText(middle + Vector2d(0, 1.8),
-                                          letters,
+                                          jointLetters(meets.number),
                                           {.size = 5.0, .weight = Weight::Bold, .anchor = Anchor::Middle}));
     }
 

@@ -1,7 +1,6 @@
 #pragma once
 
-#include "core/hull/hull.hpp"
-#include "core/project/project.hpp"
+#include "core/project/paper_choices.hpp"
 #include "core/sheets/compose.hpp"
 
 #include <algorithm>

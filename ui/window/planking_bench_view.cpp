@@ -1,7 +1,6 @@
 // The bar over the boat on the planking bench: from where she is seen, what is shown of her, and in what
 // colours.
 #include "ui/map2d/planking_map.hpp"
-#include "ui/scene/palette.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
