@@ -174,7 +174,7 @@ TEST_CASE_METHOD(App, "the language of the paper is an edit, and nothing is plan
 TEST_CASE_METHOD(App, "F1 says what the keys do") {
     Workshop shop;
     shop.window.show();
-    REQUIRE(QTest::qWaitForWindowActive(&shop.window)); // a shortcut wants an active window
+    REQUIRE(QTest::qWaitForWindowActive(&shop.window, patience)); // a shortcut wants an active window
     KeysCard& card = *shop.window.keys();
     CHECK_FALSE(card.isVisible());
     QTest::keyClick(&shop.window, Qt::Key_F1);

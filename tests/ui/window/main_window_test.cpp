@@ -22,7 +22,7 @@ using namespace sheerlay;
 using namespace sheerlay::ui;
 using namespace sheerlay::test;
 
-TEST_CASE_METHOD(App, "where there is no OpenGL the rest of the window works on") {
+TEST_CASE_METHOD(App, "where there is no OpenGL the rest of the window works on", "[offscreen]") {
     Workshop shop;
     CHECK(!shop.bench().boatView()->drawing());
     CHECK(!shop.bench().boatView()->savePicture(shop.folder.filePath(QStringLiteral("none.png"))));
@@ -57,7 +57,7 @@ TEST_CASE_METHOD(App, "the tape tells the way between two places in both units, 
     Workshop shop;
     shop.window.resize(1280, 800);
     shop.window.show();
-    REQUIRE(QTest::qWaitForWindowExposed(&shop.window));
+    REQUIRE(QTest::qWaitForWindowExposed(&shop.window, patience));
     shop.window.activateWindow();
     PlankingBench& bench = shop.bench();
     QTest::keyClick(&shop.window, Qt::Key_T);
@@ -193,7 +193,7 @@ TEST_CASE_METHOD(App, "units come from the project until one is chosen by hand")
     CHECK(shop.window.units() == shop.window.boat()->project.units);
     const QString before = shop.bench().card()->text().lines.front().figure;
     shop.window.show();
-    REQUIRE(QTest::qWaitForWindowActive(&shop.window));
+    REQUIRE(QTest::qWaitForWindowActive(&shop.window, patience));
     QTest::keyClick(&shop.window, Qt::Key_U);
     CHECK(shop.window.units() != shop.window.boat()->project.units);
     CHECK(shop.bench().card()->text().lines.front().figure != before);
@@ -205,7 +205,7 @@ TEST_CASE_METHOD(App, "units come from the project until one is chosen by hand")
 TEST_CASE_METHOD(App, "the keys lay, lift, jump and play") {
     Workshop shop;
     shop.window.show();
-    REQUIRE(QTest::qWaitForWindowActive(&shop.window));
+    REQUIRE(QTest::qWaitForWindowActive(&shop.window, patience));
     LayingBar& bar = *shop.bench().bar();
     const int pieces = shop.window.boat()->pieces();
     const auto press = [&](Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
@@ -256,7 +256,7 @@ TEST_CASE_METHOD(App, "the sheets bench lays out one sheet or more per row and w
     Workshop shop;
     shop.window.show();
     shop.window.showBench(MainWindow::Bench::Sheets);
-    REQUIRE(QTest::qWaitForWindowExposed(&shop.window));
+    REQUIRE(QTest::qWaitForWindowExposed(&shop.window, patience));
     CHECK(static_cast<int>(shop.window.sheets()->sheets().size()) > shop.window.boat()->plan.lastRow);
     // the paper goes with the units, as on the command line
     const auto width = [&] { return shop.window.sheets()->sheets().front().width; };

@@ -177,7 +177,7 @@ TEST_CASE_METHOD(App, "the start line is dragged in the map, judged as it moves,
     Workshop shop;
     shop.window.resize(1280, 800);
     shop.window.show();
-    REQUIRE(QTest::qWaitForWindowExposed(&shop.window));
+    REQUIRE(QTest::qWaitForWindowExposed(&shop.window, patience));
     PlankingMap& map = *shop.bench().map();
     CHECK(!map.startHandle().has_value());
     shop.bench().showControls(true);
