@@ -43,7 +43,8 @@ plankAsLaid(const Project& project, const LoftedHull& hull, const PlankingWatch&
                             laid.line));
     };
     unknownStrips(result.plan);
-    if (project.journal.readings.empty())
+    if (std::ranges::all_of(project.journal.readings,
+                            [](const RowReading& r) { return r.girthLeft.empty(); }))
         return result;
     result.laid = whatWasLaid(project.journal, project, hull, result.plan);
     if (!result.laid) {

@@ -28,12 +28,19 @@ class Stations {
 public:
     Stations(const LoftedHull& hull, const std::vector<std::string>& names) : m_hull(hull), m_names(names) {}
 
+    /// The station there or next to it; a place that is off the boat's stations is told by its distance.
     [[nodiscard]] std::string nearest(double x) const {
         std::size_t best = 0;
         for (std::size_t i = 0; i < count(); ++i)
             if (std::abs(m_hull.stationX[i] - x) < std::abs(m_hull.stationX[best] - x))
                 best = i;
-        return count() == 0 ? say("there") : say("station {}", m_names[best]);
+        if (count() == 0)
+            return say("there");
+        constexpr double beside = 25; // mm, about what a tape is laid beside a mould
+        const auto [first, last] = std::minmax_element(m_hull.stationX.begin(), m_hull.stationX.end());
+        if (x < *first - beside || x > *last + beside)
+            return say("a place {} from the bow", bothUnits(x));
+        return say("station {}", m_names[best]);
     }
 
     /// "between stations a and b", of those inside; empty when there are fewer than two.

@@ -41,10 +41,17 @@ RowReading rowReading(TableView view, Reading& reading) {
     if (const auto sd = view.length("sd", Need::Optional, Sign::Positive))
         round.sd = sd->value;
     round.date = view.text("date", Need::Optional, "a date in quotes").value_or("");
+    bool empty = view.has("girth-left");
     view.eachTable("girth-left", Need::Required, readingForm, [&](TableView inner) {
+        empty = false;
         if (const auto girth = girthLeft(std::move(inner)))
             round.girthLeft.push_back(*girth);
     });
+    if (empty)
+        reading.messages.warning(view.lineOfKey("girth-left"),
+                                 view.keyOf("girth-left"),
+                                 "no girth stands here yet, so nothing is taken from it",
+                                 "{ x = …, girth = … } for every station that was read");
     view.reportUnknown();
     return round;
 }

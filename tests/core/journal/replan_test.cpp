@@ -226,6 +226,8 @@ TEST_CASE("readings that can't be this boat's change nothing, and that is said")
               return f.code == "journal-bare-moulds" && f.level == Level::Note &&
                      f.text.find("5 mm (3/16\") more than lofted") != std::string::npos;
           }) == 1);
+    // a round of which nothing is written down yet is no mistake either
+    CHECK_FALSE(has(planned(20, {}).plan, "journal-not-used"));
     Project p = c.project;
     p.journal.laid.push_back({"S99", "2026-02-03", "", 412});
     const Plan unknown = plankAsLaid(p, c.hull).value().plan;

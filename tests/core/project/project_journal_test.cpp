@@ -68,6 +68,7 @@ note = "a shake near the stern"
     CHECK(keyOf("sd = \"0.3 mm\"", "sd = 0") == "wrong journal.reading[2].sd");
     CHECK(keyOf("girth = 210.5", "depth = 210.5, girth = 1") == "odd journal.reading[2].girth-left[2].depth");
     CHECK(keyOf(", girth = 210.5", "") == "wrong journal.reading[2].girth-left[2].girth");
+    CHECK(keyOf("{ x = \"2-0-0\", girth = \"1-11-5+\" }", "") == "odd journal.reading[1].girth-left");
     CHECK(keyOf("{ x = 1219.2, girth = 210.5 }", "210.5") == "wrong journal.reading[2].girth-left[2]");
     CHECK(keyOf("strip = \"S20\"", "") == "wrong journal.laid[1].strip");
 }
