@@ -4015,6 +4015,10 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <source>From the starter, or from a table, drawing or surfaces of yours (Ctrl+N)</source>
         <translation>Vom Anfangsboot aus, oder aus eigener Tabelle, Zeichnung oder Flächen (Strg+N)</translation>
     </message>
+    <message>
+        <source>%1 is no file that can be opened. A project (.sheerlay) would do, or to begin a boat from: .csv, .tsv or .txt for a table, .dxf or .svg for sections, .step or .iges for surfaces.</source>
+        <translation>%1 lässt sich nicht öffnen. Möglich wären ein Projekt (.sheerlay) oder, um ein Boot zu beginnen: .csv, .tsv oder .txt für eine Tabelle, .dxf oder .svg für Schnitte, .step oder .iges für Flächen.</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::NewBoat</name>

@@ -3,6 +3,7 @@
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
+#include "ui/window/dropped_file.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/new_boat.hpp"
 #include "ui/window/notice.hpp"
@@ -12,27 +13,8 @@
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QMimeData>
 
 namespace sheerlay::ui {
-namespace {
-
-bool isProject(const QString& path) {
-    return path.endsWith(QStringLiteral(".sheerlay"));
-}
-
-/// A project, or what one can be begun from.
-QString droppedFile(const QMimeData* data) {
-    for (const QUrl& url : data->urls()) {
-        const QString path = url.isLocalFile() ? url.toLocalFile() : QString();
-        if (isProject(path) || sourceKind(path.toStdString()))
-            return path;
-    }
-    return {};
-}
-
-} // namespace
-
 void MainWindow::askOpen() {
     const QString folder = m_path.isEmpty() ? QString() : QFileInfo(m_path).absolutePath();
     const QString path = QFileDialog::getOpenFileName(
@@ -106,8 +88,15 @@ void MainWindow::dropEvent(QDropEvent* event) {
     event->acceptProposedAction();
     if (isProject(path))
         open(path);
-    else
+    else if (sourceKind(path.toStdString()))
         beginBoat(path);
+    else
+        m_notice->say(
+            {tr("%1 is no file that can be opened. A project (.sheerlay) would do, or to begin a boat "
+                "from: .csv, .tsv or .txt for a table, .dxf or .svg for sections, .step or .iges for "
+                "surfaces.")
+                 .arg(QFileInfo(path).fileName())},
+            Notice::Weight::Remark);
 }
 
 void MainWindow::beginBoat(const QString& source) {

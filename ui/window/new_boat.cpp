@@ -2,7 +2,9 @@
 
 #include "ui/begin/file_output.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/window/dropped_file.hpp"
 
+#include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QFormLayout>
@@ -92,6 +94,9 @@ void NewBoat::makeForm() {
     reading->addWidget(m_stop);
     m_stop->hide();
     m_said->setReadOnly(true);
+    setAcceptDrops(true); // the fields would write a file's address among what is typed
+    for (QWidget* field : std::initializer_list<QWidget*>{m_name, m_source, m_corrections->viewport()})
+        field->setAcceptDrops(false);
     auto* below = new QHBoxLayout;
     below->addStretch(1);
     below->addWidget(m_write);
@@ -137,11 +142,21 @@ QString NewBoat::said() const {
 
 void NewBoat::takeFile(const QString& path) {
     m_source->setText(path);
-    if (m_name->text().trimmed().isEmpty())
+    if (!m_name->isModified() || m_name->text().trimmed().isEmpty()) // typed by hand it stays
         m_name->setText(QFileInfo(path).completeBaseName());
     m_corrections->clear();
     forget();
     read();
+}
+
+void NewBoat::dragEnterEvent(QDragEnterEvent* event) {
+    if (!droppedFile(event->mimeData()).isEmpty())
+        event->acceptProposedAction();
+}
+
+void NewBoat::dropEvent(QDropEvent* event) {
+    event->acceptProposedAction();
+    takeFile(droppedFile(event->mimeData()));
 }
 
 void NewBoat::read() {

@@ -44,6 +44,10 @@ Q_SIGNALS:
     /// The project was written there.
     void begun(const QString& path);
 
+protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
 private:
     void makeForm();
     void askSource();

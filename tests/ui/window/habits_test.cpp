@@ -3,6 +3,7 @@
 #include "ui/choices/choices_panel.hpp"
 #include "ui/window/keys_card.hpp"
 #include "ui/window/main_window.hpp"
+#include "ui/window/new_boat.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/project_desk.hpp"
 #include "ui/window/sheets_bench.hpp"
@@ -109,7 +110,19 @@ TEST_CASE_METHOD(App, "a project file that is dropped on the window is opened, a
 
     QMimeData picture;
     picture.setUrls({QUrl::fromLocalFile(shop.folder.filePath(QStringLiteral("boat.png")))});
-    QDragEnterEvent refused({50, 50}, Qt::CopyAction, &picture, Qt::LeftButton, Qt::NoModifier);
+    QDragEnterEvent asked({50, 50}, Qt::CopyAction, &picture, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&shop.window, &asked);
+    CHECK(asked.isAccepted()); // to be told why not
+    QDropEvent useless({50, 50}, Qt::CopyAction, &picture, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&shop.window, &useless);
+    CHECK(shop.window.notice()->text().contains(QStringLiteral("boat.png")));
+    CHECK(shop.window.notice()->text().contains(QStringLiteral(".sheerlay")));
+    CHECK(shop.window.desk()->path() == other);
+    CHECK_FALSE(shop.window.newBoat()->isVisible());
+
+    QMimeData words;
+    words.setText(QStringLiteral("boat"));
+    QDragEnterEvent refused({50, 50}, Qt::CopyAction, &words, Qt::LeftButton, Qt::NoModifier);
     QApplication::sendEvent(&shop.window, &refused);
     CHECK_FALSE(refused.isAccepted());
 }

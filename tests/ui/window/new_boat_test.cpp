@@ -130,3 +130,32 @@ TEST_CASE_METHOD(App, "a table dropped on the window is read; the project then s
     CHECK_FALSE(window.newBoat()->isVisible());
     CHECK(window.windowTitle().contains(QStringLiteral("mallard")));
 }
+
+TEST_CASE_METHOD(App, "a file dropped on the form is taken up there; a name typed by hand stays") {
+    Bench bench;
+    const QString other = bench.folder.filePath(QStringLiteral("teal.csv"));
+    write(other, table);
+    const auto drop = [&bench](QWidget* on, const QString& path) {
+        QMimeData dropped;
+        dropped.setUrls({QUrl::fromLocalFile(path)});
+        QDragEnterEvent enter({5, 5}, Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(on, &enter);
+        if (!enter.isAccepted()) // goes on to the form, as Qt has it for a widget that takes nothing
+            on = &bench.begin;
+        QDropEvent event({5, 5}, Qt::CopyAction, &dropped, Qt::LeftButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(on, &event);
+    };
+    drop(bench.begin.source(), bench.source);
+    CHECK(bench.begin.source()->text() == bench.source);
+    CHECK(bench.begin.name()->text() == QStringLiteral("mallard"));
+    drop(bench.begin.corrections()->viewport(), other);
+    CHECK(bench.begin.source()->text() == other);
+    CHECK(bench.begin.name()->text() == QStringLiteral("teal"));
+    CHECK(bench.begin.corrections()->toPlainText().isEmpty());
+
+    bench.begin.name()->clear();
+    QTest::keyClicks(bench.begin.name(), QStringLiteral("Grey Teal"));
+    drop(bench.begin.name(), bench.source);
+    CHECK(bench.begin.source()->text() == bench.source);
+    CHECK(bench.begin.name()->text() == QStringLiteral("Grey Teal"));
+}
