@@ -1,9 +1,11 @@
 #include "core/afloat/after_text.hpp"
 #include "core/sheets/boat_sheets.hpp"
+#include "core/sheets/fitout_titles.hpp"
 #include "core/sheets/graph.hpp"
 #include "core/sheets/list_pages.hpp"
 #include "core/sheets/load_board.hpp"
 #include "core/sheets/page_frame.hpp"
+#include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
 #include "core/stock/stock_words.hpp"
 #include "core/units/length.hpp"
@@ -117,7 +119,7 @@ void weights(ListPages& pages, const WeightSheet& sheet, Units units) {
                    "balances {} from the bow: a yoke goes near there.",
                    placeText(sheet.centre.x(), units)));
     for (const Finding& finding : sheet.findings)
-        pages.text(heard(finding.text));
+        pages.text(toldPlainly(finding));
 }
 
 void onMoulds(ListPages& pages, const OnMoulds& on, Units units) {
@@ -149,7 +151,7 @@ void floating(ListPages& pages, const AfloatReport& a, Units units) {
     const BoatProfile profile = boatProfile(a, pages.width(), pages.size(3.6));
     pages.drawing(profile.items, profile.height);
     for (const Finding& finding : a.findings)
-        pages.text(heard(finding.text));
+        pages.text(toldPlainly(finding));
     figures(pages, a, units);
     curves(pages, a, units);
 }
@@ -161,15 +163,14 @@ afloatSheets(const Project& project, const AfterPlanking& after, Units units, Pa
     if (!after.weights)
         return {};
     const Speaking speaking(project.language);
-    const std::string title =
-        after.afloat ? say("{}, how she floats", project.name) : say("{}, what she weighs", project.name);
-    std::vector<Sheet> sheets = fewestPages(pageOf(size), title, [&](ListPages& pages) {
-        if (after.afloat)
-            floating(pages, *after.afloat, units);
-        weights(pages, *after.weights, units);
-        if (after.onMoulds && !after.onMoulds->loads.empty())
-            onMoulds(pages, *after.onMoulds, units);
-    });
+    std::vector<Sheet> sheets =
+        fewestPages(pageOf(size), fitoutTitles::afloat(project, after), [&](ListPages& pages) {
+            if (after.afloat)
+                floating(pages, *after.afloat, units);
+            weights(pages, *after.weights, units);
+            if (after.onMoulds && !after.onMoulds->loads.empty())
+                onMoulds(pages, *after.onMoulds, units);
+        });
     addFeet(sheets, project, units, pageOf(size));
     return sheets;
 }

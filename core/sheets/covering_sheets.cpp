@@ -1,7 +1,9 @@
 #include "core/afloat/after_text.hpp"
 #include "core/sheets/boat_sheets.hpp"
+#include "core/sheets/fitout_titles.hpp"
 #include "core/sheets/list_pages.hpp"
 #include "core/sheets/page_frame.hpp"
+#include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
 #include "core/stock/stock_words.hpp"
 #include "core/units/number_text.hpp"
@@ -215,7 +217,7 @@ void covering(ListPages& pages,
                    numberText(100 * choices.waste, 0),
                    weightText(plan.mass, units)));
     for (const Finding& finding : plan.findings)
-        pages.text(heard(finding.text));
+        pages.text(toldPlainly(finding));
 }
 
 } // namespace
@@ -226,7 +228,7 @@ coveringSheets(const Project& project, const AfterPlanking& after, Units units, 
         return {};
     const Speaking speaking(project.language);
     std::vector<Sheet> sheets =
-        fewestPages(pageOf(size), say("{}, cloth and resin", project.name), [&](ListPages& pages) {
+        fewestPages(pageOf(size), fitoutTitles::covering(project), [&](ListPages& pages) {
             covering(pages, *after.covering, *project.covering, after.glue, units);
         });
     addFeet(sheets, project, units, pageOf(size));

@@ -1,5 +1,6 @@
 #include "core/sheets/fitout_sheets.hpp"
 
+#include "core/sheets/fitout_titles.hpp"
 #include "core/sheets/gunwale_drawing.hpp"
 #include "core/sheets/list_pages.hpp"
 #include "core/sheets/page_frame.hpp"
@@ -57,19 +58,19 @@ public:
         : m_project(project), m_units(units), m_page(pageOf(size)) {}
 
     void sheer(const Fitout& f) {
-        keep(fewestPages(m_page, say("{}, sheer and fairing", m_project.name), [&](ListPages& pages) {
+        keep(fewestPages(m_page, fitoutTitles::sheer(m_project), [&](ListPages& pages) {
             sheerMarks(pages, f);
             fairing(pages, f);
         }));
     }
     void gunwales(const Gunwales& g) {
-        keep(fewestPages(m_page, say("{}, gunwales", m_project.name), [&](ListPages& pages) {
+        keep(fewestPages(m_page, fitoutTitles::gunwales(m_project), [&](ListPages& pages) {
             gunwalePieces(pages, g);
             gunwaleBevels(pages, g);
         }));
     }
     void bulkhead(const Bulkhead& b) {
-        ListPages pages(m_page, say("{}, {} bulkhead", m_project.name, toText(b.choice.end)));
+        ListPages pages(m_page, fitoutTitles::bulkhead(m_project, b.choice.end));
         pages.text(say("{} wide, {} high, of {}; its larger face stands {} from the end. Behind it {} litres "
                        "of air hold up {} in fresh water, less the weight of its own parts.",
                        length(b.width),
@@ -95,7 +96,7 @@ public:
     }
 
     void deck(const Deck& d) {
-        ListPages pages(m_page, say("{}, {} deck", m_project.name, toText(d.choice.end)));
+        ListPages pages(m_page, fitoutTitles::deck(m_project, d.choice.end));
         const std::string along = length(d.places.back().along), across = length(2 * d.places.front().girth);
         pages.text(
             d.radius > 0.0
@@ -124,7 +125,7 @@ public:
     }
 
     void seat(const Seat& s) {
-        ListPages pages(m_page, m_project.name + ", " + heard(s.choice.name));
+        ListPages pages(m_page, fitoutTitles::seat(m_project, s.choice.name));
         pages.text(seatPlaceText(
                        placeText(s.x, m_units), length(s.aboveBottom), length(s.belowSheer), s.choice.tilt) +
                    " " +
@@ -162,7 +163,7 @@ public:
     void bars(const std::vector<const Thwart*>& all) {
         if (all.empty())
             return;
-        ListPages pages(m_page, say("{}, thwarts and yoke", m_project.name));
+        ListPages pages(m_page, fitoutTitles::bars(m_project));
         std::vector<ListRow> rows;
         std::vector<std::pair<std::string, const BoltedPiece*>> pieces;
         for (const Thwart* t : all) {

@@ -168,11 +168,18 @@ std::string withLevel(const Finding& finding) {
     return say("Note: {}", text);
 }
 
+std::string withReason(const std::string& text, const Finding& finding) {
+    return finding.aside ? text + " " + say("Put aside: {}.", finding.aside->reason) : text;
+}
+
 } // namespace
 
 std::string toSentence(const Finding& finding) {
-    const std::string text = withLevel(finding);
-    return finding.aside ? text + " " + say("Put aside: {}.", finding.aside->reason) : text;
+    return withReason(withLevel(finding), finding);
+}
+
+std::string toldPlainly(const Finding& finding) {
+    return withReason(heard(finding.text), finding);
 }
 
 std::string cutSentence(const Piece& piece, Units units) {

@@ -31,7 +31,10 @@ notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units)
 /// What shop work on these strips asks care for, short, for the foot of a sheet.
 [[nodiscard]] std::vector<std::string> cautionsFor(const Project& project);
 
-/// "Caution: Plane the lower edge …"
+/// "Caution: Plane the lower edge …", and the reason behind it where it was put aside.
 [[nodiscard]] std::string toSentence(const Finding& finding);
+
+/// The same without its level.
+[[nodiscard]] std::string toldPlainly(const Finding& finding);
 
 } // namespace sheerlay::core

@@ -3521,6 +3521,14 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <source>Keeps a finding you have read at the end of the list, with the reason; it can be taken back</source>
         <translation>Stellt einen gelesenen Befund mit dem Grund ans Ende der Liste; lässt sich zurücknehmen</translation>
     </message>
+    <message>
+        <source>Shows the part there that the finding is about (double click)</source>
+        <translation>Zeigt dort das Teil, um das es in dem Befund geht (Doppelklick)</translation>
+    </message>
+    <message>
+        <source>Show it on the bench “%1”</source>
+        <translation>Auf der Werkbank „%1“ zeigen</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::JournalBench</name>

@@ -106,6 +106,13 @@ QString findingHead(const core::Finding& finding, core::Units units) {
     return head;
 }
 
+QString findingText(const core::Finding& finding) {
+    const QString text = heardText(finding.text);
+    return finding.aside
+               ? text + u'\n' + FindingsList::tr("Put aside: %1").arg(toQString(finding.aside->reason))
+               : text;
+}
+
 FindingsList::FindingsList(QWidget* parent) : QListWidget(parent) {
     setItemDelegate(new FindingDelegate(this));
     setFrameShape(QFrame::NoFrame);
@@ -149,6 +156,14 @@ const core::Finding* FindingsList::current() const {
     return currentRow() >= 0 ? &at(currentRow()) : nullptr;
 }
 
+void FindingsList::returnTo(const core::Finding& finding) {
+    for (int row = 0; row < count(); ++row)
+        if (at(row) == finding) {
+            setCurrentRow(row);
+            return;
+        }
+}
+
 void FindingsList::refill() {
     clear();
     m_shown.clear();
@@ -157,9 +172,7 @@ void FindingsList::refill() {
         if (!m_filter.passes(finding))
             continue;
         m_shown.push_back(i);
-        QString text = heardText(finding.text);
-        if (finding.aside)
-            text += u'\n' + tr("Put aside: %1").arg(toQString(finding.aside->reason));
+        const QString text = findingText(finding);
         auto* item = new QListWidgetItem(text, this);
         item->setData(headRole, findingHead(finding, m_units));
         item->setData(levelRole, static_cast<int>(finding.level));

@@ -40,6 +40,9 @@ public:
     /// "2 stops, 5 cautions, 3 notes"; those put aside are not counted.
     [[nodiscard]] QString summary() const;
 
+    /// Goes back to a finding, as it was put aside or not; to none where it is not shown any more.
+    void returnTo(const core::Finding& finding);
+
 Q_SIGNALS:
     void chosen(const sheerlay::core::Finding& finding);
 
@@ -59,5 +62,8 @@ private:
 
 /// "caution · S12 · 1250 mm from the bow"
 [[nodiscard]] QString findingHead(const core::Finding& finding, core::Units units);
+
+/// What it says, and on a line below the reason where it was put aside.
+[[nodiscard]] QString findingText(const core::Finding& finding);
 
 } // namespace sheerlay::ui

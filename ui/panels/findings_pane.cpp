@@ -15,6 +15,7 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace sheerlay::ui {
@@ -50,7 +51,7 @@ FindingsPane::FindingsPane(QWidget* parent)
       m_stops(switchButton(tr("stops"), tr("Show stops: what can't be built as planned"))),
       m_cautions(switchButton(tr("cautions"), tr("Show cautions: what will be hard or wasteful"))),
       m_notes(switchButton(tr("notes"), tr("Show notes: what is good to know"))),
-      m_act(new QPushButton(tr("Put aside"))) {
+      m_act(new QPushButton(tr("Put aside"))), m_goThere(new QPushButton) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
@@ -59,6 +60,7 @@ FindingsPane::FindingsPane(QWidget* parent)
     layout->addWidget(m_list, 1);
     layout->addWidget(makeFoot());
     connect(m_list, &FindingsList::chosen, this, &FindingsPane::chosen);
+    connect(m_list, &QListWidget::itemActivated, this, &FindingsPane::follow);
     connect(m_list, &QListWidget::currentRowChanged, this, &FindingsPane::refreshFoot);
     setFindings({}, {});
 }
@@ -111,19 +113,29 @@ QWidget* FindingsPane::makeFoot() {
     m_act->setFocusPolicy(Qt::TabFocus);
     row->addWidget(m_reason, 1);
     row->addWidget(m_act);
+    m_goThere->setToolTip(tr("Shows the part there that the finding is about (double click)"));
+    m_goThere->setFocusPolicy(Qt::TabFocus);
     layout->addWidget(m_said);
+    layout->addWidget(m_goThere);
     layout->addLayout(row);
+    connect(m_goThere, &QPushButton::clicked, this, &FindingsPane::follow);
     connect(m_act, &QPushButton::clicked, this, &FindingsPane::actOnCurrent);
     connect(m_reason, &QLineEdit::returnPressed, this, &FindingsPane::actOnCurrent);
     return m_foot;
 }
 
-void FindingsPane::setFindings(std::vector<core::Finding> findings, std::vector<core::PutAside> asides) {
+void FindingsPane::setFindings(std::vector<core::Finding> findings,
+                               std::vector<core::PutAside> asides,
+                               bool all) {
+    const core::Finding* current = m_list->current();
+    const std::optional<core::Finding> inHand = current != nullptr ? std::optional(*current) : std::nullopt;
+    const QString typed = m_reason->text();
     m_findings = std::move(findings);
     m_entries = std::move(asides);
     std::vector<core::Finding> shown = core::withAsides(m_findings, m_entries);
-    for (const core::PutAside& aside : core::unmetAsides(m_findings, m_entries))
-        shown.push_back(unmetLine(aside));
+    if (all)
+        for (const core::PutAside& aside : core::unmetAsides(m_findings, m_entries))
+            shown.push_back(unmetLine(aside));
     m_list->setFindings(std::move(shown));
     m_head->setText(tr("Findings: %1").arg(m_list->summary()));
     m_asides->setText(tr("%1 put aside").arg(m_entries.size()));
@@ -131,6 +143,11 @@ void FindingsPane::setFindings(std::vector<core::Finding> findings, std::vector<
     if (m_entries.empty())
         m_asides->setChecked(false);
     filter();
+    if (!inHand)
+        return;
+    m_list->returnTo(*inHand);
+    if (m_list->current() != nullptr)
+        m_reason->setText(typed);
 }
 
 void FindingsPane::setUnits(core::Units units) {
@@ -173,6 +190,15 @@ void FindingsPane::refreshFoot() {
     m_reason->setVisible(!stop && !aside);
     m_act->setVisible(!stop);
     m_act->setText(aside ? tr("Take it back") : tr("Put aside"));
+    const QString bench = m_benchOf ? m_benchOf(*finding) : QString();
+    m_goThere->setVisible(!bench.isEmpty());
+    m_goThere->setText(tr("Show it on the bench “%1”").arg(bench));
+}
+
+void FindingsPane::follow() {
+    const core::Finding* finding = m_list->current();
+    if (finding != nullptr && m_benchOf && !m_benchOf(*finding).isEmpty())
+        Q_EMIT followed(*finding);
 }
 
 void FindingsPane::actOnCurrent() {

@@ -1,5 +1,6 @@
 #include "ui/paper/sheet_set.hpp"
 
+#include "core/afloat/after_asides.hpp"
 #include "core/lines_drawing/curvature_sheet.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
 #include "core/materials/materials_sheet.hpp"
@@ -53,11 +54,12 @@ std::vector<Paper> fittingOutPapers(const core::Project& project,
                                     const core::AfterPlanking& after,
                                     core::Units units,
                                     core::PageSize page) {
-    return {
-        {"fitout.pdf",
-         after.fitout ? core::fitoutSheets(project, *after.fitout, units, page) : std::vector<core::Sheet>()},
-        {"covering.pdf", core::coveringSheets(project, after, units, page)},
-        {"afloat.pdf", core::afloatSheets(project, after, units, page)}};
+    const core::AfterPlanking marked = core::withAsides(after, project.putAside);
+    return {{"fitout.pdf",
+             marked.fitout ? core::fitoutSheets(project, *marked.fitout, units, page)
+                           : std::vector<core::Sheet>()},
+            {"covering.pdf", core::coveringSheets(project, marked, units, page)},
+            {"afloat.pdf", core::afloatSheets(project, marked, units, page)}};
 }
 
 Expected<std::vector<std::string>, PaperError> writePapers(const std::vector<Paper>& papers,
@@ -131,7 +133,9 @@ WrittenFiles writeSheetSet(const core::Project& project,
         return unexpected(done.error());
     for (const std::string& name : outOfDate)
         QFile::remove(QString::fromStdString(outDir + "/" + name));
-    return WrittenSet{std::move(*written), core::heaviestFirst(std::move(findings)), std::move(outOfDate)};
+    return WrittenSet{std::move(*written),
+                      core::withAsides(core::heaviestFirst(std::move(findings)), project.putAside),
+                      std::move(outOfDate)};
 }
 
 } // namespace sheerlay::ui

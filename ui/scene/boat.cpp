@@ -1,6 +1,7 @@
 #include "ui/scene/boat.hpp"
 
 #include "core/hull/station_names.hpp"
+#include "core/planking/plan_findings.hpp"
 #include "core/stock/row_woods.hpp"
 #include "ui/scene/mould_mesh.hpp"
 
@@ -79,6 +80,29 @@ const core::Strip* Boat::strip(std::string_view id) const {
     const auto found = std::find_if(
         plan.strips.begin(), plan.strips.end(), [&](const core::Strip& s) { return s.id == id; });
     return found == plan.strips.end() ? nullptr : &*found;
+}
+
+std::vector<core::Finding> Boat::findings() const {
+    return core::allFindings(hull, planned->ready() ? shop().plan : plan);
+}
+
+bool Boat::allFound() const {
+    return planned->ready() ||
+           !(project.stock || project.fitout || project.covering || project.afloat); // nothing is to follow
+}
+
+FoundIn Boat::foundIn(const core::Finding& finding) const {
+    if (!planned->ready())
+        return FoundIn::Planking;
+    const auto among = [&finding](const std::vector<core::Finding>& findings) {
+        return std::ranges::any_of(findings, [&](core::Finding one) {
+            one.aside = finding.aside;
+            return one == finding;
+        });
+    };
+    if (among(shop().after.findings))
+        return FoundIn::FitOut;
+    return shop().stock && among(shop().stock->findings) ? FoundIn::Boards : FoundIn::Planking;
 }
 
 std::shared_ptr<const Boat>

@@ -46,6 +46,9 @@ struct BoatScene {
     std::vector<Eigen::Vector3d> shape; ///< points that have to be in the picture
 };
 
+/// What a finding is about.
+enum class FoundIn { Planking, Boards, FitOut };
+
 /// A planned boat with its pictures: one immutable value that all panels share.
 struct Boat {
     core::Project project;
@@ -61,6 +64,12 @@ struct Boat {
     [[nodiscard]] const core::Strip* strip(std::string_view id) const;
     /// Boards, fit-out and all that follows. Takes seconds when it is first asked for, so ask on a worker.
     [[nodiscard]] const core::ShopPlan& shop() const { return planned->of(project, hull, plan); }
+    /// All findings known so far, heaviest first: those of boards and fit-out once shop() is planned.
+    [[nodiscard]] std::vector<core::Finding> findings() const;
+    /// Nothing will join findings() any more.
+    [[nodiscard]] bool allFound() const;
+    /// What a finding is about. Planking until shop() is planned.
+    [[nodiscard]] FoundIn foundIn(const core::Finding& finding) const;
     [[nodiscard]] int pieces() const { return static_cast<int>(plan.strips.size()); }
 };
 

@@ -89,6 +89,8 @@ private:
     void replan();
     /// Shows the next run's hull as soon as it is lofted, long before it is planked.
     [[nodiscard]] HullSink whenLofted();
+    /// Goes to the bench and the page of the part that a finding is about.
+    void showPartOf(const core::Finding& finding);
     void takeWords();
     void askLanguage(core::Language language);
     void stopPlanning();

@@ -1,5 +1,6 @@
 // The part of the main window that turns what is decided on the benches into edits of the project.
 #include "core/project/project_edit.hpp"
+#include "core/sheets/fitout_titles.hpp"
 #include "ui/choices/choices_panel.hpp"
 #include "ui/panels/findings_pane.hpp"
 #include "ui/panels/planking_controls.hpp"
@@ -38,6 +39,7 @@ void MainWindow::connectEdits() {
                 next.putAside = asides;
                 m_desk->edit(name, std::move(next));
             });
+    connect(m_planking->findingsPane(), &FindingsPane::followed, this, &MainWindow::showPartOf);
     connect(m_lines, &LinesBench::edited, this, [this](const QString& name, const core::Project& project) {
         m_desk->edit(name, project);
     });
@@ -143,10 +145,22 @@ void MainWindow::takeWords() {
     Boat same = *m_boat;
     same.project = m_desk->project();
     m_boat = std::make_shared<const Boat>(std::move(same));
-    m_sheets->setBoat(m_boat); // the cover tells what was put aside, and rows may share a sheet
+    // the cover and the pages of the fit-out tell what was put aside, and rows may share a sheet
+    for (SheetsBench* pages : {m_sheets, m_stock, m_fittingOut})
+        pages->setBoat(m_boat);
     if (!spokenAlike)
-        for (SheetsBench* pages : {m_moulds, m_stock, m_fittingOut})
-            pages->setBoat(m_boat);
+        m_moulds->setBoat(m_boat);
+}
+
+void MainWindow::showPartOf(const core::Finding& finding) {
+    if (!m_boat)
+        return;
+    if (m_boat->foundIn(finding) == FoundIn::Boards) {
+        showBench(Bench::Stock);
+        return;
+    }
+    showBench(Bench::FittingOut);
+    m_fittingOut->showPages(core::titleFor(m_boat->project, m_boat->shop().after, finding));
 }
 
 } // namespace sheerlay::ui

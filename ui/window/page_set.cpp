@@ -6,6 +6,7 @@
 #include "core/patterns/fitout_pattern.hpp"
 #include "core/patterns/pattern_set.hpp"
 #include "core/patterns/strongback_sheet.hpp"
+#include "core/project/put_aside.hpp"
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/revision.hpp"
 #include "core/sheets/shop_plan.hpp"
@@ -93,7 +94,7 @@ BenchPages stockPagesOf(const Boat& boat, core::Units units, core::PageSize size
     if (!shop.stock)
         return {};
     return {core::stockSheets(boat.project, boat.hull, shop.plan, *shop.stock, units, size),
-            shop.stock->findings};
+            core::withAsides(shop.stock->findings, boat.project.putAside)};
 }
 
 std::vector<core::Pattern> partPatterns(const Boat& boat, core::Units units) {
@@ -102,9 +103,14 @@ std::vector<core::Pattern> partPatterns(const Boat& boat, core::Units units) {
     return fitout ? core::fitoutPatterns(*fitout, units) : std::vector<core::Pattern>();
 }
 
+/// Heaviest first, those put aside marked.
+std::vector<core::Finding> fitOutFindings(const Boat& boat) {
+    return core::heaviestFirst(core::withAsides(boat.shop().after.findings, boat.project.putAside));
+}
+
 BenchPages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize size, bool tiled) {
     const core::AfterPlanking& after = boat.shop().after;
-    BenchPages pages{{}, core::heaviestFirst(after.findings)};
+    BenchPages pages{{}, fitOutFindings(boat)};
     for (Paper& paper : fittingOutPapers(boat.project, after, units, size))
         append(pages.sheets, std::move(paper.sheets));
     if (!pages.sheets.empty())
@@ -127,7 +133,7 @@ writeFittingOut(const Boat& boat, core::Units units, core::PageSize size, const 
     if (!parts)
         return unexpected(parts.error());
     files->insert(files->end(), parts->begin(), parts->end());
-    return WrittenSet{std::move(*files), core::heaviestFirst(after.findings)};
+    return WrittenSet{std::move(*files), fitOutFindings(boat)};
 }
 
 WrittenFiles

@@ -1,6 +1,5 @@
 #include "ui/window/planking_bench.hpp"
 
-#include "core/planking/plan_findings.hpp"
 #include "core/planking/start_search.hpp"
 #include "core/planking/start_table.hpp"
 #include "ui/map2d/planking_map.hpp"
@@ -41,8 +40,8 @@ constexpr int afterPainting = 30; // ms
 
 PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
     : QWidget(parent), m_mode(mode), m_trying(new TaskRunner(mode, this)),
-      m_comparing(new TaskRunner(mode, this)), m_scarfing(new TaskRunner(mode, this)),
-      m_scarfsSoon(new QTimer(this)), m_comparison(new StartComparison), m_view(new BoatView),
+      m_comparing(new TaskRunner(mode, this)), m_planningShop(new TaskRunner(mode, this)),
+      m_shopSoon(new QTimer(this)), m_comparison(new StartComparison), m_view(new BoatView),
       m_map(new PlankingMap), m_card(new StripCard), m_controls(new PlankingControls),
       m_sidePages(new QStackedWidget), m_stripButton(new QToolButton), m_controlsButton(new QToolButton),
       m_tapeButton(new QToolButton), m_findings(new FindingsPane), m_bar(new LayingBar),
@@ -103,9 +102,9 @@ PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
         m_comparison->hide();
     });
     connect(m_comparing, &TaskRunner::progress, m_comparison, &StartComparison::wait);
-    m_scarfsSoon->setSingleShot(true);
-    m_scarfsSoon->setInterval(800);
-    connect(m_scarfsSoon, &QTimer::timeout, this, &PlankingBench::planScarfs);
+    m_shopSoon->setSingleShot(true);
+    m_shopSoon->setInterval(800);
+    connect(m_shopSoon, &QTimer::timeout, this, &PlankingBench::planShop);
     connect(m_map, &PlankingMap::startDragged, this, &PlankingBench::tryStart);
     connect(m_map, &PlankingMap::startDropped, this, [this](double girth) {
         m_nextTry.reset();
@@ -113,6 +112,7 @@ PlankingBench::PlankingBench(TaskRunner::Mode mode, QWidget* parent)
     });
     connect(m_bar, &LayingBar::laidChanged, this, &PlankingBench::laidChanged);
     connect(m_findings, &FindingsPane::chosen, this, &PlankingBench::choose);
+    m_findings->setBenchOf([this](const core::Finding& finding) { return benchOf(finding); });
 }
 
 QWidget* PlankingBench::makeSide() {
@@ -226,19 +226,6 @@ void PlankingBench::tryStart(double girth) {
                   [](const QString&) {});
 }
 
-void PlankingBench::planScarfs() {
-    m_map->setScarfs({});
-    if (!m_scarfs || !m_boat || !m_boat->project.stock || m_boat->project.stock->lots.empty())
-        return;
-    m_scarfing->run(
-        [boat = m_boat](std::stop_token, const TaskRunner::Progress&) {
-            const auto& stock = boat->shop().stock;
-            return stock ? scarfMarks(boat->plan, *stock, boat->scene.map) : std::vector<ScarfMark>();
-        },
-        [this](std::vector<ScarfMark> scarfs) { m_map->setScarfs(std::move(scarfs)); },
-        [](const QString&) {}); // the Stock bench tells what is wrong with the boards
-}
-
 void PlankingBench::showControls(bool shown) {
     (shown ? m_controlsButton : m_stripButton)->setChecked(true);
 }
@@ -273,8 +260,8 @@ void PlankingBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_card->setBoat(m_boat);
     m_controls->setBoat(m_boat.get());
     m_map->setBoat(m_boat);
-    m_scarfing->cancel();
-    m_scarfsSoon->start();
+    m_planningShop->cancel();
+    m_shopSoon->start();
     if (m_mode == TaskRunner::Mode::SameThread)
         m_view->setBoat(m_boat);
     else // the meshes of all strips go to the screen: a turn by itself, when the rest has been painted
@@ -325,32 +312,6 @@ void PlankingBench::laidChanged(int count) {
     select(std::string()); // going on with the work: the next strip is the one in hand
 }
 
-void PlankingBench::choose(const core::Finding& finding) {
-    if (finding.strip && m_boat && m_boat->strip(*finding.strip) != nullptr)
-        select(*finding.strip);
-    showPlace(finding.x);
-}
-
-void PlankingBench::showPlace(std::optional<double> x) {
-    if (!x && !m_map->place())
-        return;
-    m_map->setPlace(x);
-    m_view->setPlace(x);
-}
-
-void PlankingBench::nextFinding() {
-    m_findings->list()->next();
-}
-
-FindingsList* PlankingBench::findings() const {
-    return m_findings->list();
-}
-
-void PlankingBench::setAsides(std::vector<core::PutAside> asides) {
-    m_asides = std::move(asides);
-    showFindings();
-}
-
 void PlankingBench::boatAlone() {
     const bool alone = !m_map->isHidden();
     m_boatPane->show();
@@ -361,12 +322,6 @@ void PlankingBench::mapAlone() {
     const bool alone = !m_boatPane->isHidden();
     m_map->show();
     m_boatPane->setVisible(!alone);
-}
-
-void PlankingBench::showFindings() {
-    m_findings->setFindings(m_boat ? core::allFindings(m_boat->hull, m_boat->plan)
-                                   : std::vector<core::Finding>(),
-                            m_boat ? m_asides : std::vector<core::PutAside>());
 }
 
 } // namespace sheerlay::ui

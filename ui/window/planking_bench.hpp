@@ -90,8 +90,10 @@ private:
     void choose(const core::Finding& finding);
     void showFindings();
     void showPlace(std::optional<double> x);
-    /// Has the boards planned beside the window and shows where they are scarfed.
-    void planScarfs();
+    /// Name of the bench where a finding's part is; empty: this one.
+    [[nodiscard]] QString benchOf(const core::Finding& finding) const;
+    /// Has boards and fit-out planned beside the window, lists what is found there and shows the scarfs.
+    void planShop();
     QWidget* makeTapeBar();
     void putTapeEnd(const std::optional<core::HullPlace>& end);
     void showTape(const QString& words);
@@ -103,8 +105,8 @@ private:
     TaskRunner::Mode m_mode;
     TaskRunner* m_trying;
     TaskRunner* m_comparing;
-    TaskRunner* m_scarfing;
-    QTimer* m_scarfsSoon; ///< waits until the boat stands still a while
+    TaskRunner* m_planningShop;
+    QTimer* m_shopSoon; ///< waits until the boat stands still a while
     bool m_scarfs = true;
     StartComparison* m_comparison;
     std::optional<double> m_nextTry; ///< girth to try once the one before is judged

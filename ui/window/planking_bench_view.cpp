@@ -58,7 +58,7 @@ QWidget* PlankingBench::makeViewBar() {
     scarfs->setChecked(true);
     connect(scarfs, &QToolButton::toggled, this, [this](bool on) {
         m_scarfs = on;
-        planScarfs();
+        planShop();
     });
     m_tapeButton->setParent(bar);
     m_tapeButton->setText(Wording::tr("Tape"));

@@ -325,6 +325,7 @@ void SheetsBench::layOut() {
                 m_list->addItem(title + (goesOn ? Wording::tr(", continued") : QString()));
             }
             m_list->setCurrentRow(std::min(row, m_list->count() - 1));
+            showWanted();
             if (m_sheets.empty())
                 m_preview->setText(
                     m_choices == nullptr
@@ -347,6 +348,21 @@ void SheetsBench::layOut() {
                 tr("The sheets could not be laid out: %1. Undo the last change, or choose another paper.")
                     .arg(text));
         });
+}
+
+void SheetsBench::showPages(const std::string& title) {
+    m_wanted = title;
+    showAfloat(false);
+    showChoices(false);
+    if (!m_dirty && !m_layout->busy())
+        showWanted();
+}
+
+void SheetsBench::showWanted() {
+    const auto page = std::ranges::find(m_sheets, m_wanted, &core::Sheet::title);
+    if (page != m_sheets.end() && !m_wanted.empty())
+        m_list->setCurrentRow(static_cast<int>(page - m_sheets.begin()));
+    m_wanted.clear();
 }
 
 void SheetsBench::showSheet() {

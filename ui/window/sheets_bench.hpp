@@ -59,6 +59,8 @@ public:
     [[nodiscard]] const std::vector<core::Sheet>& sheets() const noexcept { return m_sheets; }
     [[nodiscard]] QString status() const;
     [[nodiscard]] core::PageSize page() const;
+    /// Goes to the first page of that title, once they are laid out; stays where there is none.
+    void showPages(const std::string& title);
     /// Writes the set into a folder, on the worker.
     void write(const QString& folder);
 
@@ -85,6 +87,7 @@ private:
     void layOut();
     void refreshButtons();
     void showSheet();
+    void showWanted();
     void askFolder();
     void print(bool changedOnly);
     void preview(const std::vector<core::Sheet>& pages, const std::string& record);
@@ -96,6 +99,7 @@ private:
     bool m_dirty = true; // sheets are to be laid out anew
     bool m_oldBoat = false;
     std::vector<core::Sheet> m_sheets;
+    std::string m_wanted; ///< title of the page to go to once it is laid out; empty: none
     TaskRunner* m_layout;
     TaskRunner* m_writer;
     TaskRunner* m_printing; // lays out what goes through a printer

@@ -1,4 +1,5 @@
 // The part of a bench of pages that writes them to files and prints them.
+#include "ui/panels/findings_list.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/window/sheet_printer.hpp"
@@ -30,7 +31,7 @@ QString writtenText(const WrittenSet& written) {
 QString SheetsBench::withFindings(QString text, const std::vector<core::Finding>& findings) {
     for (const core::Finding& finding : findings)
         if (finding.level != core::Level::Note)
-            text += QStringLiteral("\n\n") + heardText(finding.text);
+            text += QStringLiteral("\n\n") + findingText(finding);
     return text;
 }
 

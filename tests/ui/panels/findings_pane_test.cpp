@@ -130,3 +130,48 @@ TEST_CASE_METHOD(App, "an entry that covers nothing any more is shown with those
     p.pane.act()->click();
     CHECK(p.asides.empty());
 }
+
+TEST_CASE_METHOD(
+    App, "while more may be found no entry is said to cover nothing, and the hand stays where it is") {
+    Pane p;
+    p.asides = {{Level::Note, "fake-later", std::nullopt, 100.0, "The gunwale bends.", {"Steamed.", ""}, 0}};
+    p.pane.setFindings(three, p.asides, false);
+    p.pane.asideButton()->setChecked(true);
+    CHECK(p.codes() == Codes{"fake-stop", "fake-caution", "fake-note"});
+    p.pane.list()->setCurrentRow(1);
+    p.pane.reason()->setText(QStringLiteral("The stock is"));
+    auto more = three;
+    more.insert(more.begin(), {Level::Stop, "fake-more", std::nullopt, std::nullopt, "No room."});
+    more.push_back({Level::Note, "fake-later", std::nullopt, 100.0, "The gunwale bends."});
+    p.pane.setFindings(more, p.asides, true);
+    REQUIRE(p.pane.list()->current() != nullptr);
+    CHECK(p.pane.list()->current()->code == "fake-caution");
+    CHECK(p.pane.reason()->text() == QStringLiteral("The stock is"));
+    CHECK(p.codes() == Codes{"fake-more", "fake-stop", "fake-caution", "fake-note", "fake-later"});
+    CHECK(p.pane.list()->current()->aside->reason == "Steamed.");
+    p.pane.setFindings(three, p.asides, true);
+    p.pane.list()->setCurrentRow(3);
+    CHECK(p.pane.list()->current()->text == "Not found any more: The gunwale bends.");
+}
+
+TEST_CASE_METHOD(App, "a finding whose part is on another bench is followed there, on demand") {
+    Pane p;
+    p.pane.setBenchOf([](const core::Finding& finding) {
+        return finding.code == "fake-note" ? QStringLiteral("Fitting out") : QString();
+    });
+    p.pane.show();
+    std::vector<std::string> followed;
+    QObject::connect(&p.pane, &FindingsPane::followed, &p.pane, [&](const core::Finding& finding) {
+        followed.push_back(finding.code);
+    });
+    p.pane.list()->setCurrentRow(1);
+    CHECK_FALSE(p.pane.goThere()->isVisible());
+    Q_EMIT p.pane.list()->itemActivated(p.pane.list()->item(1));
+    CHECK(followed.empty());
+    p.pane.list()->setCurrentRow(2);
+    CHECK(p.pane.goThere()->isVisible());
+    CHECK(p.pane.goThere()->text().contains(QStringLiteral("Fitting out")));
+    p.pane.goThere()->click();
+    Q_EMIT p.pane.list()->itemActivated(p.pane.list()->item(2));
+    CHECK(followed == Codes{"fake-note", "fake-note"});
+}

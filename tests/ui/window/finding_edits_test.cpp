@@ -7,10 +7,13 @@
 #include "ui/window/main_window.hpp"
 #include "ui/window/planking_bench.hpp"
 #include "ui/window/project_desk.hpp"
+#include "ui/window/sheets_bench.hpp"
 
 #include <QLineEdit>
+#include <QListWidget>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QTest>
 #include <QUndoStack>
 
 #include <algorithm>
@@ -63,4 +66,72 @@ TEST_CASE_METHOD(App, "a finding put aside is an edit that is saved, undone and 
     MainWindow next(TaskRunner::Mode::SameThread);
     next.open(shop.path);
     CHECK(next.planking()->findings()->count() == before - 1);
+}
+
+TEST_CASE_METHOD(App,
+                 "findings of the fit-out stand in the same list, lead to their part and are put aside") {
+    Workshop shop;
+    shop.rewrite(shop.good + "\n[fitout]\n[fitout.gunwales]\nstock-length = \"5 ft\"\n"
+                             "inner = { width = \"2 in\", height = \"7/8 in\" }\n");
+    FindingsPane& pane = *shop.bench().findingsPane();
+    const auto bends = [&] {
+        return std::ranges::find(pane.list()->findings(), "gunwale-bend", &core::Finding::code);
+    };
+    const auto listed = [&] { return bends() != pane.list()->findings().end(); };
+    REQUIRE(QTest::qWaitFor(listed, patience)); // it is planned when she has stood still a while
+    const core::Finding finding = *bends();
+    REQUIRE(finding.level != core::Level::Stop);
+    CHECK(shop.window.boat()->foundIn(finding) == FoundIn::FitOut);
+
+    pane.list()->returnTo(finding);
+    pane.reason()->setText(QStringLiteral("half written"));
+    CHECK(pane.goThere()->text().contains(QStringLiteral("Fitting out")));
+    pane.goThere()->click();
+    const SheetsBench& bench = *shop.window.fittingOut();
+    CHECK(shop.window.planking()->isHidden());
+    CHECK_FALSE(bench.isHidden());
+    shop.window.show();
+    REQUIRE(QTest::qWaitFor([&] { return !bench.sheets().empty(); }, patience));
+    const auto shownTitle = [&] {
+        return bench.sheets()
+            .at(static_cast<std::size_t>(bench.findChild<QListWidget*>()->currentRow()))
+            .title;
+    };
+    CHECK(shownTitle().ends_with(", gunwales"));
+
+    shop.window.showBench(MainWindow::Bench::Planking);
+    CHECK(pane.reason()->text() == QStringLiteral("half written")); // going there lost nothing
+    pane.reason()->setText(QStringLiteral("Steamed."));
+    const QString told = bench.status();
+    CHECK_FALSE(told.contains(QStringLiteral("Steamed.")));
+    pane.act()->click();
+    REQUIRE(bends()->aside);
+    CHECK(shop.window.desk()->undoStack()->undoText() == QStringLiteral("Put a finding aside"));
+    shop.window.showBench(MainWindow::Bench::FittingOut);
+    if (finding.level == core::Level::Caution)
+        CHECK(bench.status().contains(QStringLiteral("Steamed.")));
+    shop.window.desk()->undoStack()->undo();
+    CHECK_FALSE(bends()->aside);
+    shop.window.desk()->undoStack()->redo();
+    REQUIRE(shop.window.save());
+
+    // opened again, the entry is not said to cover nothing before the fit-out is planned
+    MainWindow next(TaskRunner::Mode::SameThread);
+    next.open(shop.path);
+    const FindingsPane& again = *next.planking()->findingsPane();
+    const auto unmet = [&] {
+        return std::ranges::any_of(again.list()->findings(), [](const core::Finding& f) {
+            return f.text.starts_with("Not found any more");
+        });
+    };
+    CHECK_FALSE(unmet());
+    REQUIRE(QTest::qWaitFor([&] { return next.boat()->allFound(); }, patience));
+    REQUIRE(QTest::qWaitFor(
+        [&] {
+            return std::ranges::any_of(again.list()->findings(), [](const core::Finding& f) {
+                return f.code == "gunwale-bend" && f.aside && f.aside->reason == "Steamed.";
+            });
+        },
+        patience));
+    CHECK_FALSE(unmet());
 }
