@@ -9,7 +9,7 @@ SHEERLAY_PACKAGES_BUILD=(
     libocct-ocaf-dev libocct-visualization-dev libocct-data-exchange-dev
     libtbb-dev libfreetype-dev libfontconfig-dev
     libeigen3-dev coinor-libclp-dev pkg-config libspdlog-dev nlohmann-json3-dev libtomlplusplus-dev libpugixml-dev libcli11-dev
-    fonts-inter fonts-dejavu-core
+    fonts-inter fonts-dejavu-core qt6-translations-l10n
 )
 # shellcheck disable=SC2034
 SHEERLAY_PACKAGES_TEST=(

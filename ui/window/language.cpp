@@ -40,7 +40,11 @@ void chooseLanguage(const QString& code) {
     QSettings().setValue(key, code);
 }
 
-QString speak() {
+QString qtTranslations() {
+    return QLibraryInfo::path(QLibraryInfo::TranslationsPath);
+}
+
+QString speak(const QString& qtFolder) {
     initTranslations();
     Spoken& both = spoken();
     QCoreApplication::removeTranslator(&both.window);
@@ -52,8 +56,7 @@ QString speak() {
         !both.window.load(QStringLiteral(":/sheerlay/translations/sheerlay_%1.qm").arg(wanted)))
         return english;
     QCoreApplication::installTranslator(&both.window);
-    if (both.qt.load(QStringLiteral("qtbase_%1").arg(wanted),
-                     QLibraryInfo::path(QLibraryInfo::TranslationsPath)))
+    if (both.qt.load(QStringLiteral("qtbase_%1").arg(wanted), qtFolder))
         QCoreApplication::installTranslator(&both.qt);
     return wanted;
 }

@@ -19,8 +19,12 @@ struct Language {
 [[nodiscard]] QString chosenLanguage();
 void chooseLanguage(const QString& code);
 
+/// Where Qt's own translations are installed: names of keys, buttons and dialogs.
+[[nodiscard]] QString qtTranslations();
+
 /// Puts the chosen language, or the system's, in force for widgets made from now on. Where there is no
-/// translation, English stands. @return  code of the language in force
-QString speak();
+/// translation, English stands, and Qt's own texts stay English where `qtFolder` holds none.
+/// @return  code of the language in force
+QString speak(const QString& qtFolder = qtTranslations());
 
 } // namespace sheerlay::ui

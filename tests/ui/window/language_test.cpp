@@ -7,13 +7,19 @@
 #include "ui/panels/planking_controls.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_text.hpp"
+#include "ui/window/keys_card.hpp"
 #include "ui/window/language.hpp"
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/project_desk.hpp"
 
+#include <QAbstractButton>
 #include <QAction>
+#include <QDialogButtonBox>
 #include <QFile>
+#include <QFileDialog>
+#include <QKeySequence>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QRegularExpression>
 #include <QSignalSpy>
@@ -22,6 +28,7 @@
 #include <QXmlStreamReader>
 
 #include <algorithm>
+#include <memory>
 #include <string>
 #include <variant>
 #include <vector>
@@ -142,6 +149,55 @@ TEST_CASE_METHOD(App, "a window speaks the language that is chosen, and English 
     const Workshop shop;
     CHECK(hasButton(shop.window, "Planking"));
     CHECK_FALSE(hasButton(shop.window, "Beplankung"));
+}
+
+TEST_CASE_METHOD(App, "keys, buttons and dialogs of Qt's own speak German too") {
+    const English back;
+    chooseLanguage(QStringLiteral("de"));
+    // without Qt's translations they stay English, and nothing fails or warns
+    REQUIRE(speak(QStringLiteral("/nowhere")).toStdString() == "de");
+    const auto undo = [] {
+        return QKeySequence(Qt::CTRL | Qt::Key_Z).toString(QKeySequence::NativeText).toStdString();
+    };
+    CHECK(undo() == "Ctrl+Z");
+    REQUIRE(speak().toStdString() == "de"); // resources/scripts/packages.sh asks for qt6-translations-l10n
+    CHECK(undo() == "Strg+Z");
+
+    const Workshop shop;
+    QStringList said;
+    for (const QLabel* label : shop.window.keys()->findChildren<QLabel*>())
+        said << label->text();
+    const QString card = said.join(u'\n');
+    INFO(card.toStdString());
+    CHECK(card.contains(QStringLiteral("Strg+Z")));
+    CHECK_FALSE(card.contains(
+        QRegularExpression(QStringLiteral("\\b(Ctrl|Shift|Space|Home|End|Left|Right|Return|Del|PgUp)\\b"))));
+
+    const QDialogButtonBox buttons(QDialogButtonBox::Cancel | QDialogButtonBox::Close |
+                                   QDialogButtonBox::Yes);
+    QStringList names;
+    for (const QAbstractButton* button : buttons.buttons())
+        names << button->text().remove(u'&');
+    names.sort();
+    CHECK(names ==
+          QStringList{QStringLiteral("Abbrechen"), QStringLiteral("Ja"), QStringLiteral("Schließen")});
+
+    QLineEdit line(QStringLiteral("12,5"));
+    const std::unique_ptr<QMenu> menu(line.createStandardContextMenu());
+    QStringList acts;
+    for (const QAction* action : menu->actions())
+        acts << action->text().remove(u'&').section(u'\t', 0, 0);
+    INFO(acts.join(u'\n').toStdString());
+    CHECK(acts.contains(QStringLiteral("Kopieren")));
+    CHECK_FALSE(acts.contains(QStringLiteral("Copy")));
+
+    QFileDialog files;
+    files.setOption(QFileDialog::DontUseNativeDialog);
+    QStringList labels;
+    for (const QAbstractButton* button : files.findChildren<QAbstractButton*>())
+        labels << button->text().remove(u'&');
+    CHECK(labels.contains(QStringLiteral("Abbrechen")));
+    CHECK_FALSE(labels.contains(QStringLiteral("Cancel")));
 }
 
 TEST_CASE_METHOD(App, "edits have their names in the window's language") {
