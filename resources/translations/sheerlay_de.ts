@@ -2132,6 +2132,14 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
         <translation>%1: %2; möglich wäre %3.</translation>
     </message>
     <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>a number such as 0.5</source>
+        <translation>eine Zahl wie 0,5</translation>
+    </message>
+    <message>
         <source>Nothing is typed yet. The tape at two or three stations would do for a start.</source>
         <translation>Noch ist nichts eingetragen. Zwei oder drei Spanten genügen für den Anfang.</translation>
     </message>
@@ -2389,7 +2397,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
     </message>
     <message>
         <source>Print cut sheets…</source>
-        <translation>Leistenblätter drucken…</translation>
+        <translation>Schnittblätter drucken…</translation>
     </message>
     <message>
         <source>%1 sheets, the lines and the wall map</source>
@@ -4311,6 +4319,14 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <message>
         <source>There are no pages yet. What they are made from is added under “%1”.</source>
         <translation>Noch gibt es keine Seiten. Woraus sie entstehen, kommt unter „%1“ dazu.</translation>
+    </message>
+    <message>
+        <source>Print this page…</source>
+        <translation>Diese Seite drucken…</translation>
+    </message>
+    <message>
+        <source>The page shown here by itself; one larger than the paper goes out in pages to be joined</source>
+        <translation>Nur die Seite, die hier zu sehen ist; was größer als das Papier ist, kommt in Seiten zum Zusammenlegen</translation>
     </message>
 </context>
 <context>

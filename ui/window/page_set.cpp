@@ -9,6 +9,7 @@
 #include "core/project/put_aside.hpp"
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/revision.hpp"
+#include "core/sheets/sheet_tiles.hpp"
 #include "core/sheets/shop_plan.hpp"
 #include "core/sheets/stock_sheets.hpp"
 #include "core/sheets/wall_map.hpp"
@@ -54,12 +55,79 @@ Pages wallPagesOf(const Boat& boat, core::Units units, core::PageSize size, Page
     return pages;
 }
 
-/// Without wall map and lines, which are larger than a printer's paper: they go out as PDFs only.
-Pages printable(Pages pages, core::PageSize size) {
-    const core::Page paper = core::pageOf(size);
-    const double longest = std::max(paper.width, paper.height) + 1;
-    std::erase_if(pages, [&](const core::Sheet& s) { return std::max(s.width, s.height) > longest; });
+/// With those larger than a printer's paper.
+RevisedPages
+revisedWallPages(const Boat& boat, core::Units units, core::PageSize size, const std::string& before) {
+    Pages cut = cutPagesOf(boat, units, size);
+    const core::SheetRecord record =
+        core::recordOf(cut, core::recordFrom(before), core::doneSheets(cut, boat.project.journal, boat.plan));
+    {
+        const core::Speaking speaking(boat.project.language);
+        cut = core::withRevisions(std::move(cut), record, size);
+    }
+    RevisedPages pages{{}, {}, core::toText(record)};
+    for (const std::size_t i : core::changedIn(record))
+        pages.changed.push_back(cut[i]);
+    pages.all = wallPagesOf(boat, units, size, std::move(cut));
     return pages;
+}
+
+bool fits(const core::Sheet& sheet, core::PageSize size) {
+    const core::Page paper = core::pageOf(size);
+    return std::max(sheet.width, sheet.height) <= std::max(paper.width, paper.height) + 1;
+}
+
+/// Without wall map and lines, which are larger than a printer's paper: they are printed by themselves.
+Pages printable(Pages pages, core::PageSize size) {
+    std::erase_if(pages, [&](const core::Sheet& sheet) { return !fits(sheet, size); });
+    return pages;
+}
+
+/// One of these by itself, in pages to be joined where it is larger than the paper.
+Pages aloneOf(const Pages& pages, std::size_t shown, core::PageSize size, core::Language language) {
+    if (shown >= pages.size())
+        return {};
+    if (fits(pages[shown], size))
+        return {pages[shown]};
+    const core::Speaking speaking(language);
+    Pages alone;
+    for (core::SheetTile& tile : core::tilesOf(pages[shown], size))
+        alone.push_back(std::move(tile.sheet));
+    return alone;
+}
+
+/// The same of pages that are followed by patterns, each shown whole.
+Pages aloneOf(const Pages& before,
+              const std::vector<core::Pattern>& patterns,
+              std::size_t shown,
+              core::PageSize size,
+              const core::Project& project) {
+    if (shown < before.size())
+        return aloneOf(before, shown, size, project.language);
+    shown -= before.size();
+    for (const core::Pattern& pattern : patterns) {
+        const std::size_t sheets = core::rollPages({pattern}, project.name).size();
+        if (shown < sheets)
+            return core::tiledPages({pattern}, size, project.name);
+        shown -= sheets;
+    }
+    return {};
+}
+
+/// What stands before the patterns of the frame.
+Pages frameSheetsOf(const Boat& boat, const core::PatternSet& set, core::Units units, core::PageSize size) {
+    Pages pages = core::strongbackSheets(boat.project, set.frame, units, size);
+    append(pages, core::nestedPages(boat.project, set.boards, units, size));
+    return pages;
+}
+
+Pages frameAlone(const Boat& boat, core::Units units, core::PageSize size, std::size_t shown) {
+    auto set = core::patternSet(boat.project, boat.hull, boat.plan, units);
+    if (!set)
+        return {};
+    std::vector<core::Pattern> patterns = std::move(set->moulds);
+    std::ranges::move(set->strips, std::back_inserter(patterns));
+    return aloneOf(frameSheetsOf(boat, *set, units, size), patterns, shown, size, boat.project);
 }
 
 /// @param tiled  patterns as a printer takes them; else each whole
@@ -67,8 +135,7 @@ BenchPages framePagesOf(const Boat& boat, core::Units units, core::PageSize size
     const auto set = core::patternSet(boat.project, boat.hull, boat.plan, units);
     if (!set)
         return {{}, {core::withoutMoulds(set.error())}};
-    Pages pages = core::strongbackSheets(boat.project, set->frame, units, size);
-    append(pages, core::nestedPages(boat.project, set->boards, units, size));
+    Pages pages = frameSheetsOf(boat, *set, units, size);
     const std::string& name = boat.project.name;
     for (const auto* patterns : {&set->moulds, &set->strips})
         append(pages, tiled ? core::tiledPages(*patterns, size, name) : core::rollPages(*patterns, name));
@@ -108,13 +175,18 @@ std::vector<core::Finding> fitOutFindings(const Boat& boat) {
     return core::heaviestFirst(core::withAsides(boat.shop().after.findings, boat.project.putAside));
 }
 
+/// What stands before the patterns of the parts.
+Pages fittingOutSheetsOf(const Boat& boat, core::Units units, core::PageSize size) {
+    Pages pages;
+    for (Paper& paper : fittingOutPapers(boat.project, boat.shop().after, units, size))
+        append(pages, std::move(paper.sheets));
+    if (!pages.empty())
+        pages.push_back(materialsOf(boat, units, size));
+    return pages;
+}
+
 BenchPages fittingOutPagesOf(const Boat& boat, core::Units units, core::PageSize size, bool tiled) {
-    const core::AfterPlanking& after = boat.shop().after;
-    BenchPages pages{{}, fitOutFindings(boat)};
-    for (Paper& paper : fittingOutPapers(boat.project, after, units, size))
-        append(pages.sheets, std::move(paper.sheets));
-    if (!pages.sheets.empty())
-        pages.sheets.push_back(materialsOf(boat, units, size));
+    BenchPages pages{fittingOutSheetsOf(boat, units, size), fitOutFindings(boat)};
     const auto parts = partPatterns(boat, units);
     const std::string& name = boat.project.name;
     append(pages.sheets, tiled ? core::tiledPages(parts, size, name) : core::rollPages(parts, name));
@@ -160,18 +232,16 @@ PageSet wallPages() {
         return printable(wallPagesOf(boat, units, size, cutPagesOf(boat, units, size)), size);
     };
     set.revised = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& before) {
-        Pages cut = cutPagesOf(boat, units, size);
-        const core::SheetRecord record = core::recordOf(
-            cut, core::recordFrom(before), core::doneSheets(cut, boat.project.journal, boat.plan));
-        {
-            const core::Speaking speaking(boat.project.language);
-            cut = core::withRevisions(std::move(cut), record, size);
-        }
-        RevisedPages pages{{}, {}, core::toText(record)};
-        for (const std::size_t i : core::changedIn(record))
-            pages.changed.push_back(cut[i]);
-        pages.all = printable(wallPagesOf(boat, units, size, std::move(cut)), size);
+        RevisedPages pages = revisedWallPages(boat, units, size, before);
+        pages.all = printable(std::move(pages.all), size);
         return pages;
+    };
+    set.alone = [](const Boat& boat,
+                   core::Units units,
+                   core::PageSize size,
+                   const std::string& before,
+                   std::size_t shown) {
+        return aloneOf(revisedWallPages(boat, units, size, before).all, shown, size, boat.project.language);
     };
     set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
         return writeSheetSet(boat.project, boat.hull, boat.shop(), units, size, folder);
@@ -196,6 +266,10 @@ PageSet mouldPages() {
         return framePagesOf(boat, units, size, true).sheets;
     };
     set.write = writeFrame;
+    set.alone =
+        [](const Boat& boat, core::Units units, core::PageSize size, const std::string&, std::size_t shown) {
+            return frameAlone(boat, units, size, shown);
+        };
     set.status = [](const Pages& pages) {
         return Wording::tr("%1 pages. A pattern is shown whole here and printed in tiles at full size.")
             .arg(pages.size());
@@ -218,6 +292,10 @@ PageSet stockPages() {
     set.printed = [](const Boat& boat, core::Units units, core::PageSize size) {
         return stockPagesOf(boat, units, size).sheets;
     };
+    set.alone =
+        [](const Boat& boat, core::Units units, core::PageSize size, const std::string&, std::size_t shown) {
+            return aloneOf(stockPagesOf(boat, units, size).sheets, shown, size, boat.project.language);
+        };
     set.write = [](const Boat& boat, core::Units units, core::PageSize size, const std::string& folder) {
         BenchPages pages = stockPagesOf(boat, units, size);
         return written({{"stock.pdf", std::move(pages.sheets)}}, std::move(pages.findings), folder);
@@ -248,6 +326,11 @@ PageSet fittingOutPages() {
         return fittingOutPagesOf(boat, units, size, true).sheets;
     };
     set.write = writeFittingOut;
+    set.alone =
+        [](const Boat& boat, core::Units units, core::PageSize size, const std::string&, std::size_t shown) {
+            return aloneOf(
+                fittingOutSheetsOf(boat, units, size), partPatterns(boat, units), shown, size, boat.project);
+        };
     set.status = [](const Pages& pages) {
         return Wording::tr("%1 pages: parts to fit, cloth and resin, afloat. A pattern is "
                            "shown whole here and printed in tiles at full size.")

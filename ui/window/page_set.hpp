@@ -8,6 +8,7 @@
 
 #include <QString>
 
+#include <cstddef>
 #include <functional>
 #include <string>
 #include <vector>
@@ -39,6 +40,10 @@ struct PageSet {
     /// The same against the record of the last printing, empty before the first; none where a set has no
     /// revisions.
     std::function<RevisedPages(const Boat&, core::Units, core::PageSize, const std::string& record)> revised;
+    /// What is shown at this place of the list, by itself and as a printer takes it: in pages to be joined
+    /// where it is larger than the paper.
+    std::function<Pages(const Boat&, core::Units, core::PageSize, const std::string& record, std::size_t)>
+        alone;
     /// As the command of the same name does. @param folder  UTF-8
     std::function<WrittenFiles(const Boat&, core::Units, core::PageSize, const std::string& folder)> write;
     std::function<QString(const Pages&)> status;

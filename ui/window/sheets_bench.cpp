@@ -41,7 +41,8 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
       m_list(new QListWidget(this)), m_page(new QComboBox(this)),
       m_write(new QPushButton(Wording::tr("Write files…"), this)),
       m_print(new QPushButton(m_set.print, this)),
-      m_printChanged(new QPushButton(tr("Print the changed ones…"), this)), m_status(new QLabel(this)),
+      m_printChanged(new QPushButton(tr("Print the changed ones…"), this)),
+      m_printAlone(new QPushButton(tr("Print this page…"), this)), m_status(new QLabel(this)),
       m_preview(new QLabel), m_scroll(new QScrollArea(this)), m_view(new QStackedWidget(this)) {
     for (const auto& [name, size] : core::papers)
         m_page->addItem(QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size())),
@@ -85,8 +86,12 @@ SheetsBench::SheetsBench(TaskRunner::Mode mode, PageSet set, QWidget* parent)
                                   "with their revision"));
     m_printChanged->setObjectName(QStringLiteral("printChanged"));
     m_printChanged->hide();
-    connect(m_print, &QPushButton::clicked, this, [this] { print(false); });
-    connect(m_printChanged, &QPushButton::clicked, this, [this] { print(true); });
+    m_printAlone->setToolTip(tr("The page shown here by itself; one larger than the paper goes out in pages "
+                                "to be joined"));
+    m_printAlone->setObjectName(QStringLiteral("printAlone"));
+    connect(m_print, &QPushButton::clicked, this, [this] { print(Which::All); });
+    connect(m_printChanged, &QPushButton::clicked, this, [this] { print(Which::Changed); });
+    connect(m_printAlone, &QPushButton::clicked, this, [this] { print(Which::Alone); });
     connect(m_printing, &TaskRunner::busyChanged, this, [this](bool busy) {
         m_print->setText(busy ? tr("Stop") : m_set.print);
         refreshButtons();
@@ -109,6 +114,7 @@ QWidget* SheetsBench::makePages() {
     layout->addWidget(m_write);
     layout->addWidget(m_print);
     layout->addWidget(m_printChanged);
+    layout->addWidget(m_printAlone);
     layout->addWidget(m_status);
     layout->addWidget(m_list, 1);
     return pages;
@@ -250,7 +256,8 @@ void SheetsBench::setStale(bool stale) {
 void SheetsBench::refreshButtons() {
     m_write->setEnabled(m_boat != nullptr && !m_oldBoat && (m_dirty || !m_sheets.empty()));
     m_print->setEnabled(!m_sheets.empty() && !m_oldBoat);
-    m_printChanged->setEnabled(m_print->isEnabled() && !m_printing->busy());
+    for (QPushButton* part : {m_printChanged, m_printAlone})
+        part->setEnabled(m_print->isEnabled() && !m_printing->busy());
 }
 
 void SheetsBench::setPrintRecord(std::string record) {

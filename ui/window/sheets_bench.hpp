@@ -89,8 +89,10 @@ private:
     void showSheet();
     void showWanted();
     void askFolder();
-    void print(bool changedOnly);
-    void preview(const std::vector<core::Sheet>& pages, const std::string& record);
+    enum class Which { All, Changed, Alone };
+    void print(Which which);
+    /// @param record  of what is to be printed; none where that is not a printing of the whole set
+    void preview(const std::vector<core::Sheet>& pages, const std::optional<std::string>& record);
     void showPaper(core::PageSize paper);
 
     PageSet m_set;
@@ -106,7 +108,7 @@ private:
     QListWidget* m_list;
     bool m_paperChosen = false; ///< by hand
     QComboBox* m_page;
-    QPushButton *m_write, *m_print, *m_printChanged;
+    QPushButton *m_write, *m_print, *m_printChanged, *m_printAlone;
     std::string m_record;            // of the last printing
     QComboBox* m_language = nullptr; ///< where the language of the paper is chosen
     QCheckBox* m_rows = nullptr;     ///< where it is chosen whether rows share a sheet

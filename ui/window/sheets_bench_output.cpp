@@ -9,6 +9,11 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLabel>
+#include <QListWidget>
+
+#include <algorithm>
+#include <optional>
+#include <utility>
 
 namespace sheerlay::ui {
 namespace {
@@ -58,7 +63,7 @@ void SheetsBench::write(const QString& folder) {
         });
 }
 
-void SheetsBench::print(bool changedOnly) {
+void SheetsBench::print(Which which) {
     if (m_printing->busy()) {
         m_printing->cancel();
         m_status->setText(tr("Nothing was printed."));
@@ -67,17 +72,24 @@ void SheetsBench::print(bool changedOnly) {
     if (!m_boat || m_sheets.empty())
         return;
     m_status->setText(tr("Laying out the pages for the printer…"));
+    const auto shown = static_cast<std::size_t>(std::max(0, m_list->currentRow()));
     m_printing->run(
-        [boat = m_boat, units = m_units, size = page(), set = m_set, before = m_record](
+        [boat = m_boat, units = m_units, size = page(), set = m_set, before = m_record, which, shown](
             std::stop_token, const TaskRunner::Progress&) {
+            if (which == Which::Alone)
+                return RevisedPages{set.alone(*boat, units, size, before, shown), {}, {}};
             return set.revised ? set.revised(*boat, units, size, before)
                                : RevisedPages{set.printed(*boat, units, size), {}, {}};
         },
-        [this, changedOnly](const RevisedPages& pages) {
-            if (changedOnly && pages.changed.empty())
+        [this, which](const RevisedPages& pages) {
+            if (which == Which::Alone && pages.all.empty())
+                m_status->setText(tr("Nothing was printed."));
+            else if (which == Which::Alone)
+                preview(pages.all, std::nullopt);
+            else if (which == Which::Changed && pages.changed.empty())
                 m_status->setText(tr("No sheet says anything else than at the last printing."));
             else
-                preview(changedOnly ? pages.changed : pages.all, pages.record);
+                preview(which == Which::Changed ? pages.changed : pages.all, pages.record);
         },
         [this](const QString& text) {
             m_status->setText(
@@ -87,14 +99,14 @@ void SheetsBench::print(bool changedOnly) {
         });
 }
 
-void SheetsBench::preview(const std::vector<core::Sheet>& pages, const std::string& record) {
+void SheetsBench::preview(const std::vector<core::Sheet>& pages, const std::optional<std::string>& record) {
     switch (previewAndPrint(*this, pages)) {
     case Printed::Taken:
         m_status->setText(tr("Sent %1 pages to the printer. Check the bar on the first one with a rule.")
                               .arg(pages.size()));
-        if (m_set.revised) {
-            setPrintRecord(record);
-            Q_EMIT printed(record);
+        if (m_set.revised && record) {
+            setPrintRecord(*record);
+            Q_EMIT printed(*record);
         }
         break;
     case Printed::Refused:

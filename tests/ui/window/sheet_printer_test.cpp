@@ -79,6 +79,42 @@ TEST_CASE_METHOD(App, "every bench of pages prints, one page a sheet") {
     CHECK(printSheets(nowhere, pages) == Printed::Refused);
 }
 
+TEST_CASE_METHOD(App, "every page is printed by itself, one larger than the paper in pages to be joined") {
+    Workshop shop;
+    shop.rewrite(shop.good + tables);
+    const Boat& boat = *shop.window.boat();
+    const auto onPaper = [](const core::Sheet& page) {
+        return std::max(page.width, page.height) < 298 && std::min(page.width, page.height) < 211;
+    };
+    for (const PageSet& set : {mouldPages(), stockPages(), wallPages(), fittingOutPages()}) {
+        INFO(set.name.toStdString());
+        const auto shown = set.show(boat, core::Units::Millimetres, core::PageSize::A4).sheets;
+        const auto alone = [&](std::size_t i) {
+            return set.alone(boat, core::Units::Millimetres, core::PageSize::A4, {}, i);
+        };
+        std::size_t large = 0;
+        while (large < shown.size() && onPaper(shown[large]))
+            ++large;
+        for (const std::size_t i : {std::size_t(0), shown.size() / 2, large, shown.size() - 1}) {
+            if (i == shown.size())
+                continue; // nothing larger than the paper here
+            INFO(i << ": " << shown[i].title);
+            const auto pages = alone(i);
+            REQUIRE_FALSE(pages.empty());
+            for (const core::Sheet& page : pages)
+                CHECK(onPaper(page));
+            CHECK((pages.size() > 1) == !onPaper(shown[i]));
+            const std::string_view what = shown[i].title;
+            for (const core::Sheet& page : pages)
+                CHECK(page.title.starts_with(what.substr(0, what.find(" (")))); // the pattern's own name
+            if (onPaper(shown[i])) {
+                CHECK(pages.front().items.size() == shown[i].items.size());
+            }
+        }
+        CHECK(alone(shown.size()).empty());
+    }
+}
+
 TEST_CASE_METHOD(App, "a sheet that lies across is turned on the paper of the first") {
     core::Sheet upright, across;
     upright.width = across.height = 210.0;
@@ -136,4 +172,15 @@ TEST_CASE_METHOD(
     REQUIRE(QTest::qWaitFor([&] { return *seen && print->text() == name; }, patience));
     CHECK(
         QTest::qWaitFor([&] { return bench.status() == QStringLiteral("Nothing was printed."); }, patience));
+
+    // a page by itself is no printing of the set: what counts as changed stays
+    QSignalSpy printed(&bench, &SheetsBench::printed);
+    *seen = false;
+    auto* alone = bench.findChild<QPushButton*>(QStringLiteral("printAlone"));
+    REQUIRE(alone != nullptr);
+    CHECK(alone->isEnabled());
+    alone->click();
+    CHECK_FALSE(alone->isEnabled()); // until this one is laid out
+    REQUIRE(QTest::qWaitFor([&] { return *seen && alone->isEnabled(); }, patience));
+    CHECK(printed.isEmpty());
 }
