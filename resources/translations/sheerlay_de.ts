@@ -2336,7 +2336,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
         <translation>%1 wurde außerhalb geändert, und hier gibt es Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
-        <source>Your decisions can go on top of the changed file, or be put away for it.</source>
+        <source>Your decisions can go on top of the changed file, or be discarded for it.</source>
         <translation>Die Entscheidungen hier lassen sich auf die geänderte Datei übertragen oder zu ihren Gunsten verwerfen.</translation>
     </message>
     <message>
@@ -2364,7 +2364,7 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
         <translation>Änderungen vom letzten Mal</translation>
     </message>
     <message>
-        <source>Put them away</source>
+        <source>Discard them</source>
         <translation>Verwerfen</translation>
     </message>
     <message>
@@ -4034,6 +4034,22 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <message>
         <source>%1 is no file that can be opened. A project (.sheerlay) would do, or to begin a boat from: .csv, .tsv or .txt for a table, .dxf or .svg for sections, .step or .iges for surfaces.</source>
         <translation>%1 lässt sich nicht öffnen. Möglich wären ein Projekt (.sheerlay) oder, um ein Boot zu beginnen: .csv, .tsv oder .txt für eine Tabelle, .dxf oder .svg für Schnitte, .step oder .iges für Flächen.</translation>
+    </message>
+    <message>
+        <source>%1 is no longer where it was: moved, renamed or deleted, or its folder is out of reach.</source>
+        <translation>%1 ist nicht mehr dort, wo es war: verschoben, umbenannt oder gelöscht, oder sein Ordner ist nicht zu erreichen.</translation>
+    </message>
+    <message>
+        <source>The boat here is whole. Saving writes her to that place again; if the file is put back, nothing is needed.</source>
+        <translation>Das Boot hier ist vollständig. Speichern schreibt es wieder dorthin; kommt die Datei zurück, ist nichts zu tun.</translation>
+    </message>
+    <message>
+        <source>Save it there again</source>
+        <translation>Wieder dorthin speichern</translation>
+    </message>
+    <message>
+        <source>%1 is no longer where it was, and the boat stands in no other file.</source>
+        <translation>%1 ist nicht mehr dort, wo es war, und das Boot steht in keiner anderen Datei.</translation>
     </message>
 </context>
 <context>

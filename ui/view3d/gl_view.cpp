@@ -124,8 +124,9 @@ void GlView::leaveContext() {
 }
 
 bool GlView::possible() {
+    const QByteArray way = qgetenv("QT_XCB_GL_INTEGRATION"); // or "xcb_egl", or "none"
     return QGuiApplication::platformName() == QStringLiteral("xcb") && xDisplay() != nullptr &&
-           qgetenv("QT_XCB_GL_INTEGRATION") != "xcb_egl";
+           (way.isEmpty() || way == "xcb_glx");
 }
 
 template <class Work> void GlView::onStage(Work work) {

@@ -6,12 +6,16 @@ namespace sheerlay::ui {
 namespace {
 
 constexpr int quietTime = 250; // ms
+constexpr int awayTime = 2000; // ms, longer than an editor takes between deleting and writing anew
 
 } // namespace
 
 FileWatch::FileWatch(QObject* parent) : QObject(parent) {
     m_quiet.setSingleShot(true);
     m_quiet.setInterval(quietTime);
+    m_away.setSingleShot(true);
+    m_away.setInterval(awayTime);
+    connect(&m_away, &QTimer::timeout, this, &FileWatch::lost);
     connect(&m_watcher, &QFileSystemWatcher::fileChanged, this, &FileWatch::look);
     connect(&m_watcher, &QFileSystemWatcher::directoryChanged, this, &FileWatch::look);
     connect(&m_quiet, &QTimer::timeout, this, &FileWatch::settled);
@@ -29,6 +33,7 @@ void FileWatch::watch(const QString& path) {
         m_watcher.removePaths(old);
     m_path = QFileInfo(path).absoluteFilePath();
     m_quiet.stop();
+    m_away.stop();
     m_stamp = stamp();
     m_watcher.addPath(QFileInfo(m_path).absolutePath());
     follow();
@@ -48,11 +53,24 @@ void FileWatch::look() {
 
 void FileWatch::settled() {
     const QString now = stamp();
-    // gone for a moment, or for good: there is nothing to read, and the folder tells when it is back
-    if (now.isEmpty() || now == m_stamp)
+    if (now == m_stamp) {
+        m_away.stop();
         return;
+    }
+    if (now.isEmpty()) { // for a moment, or for good
+        m_away.start();
+        return;
+    }
+    m_away.stop();
     m_stamp = now;
     Q_EMIT changed();
+}
+
+void FileWatch::lost() {
+    if (!stamp().isEmpty() || m_stamp.isEmpty())
+        return;
+    m_stamp.clear();
+    Q_EMIT gone();
 }
 
 } // namespace sheerlay::ui

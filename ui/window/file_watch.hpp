@@ -18,18 +18,21 @@ public:
     [[nodiscard]] const QString& path() const noexcept { return m_path; }
 
 Q_SIGNALS:
-    void changed();
+    void changed(); ///< also when a file that was gone is back
+    void gone();    ///< and not back for two seconds: moved, deleted, or its folder is out of reach
 
 private:
     void look();
     void settled();
+    void lost();
     void follow();
     [[nodiscard]] QString stamp() const;
 
     QFileSystemWatcher m_watcher;
     QTimer m_quiet;
+    QTimer m_away;
     QString m_path;
-    QString m_stamp; // time and size when last told
+    QString m_stamp; // time and size when last told; empty once it is told gone
 };
 
 } // namespace sheerlay::ui

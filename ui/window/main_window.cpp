@@ -89,6 +89,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
             });
     });
     connect(m_watch, &FileWatch::changed, this, &MainWindow::fileChanged);
+    connect(m_watch, &FileWatch::gone, this, &MainWindow::fileGone);
     connectEdits();
     connect(m_desk, &ProjectDesk::projectChanged, this, &MainWindow::replan);
     connect(m_desk, &ProjectDesk::dirtyChanged, this, [this](bool dirty) {

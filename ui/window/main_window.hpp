@@ -101,6 +101,7 @@ private:
     void connectEdits();
     void editJournal(const QString& name, const core::Journal& journal);
     void fileChanged();
+    void fileGone();
     void tellChangedOnDisk();
     void tellKept();
     void askPlanking(const core::Planking& planking);

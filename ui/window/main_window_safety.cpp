@@ -182,7 +182,23 @@ bool MainWindow::save() {
     return false;
 }
 
+void MainWindow::fileGone() {
+    m_desk->setMissing(true);
+    if (m_desk->missing())
+        m_notice->say({tr("%1 is no longer where it was: moved, renamed or deleted, or its folder is out of "
+                          "reach.")
+                           .arg(m_path),
+                       tr("The boat here is whole. Saving writes her to that place again; if the file is "
+                          "put back, nothing is needed.")},
+                      Notice::Weight::Trouble,
+                      {{tr("Save it there again"), [this] { save(); }}});
+}
+
 void MainWindow::fileChanged() {
+    if (m_desk->missing()) { // and is back
+        m_desk->setMissing(false);
+        m_notice->clear();
+    }
     if (!m_desk->dirty()) {
         load();
         return;
@@ -209,7 +225,7 @@ void MainWindow::tellChangedOnDisk() {
     m_notice->say(
         {Wording::tr("%1 was changed on disk, and there are changes here that are not saved.")
              .arg(QFileInfo(m_path).fileName()),
-         Wording::tr("Your decisions can go on top of the changed file, or be put away for it.")},
+         Wording::tr("Your decisions can go on top of the changed file, or be discarded for it.")},
         Notice::Weight::Trouble,
         {{Wording::tr("Keep mine on top"), keepMine}, {Wording::tr("Take the file as it is"), [this] {
                                                            m_desk->close();
@@ -230,19 +246,24 @@ void MainWindow::tellKept() {
                         m_desk->forgetKept();
                         m_desk->edit(Wording::tr("Changes from last time"), project);
                     }},
-                   {Wording::tr("Put them away"), [this] { m_desk->forgetKept(); }}});
+                   {Wording::tr("Discard them"), [this] { m_desk->forgetKept(); }}});
 }
 
 bool MainWindow::mayLeave() {
+    if (m_desk->isOpen())
+        m_desk->setMissing(!QFileInfo::exists(m_path)); // a folder that is gone is not told of
     if (!m_desk->dirty())
         return true;
     QMessageBox box(QMessageBox::NoIcon,
                     Wording::tr("Changes not saved"),
-                    Wording::tr("%1 has changes that are not saved.").arg(QFileInfo(m_path).fileName()),
+                    (m_desk->missing()
+                         ? tr("%1 is no longer where it was, and the boat stands in no other file.")
+                         : Wording::tr("%1 has changes that are not saved."))
+                        .arg(QFileInfo(m_path).fileName()),
                     QMessageBox::NoButton,
                     this);
     QPushButton* save = box.addButton(Wording::tr("Save"), QMessageBox::AcceptRole);
-    QPushButton* away = box.addButton(Wording::tr("Put them away"), QMessageBox::DestructiveRole);
+    QPushButton* away = box.addButton(Wording::tr("Discard them"), QMessageBox::DestructiveRole);
     QPushButton* stay = box.addButton(Wording::tr("Go on working"), QMessageBox::RejectRole);
     box.setDefaultButton(save);
     box.setEscapeButton(stay);

@@ -54,6 +54,7 @@ void ProjectDesk::open(const QString& path, std::string text, core::Project proj
     m_base = project;
     m_project = std::move(project);
     m_groundDiffers = false;
+    m_missing = false;
     m_problem.clear();
     m_unanswered = kept().has_value();
     Q_EMIT dirtyChanged(false);
@@ -66,12 +67,13 @@ void ProjectDesk::close() {
     m_ground.clear();
     m_base.reset();
     m_groundDiffers = false;
+    m_missing = false;
     m_unanswered = false;
     Q_EMIT dirtyChanged(false);
 }
 
 bool ProjectDesk::dirty() const {
-    return isOpen() && (m_groundDiffers || !m_undo->isClean());
+    return isOpen() && (m_groundDiffers || m_missing || !m_undo->isClean());
 }
 
 void ProjectDesk::edit(const QString& name, core::Project next) {
@@ -142,6 +144,7 @@ ProjectDesk::Saved ProjectDesk::save() {
     m_ground = std::move(text);
     m_base = m_project;
     m_groundDiffers = false;
+    m_missing = false;
     m_undo->setClean();
     forgetKept();
     Q_EMIT dirtyChanged(false);
@@ -160,6 +163,14 @@ void ProjectDesk::takeGround(std::string text, const std::optional<core::Project
     m_undo->clear();
     m_groundDiffers = !theirs || !(both == *theirs);
     put(both);
+    keep();
+    Q_EMIT dirtyChanged(dirty());
+}
+
+void ProjectDesk::setMissing(bool missing) {
+    if (!isOpen() || missing == m_missing)
+        return;
+    m_missing = missing;
     keep();
     Q_EMIT dirtyChanged(dirty());
 }

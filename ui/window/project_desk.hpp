@@ -22,7 +22,7 @@ public:
     explicit ProjectDesk(QObject* parent = nullptr);
     ~ProjectDesk() override;
 
-    /// What was read from disk; edits so far are put away.
+    /// What was read from disk; edits so far are discarded.
     /// @param text  of the file, which `project` was read from
     void open(const QString& path, std::string text, core::Project project);
     /// Nothing on the desk any more.
@@ -51,6 +51,11 @@ public:
     /// @param theirs  none where the text can't be used: then saving replaces it
     void takeGround(std::string text, const std::optional<core::Project>& theirs);
 
+    /// The file is gone from where it was, or back: while it is gone, the whole project counts as not saved
+    /// and stands in the file of unsaved work, as far as its folder is there.
+    void setMissing(bool missing);
+    [[nodiscard]] bool missing() const noexcept { return m_missing; }
+
     /// Unsaved work of an earlier session that the file does not hold; none when there is none.
     [[nodiscard]] std::optional<core::Project> kept() const;
     [[nodiscard]] QString keptPath() const { return m_path + QStringLiteral(".unsaved"); }
@@ -74,6 +79,7 @@ private:
     std::optional<core::Project> m_project;
     QUndoStack* m_undo;
     bool m_groundDiffers = false; ///< not saved although nothing is to be undone
+    bool m_missing = false;       ///< the file is no longer where it was
     bool m_unanswered = false;    ///< unsaved work of an earlier session waits for a decision
     QString m_problem;
 };

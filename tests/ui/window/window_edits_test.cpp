@@ -13,6 +13,7 @@
 #include "ui/scene/words.hpp"
 #include "ui/shop/girth_panel.hpp"
 #include "ui/shop/shop_mode.hpp"
+#include "ui/window/file_watch.hpp"
 #include "ui/window/journal_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/notice.hpp"
@@ -156,6 +157,42 @@ TEST_CASE_METHOD(App, "changes here and on disk are brought together, or put awa
     changeFile("# again\n" + shop.good);
     shop.window.notice()->answers()[1]->click();
     CHECK(shop.window.boat()->project.planking.taper == core::Taper::None);
+    CHECK(!shop.window.desk()->dirty());
+}
+
+TEST_CASE_METHOD(App, "a file that vanishes is told, and saving writes it again") {
+    Workshop shop;
+    const QString elsewhere = shop.folder.filePath(QStringLiteral("elsewhere.sheerlay"));
+    const auto toldGone = [&] {
+        return QTest::qWaitFor(
+            [&] { return shop.window.notice()->text().contains(QStringLiteral("no longer where it was")); },
+            patience);
+    };
+    REQUIRE(QFile::rename(shop.path, elsewhere));
+    REQUIRE(toldGone());
+    CHECK(shop.window.desk()->dirty()); // closing asks
+    CHECK(QFile::exists(shop.window.desk()->keptPath()));
+    // put back: nothing is left to do
+    REQUIRE(QFile::rename(elsewhere, shop.path));
+    REQUIRE(QTest::qWaitFor([&] { return !shop.window.desk()->dirty(); }, patience));
+    CHECK_FALSE(shop.window.notice()->isVisibleTo(&shop.window));
+    CHECK(!QFile::exists(shop.window.desk()->keptPath()));
+    CHECK(shop.window.boat() != nullptr);
+    // deleted: saved there again, with what was decided meanwhile
+    REQUIRE(QFile::remove(shop.path));
+    REQUIRE(toldGone());
+    REQUIRE(shop.window.notice()->answers().size() == 1);
+    shop.window.notice()->answers()[0]->click();
+    CHECK(bytesOf(shop.path) == shop.good);
+    CHECK(!shop.window.desk()->dirty());
+    // an editor that deletes and writes anew is no such thing
+    QSignalSpy loaded(&shop.window, &MainWindow::loaded);
+    QSignalSpy gone(shop.window.watch(), &FileWatch::gone);
+    REQUIRE(QFile::remove(shop.path));
+    QTest::qWait(600);
+    write(shop.path, "# anew\n" + shop.good);
+    REQUIRE(loaded.wait(patience));
+    CHECK(gone.isEmpty());
     CHECK(!shop.window.desk()->dirty());
 }
 
