@@ -4051,6 +4051,18 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <source>%1 is no longer where it was, and the boat stands in no other file.</source>
         <translation>%1 ist nicht mehr dort, wo es war, und das Boot steht in keiner anderen Datei.</translation>
     </message>
+    <message>
+        <source>Writing %1…</source>
+        <translation>%1 wird geschrieben…</translation>
+    </message>
+    <message>
+        <source>No file was written.</source>
+        <translation>Es wurde keine Datei geschrieben.</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::NewBoat</name>

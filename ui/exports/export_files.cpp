@@ -30,22 +30,25 @@ constexpr double onCentre = 0.45; // mm
 
 using Problem = std::optional<std::string>;
 
-/// The files of one export, staged one by one; the first problem ends it.
+/// The files of one export, staged one by one; the first problem, or the watch, ends it.
 class Exporter {
 public:
-    explicit Exporter(const std::string& folder) : m_folder(folder) {}
+    Exporter(std::string folder, const ExportWatch& watch) : m_folder(std::move(folder)), m_watch(watch) {}
 
     template <class Write> void add(const std::string& name, const Write& write) {
+        if (!m_problem && m_watch && !m_watch(name))
+            m_problem = std::string();
         if (m_problem)
             return;
         const std::string path = m_folder + "/" + name;
         m_problem = write(path);
         m_staged.push_back(path);
     }
-    void
-    step(const std::string& name, const std::vector<geometry::NamedShape>& shapes, const std::string& title) {
+    /// @param shapes  makes them, which takes its time too
+    template <class Shapes>
+    void step(const std::string& name, const Shapes& shapes, const std::string& title) {
         add(name, [&](const std::string& path) -> Problem {
-            const auto written = geometry::writeStep(shapes, title, program, path);
+            const auto written = geometry::writeStep(shapes(), title, program, path);
             return written ? Problem() : Problem(written.error());
         });
     }
@@ -64,6 +67,7 @@ public:
 
 private:
     std::string m_folder;
+    const ExportWatch& m_watch;
     Problem m_problem;
     std::vector<std::string> m_staged;
 };
@@ -74,7 +78,8 @@ Outcome writeExports(const std::string& folder,
                      const core::Project& project,
                      const core::LoftedHull& hull,
                      const core::Plan& plan,
-                     const ExportLevels& levels) {
+                     const ExportLevels& levels,
+                     const ExportWatch& watch) {
     core::OffsetLines lines;
     for (const auto& [given, taken] : {std::pair{&levels.stations, &lines.stations},
                                        std::pair{&levels.waterlines, &lines.waterlines},
@@ -104,11 +109,14 @@ Outcome writeExports(const std::string& folder,
     std::vector<geometry::NamedMesh> boat = moulds;
     boat.insert(boat.end(), strips.begin(), strips.end());
 
-    Exporter files(staging.folder());
-    files.step("hull.step", hullShapes, project.name + ", hull");
+    Exporter files(staging.folder(), watch);
+    files.step(
+        "hull.step", [&] { return hullShapes; }, project.name + ", hull");
     if (frame)
-        files.step("moulds.step", core::mouldShapes(*frame), project.name + ", moulds");
-    files.step("strips.step", core::stripShapes(project, hull, plan), project.name + ", strips");
+        files.step(
+            "moulds.step", [&] { return core::mouldShapes(*frame); }, project.name + ", moulds");
+    files.step(
+        "strips.step", [&] { return core::stripShapes(project, hull, plan); }, project.name + ", strips");
     files.add("hull.glb", [&](const std::string& path) {
         return geometry::writeGlb({{hullShapes[0].name, hullShapes[0].colour, *half},
                                    {hullShapes[1].name, hullShapes[1].colour, geometry::mirrored(*half)}},

@@ -88,6 +88,12 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
                     m_slip->hang(m_boat && m_desk->isOpen());
             });
     });
+    connect(m_exporting, &TaskRunner::progress, this, [this](const QString& text) {
+        if (m_notice->text() == m_exportTold) { // something more urgent may stand there by now
+            m_notice->retell({text});
+            m_exportTold = text;
+        }
+    });
     connect(m_watch, &FileWatch::changed, this, &MainWindow::fileChanged);
     connect(m_watch, &FileWatch::gone, this, &MainWindow::fileGone);
     connectEdits();

@@ -154,6 +154,7 @@ private:
     QMenu* m_edit;
     QAction *m_saveAction, *m_pictureAction, *m_exportAction;
     TaskRunner* m_exporting;
+    QString m_exportTold; // of an export that goes on
 };
 
 } // namespace sheerlay::ui

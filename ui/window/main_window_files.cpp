@@ -47,14 +47,25 @@ void MainWindow::exportTo(const QString& folder) {
     if (!m_boat)
         return;
     m_exportAction->setEnabled(false); // one set at a time
-    m_notice->say({tr("Writing the boat's files…")}, Notice::Weight::Remark);
+    m_exportTold = tr("Writing the boat's files…");
+    m_notice->say({m_exportTold}, Notice::Weight::Remark, {{tr("Stop"), [this] {
+                                                                m_exporting->cancel();
+                                                                m_exportAction->setEnabled(m_boat != nullptr);
+                                                                m_notice->say({tr("No file was written.")},
+                                                                              Notice::Weight::Remark);
+                                                            }}});
     const auto tell = [this](const QStringList& lines) {
         m_exportAction->setEnabled(m_boat != nullptr);
         m_notice->say(lines, Notice::Weight::Remark);
     };
     m_exporting->run(
-        [boat = m_boat, out = folder.toStdString()](std::stop_token, const TaskRunner::Progress&) {
-            return writeExports(out, boat->project, boat->hull, boat->plan);
+        [boat = m_boat, out = folder.toStdString()](std::stop_token stop,
+                                                    const TaskRunner::Progress& progress) {
+            const auto watch = [&](const std::string& file) {
+                progress(tr("Writing %1…").arg(toQString(file)));
+                return !stop.stop_requested();
+            };
+            return writeExports(out, boat->project, boat->hull, boat->plan, {}, watch);
         },
         [this, folder, tell](const Outcome& written) {
             if (!written) {

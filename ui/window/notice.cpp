@@ -50,13 +50,7 @@ void Notice::say(const QStringList& lines, Weight weight, const Answers& answers
         m_layout->insertWidget(m_layout->count() - 1, button, 0, Qt::AlignTop);
         m_answers.push_back(button);
     }
-    QStringList shown = lines;
-    if (shown.size() > mostLines + 1) {
-        const qsizetype left = shown.size() - mostLines - 1;
-        shown = shown.mid(0, mostLines + 1);
-        shown << Wording::tr("… and %1 more").arg(left);
-    }
-    m_text->setText(shown.join(QLatin1Char('\n')));
+    retell(lines);
     const QRgb edge = weight == Weight::Trouble ? palette::hard : palette::clamp;
     setStyleSheet(
         QStringLiteral("sheerlay--ui--Notice { background: %1; border: none; border-left: 6px solid %2; "
@@ -67,6 +61,16 @@ void Notice::say(const QStringList& lines, Weight weight, const Answers& answers
     m_close->setVisible(weight == Weight::Remark &&
                         answers.empty()); // trouble stays in sight until it is mended
     show();
+}
+
+void Notice::retell(const QStringList& lines) {
+    QStringList shown = lines;
+    if (shown.size() > mostLines + 1) {
+        const qsizetype left = shown.size() - mostLines - 1;
+        shown = shown.mid(0, mostLines + 1);
+        shown << Wording::tr("… and %1 more").arg(left);
+    }
+    m_text->setText(shown.join(QLatin1Char('\n')));
 }
 
 void Notice::clear() {

@@ -26,6 +26,8 @@ public:
     explicit Notice(QWidget* parent = nullptr);
     /// @param lines  the first is the head; at most eight more are shown, the rest counted
     void say(const QStringList& lines, Weight weight, const Answers& answers = {});
+    /// Other words for what is going on; what can be done about it stays.
+    void retell(const QStringList& lines);
     void clear();
     [[nodiscard]] QString text() const;
     [[nodiscard]] const std::vector<QToolButton*>& answers() const noexcept { return m_answers; }

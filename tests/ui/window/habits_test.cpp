@@ -86,6 +86,25 @@ TEST_CASE_METHOD(App, "the boat is written for other programs, and what stands i
     CHECK(shop.window.notice()->text().contains(QStringLiteral("Moulds and strongback are left out")));
 }
 
+TEST_CASE_METHOD(App, "writing for other programs tells how far it is, and can be given up") {
+    MainWindow window(TaskRunner::Mode::Thread);
+    QSignalSpy loaded(&window, &MainWindow::loaded);
+    window.open(referenceProject());
+    REQUIRE(loaded.wait(patience));
+    QTemporaryDir out;
+    window.exportTo(out.path());
+    REQUIRE(
+        QTest::qWaitFor([&] { return window.notice()->text().contains(QStringLiteral(".step")); }, patience));
+    REQUIRE(window.notice()->answers().size() == 1);
+    window.notice()->answers()[0]->click();
+    CHECK(window.notice()->text() == QStringLiteral("No file was written."));
+    QTest::qWait(500); // what still runs leaves nothing behind and says nothing
+    CHECK(window.notice()->text() == QStringLiteral("No file was written."));
+    CHECK(QTest::qWaitFor(
+        [&] { return QDir(out.path()).isEmpty(QDir::AllEntries | QDir::Hidden | QDir::NoDotAndDotDot); },
+        patience));
+}
+
 TEST_CASE_METHOD(App, "a project file that is dropped on the window is opened, and remembered") {
     Workshop shop;
     const QString other = shop.folder.filePath(QStringLiteral("other.sheerlay"));
