@@ -247,7 +247,7 @@ QWidget* ChoicesPanel::makeField(const QString& group, const ChoiceField& field)
         connect(words, &QLineEdit::editingFinished, this, [this, group, field, words] {
             if (!words->isModified())
                 return;
-            words->setModified(false);
+            words->setText(words->text()); // undo is the project's from here on
             const QString text = words->text().trimmed();
             decide(group, field, text.isEmpty() ? ChoiceValue() : ChoiceValue(text));
         });

@@ -179,7 +179,7 @@ void FindingsPane::refreshFoot() {
     const core::Finding* finding = m_list->current();
     m_foot->setVisible(finding != nullptr);
     m_said->clear();
-    m_reason->clear();
+    m_reason->setText(QString());
     if (finding == nullptr)
         return;
     const bool stop = finding->level == core::Level::Stop;

@@ -184,7 +184,7 @@ void TableTools::putIn() {
         return;
     }
     const QString name = tr("Station put in at %1").arg(m_place->text().trimmed());
-    m_place->clear();
+    m_place->setText(QString()); // nothing left there for Undo
     Q_EMIT this->edited(name, *edited);
 }
 
@@ -205,7 +205,7 @@ void TableTools::putInLine(core::GridLine::Kind kind, const QString& name) {
         return;
     }
     const QString said = name.arg(m_level->text().trimmed());
-    m_level->clear();
+    m_level->setText(QString());
     Q_EMIT this->edited(said, *edited);
 }
 

@@ -33,6 +33,7 @@ QString shortest(double value) {
 
 TypedField::TypedField(Kind kind, QWidget* parent) : QLineEdit(parent), m_kind(kind) {
     connect(this, &QLineEdit::editingFinished, this, &TypedField::typed);
+    connect(this, &QLineEdit::textChanged, this, [this] { m_refused = false; });
 }
 
 void TypedField::setValue(std::optional<double> value) {
@@ -48,6 +49,7 @@ void TypedField::setUnits(core::Units units) {
 void TypedField::refill() {
     setText(m_value ? textOf(*m_value) : QString());
     setModified(false);
+    m_refused = false;
 }
 
 QString TypedField::textOf(double value) const {
@@ -77,6 +79,7 @@ void TypedField::typed() {
     setModified(false);
     const QString said = text().trimmed();
     if (said.isEmpty()) {
+        setText(QString());
         Q_EMIT decided(std::nullopt);
         return;
     }
@@ -91,12 +94,15 @@ void TypedField::typed() {
                        : m_kind == Kind::Weight ? core::parseWeight(words, m_units)
                        : m_kind == Kind::Cloth  ? core::parseClothWeight(words)
                                                 : parseNumber(said, m_kind == Kind::Count);
-    if (value)
+    if (value) {
+        setText(text()); // undo is the project's from here on
         Q_EMIT decided(*value);
-    else
+    } else {
         Q_EMIT refused(
             tr("%1: %2; %3 would do.")
                 .arg(accessibleName(), heardText(value.error().found), heardText(value.error().would)));
+        m_refused = true;
+    }
 }
 
 } // namespace sheerlay::ui

@@ -22,6 +22,10 @@ public:
     /// What the field says; does not emit decided(). None empties it.
     void setValue(std::optional<double> value);
     void setUnits(core::Units units);
+    /// What it said before something was typed that is not taken.
+    void putBack() { refill(); }
+    /// What is typed there was not taken; until it is typed anew or put back.
+    [[nodiscard]] bool isRefused() const noexcept { return m_refused; }
 
 Q_SIGNALS:
     void decided(std::optional<double> value); ///< none where the field was emptied
@@ -35,6 +39,7 @@ private:
     Kind m_kind;
     core::Units m_units = core::Units::Millimetres;
     std::optional<double> m_value;
+    bool m_refused = false;
 };
 
 } // namespace sheerlay::ui

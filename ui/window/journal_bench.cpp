@@ -316,7 +316,7 @@ void JournalBench::accept() {
         return;
     const core::Journal journal = m_tried->journal;
     for (QLineEdit* field : m_fields)
-        field->clear();
+        field->setText(QString()); // nothing left there for Undo
     Q_EMIT accepted(Wording::tr("Reading below row %1").arg(m_triedRow), journal);
 }
 

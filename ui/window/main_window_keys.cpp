@@ -1,4 +1,5 @@
 // The part of the main window that listens to the keyboard, and the card that says what it hears.
+#include "ui/panels/field_keys.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/window/keys_card.hpp"
 #include "ui/window/main_window.hpp"
@@ -14,6 +15,7 @@
 namespace sheerlay::ui {
 
 void MainWindow::makeKeys() {
+    new FieldKeys(this);
     const auto key = [this](const QKeySequence& keys, const QString& does, auto act) {
         auto* shortcut = new QShortcut(keys, this);
         connect(shortcut, &QShortcut::activated, this, act);
