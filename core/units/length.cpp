@@ -20,8 +20,7 @@ using Result = Expected<ReadLength, LengthError>;
 
 constexpr std::int64_t maxDigits =
     12; // keeps every product below 2^53, so that one division is the only rounding
-constexpr std::string_view examples =
-    sayable("a length such as \"1-3-4+\", \"15 3/4 in\", \"3' 2 1/2\\\"\" or \"400 mm\"");
+constexpr std::string_view examples = sayable("a length such as 1-3-4+, 15 3/4 in, 3' 2 1/2\" or 400 mm");
 
 /// num/den of some unit; a whole number is neither fraction nor decimal.
 struct Number {

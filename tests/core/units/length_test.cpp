@@ -167,6 +167,7 @@ TEST_CASE("what is no length is refused with something that would do") {
         const LengthError error = refused(text);
         CHECK_FALSE(error.found.empty());
         CHECK_FALSE(error.would.empty());
+        CHECK_FALSE(holds(error.would, "\\"));
         CHECK(error.found.size() < 200);
     }
 }
