@@ -74,16 +74,25 @@ std::vector<MapLabel> PlankingMap::labels() const {
 
 void PlankingMap::paintLabels(QPainter& painter) const {
     for (const MapLabel& label : labels()) {
-        painter.setPen(QColor::fromRgb(palette::pencil));
         if (label.leader) {
             painter.setPen(QPen(QColor::fromRgb(palette::cedar), 1.2));
             painter.drawLine(*label.leader);
             painter.setBrush(QColor::fromRgb(palette::paper));
             painter.drawRoundedRect(label.box, 3, 3);
             painter.setPen(QColor::fromRgb(palette::ink));
+            painter.drawText(label.box, Qt::AlignCenter, label.text);
+        } else {
+            paintWord(painter, label.box, Qt::AlignCenter, label.text);
         }
-        painter.drawText(label.box, Qt::AlignCenter, label.text);
     }
+}
+
+void PlankingMap::paintWord(QPainter& painter, const QRectF& box, int where, const QString& text) {
+    QColor paper = QColor::fromRgb(palette::paper);
+    paper.setAlphaF(0.85F); // strips lie below where the map is drawn larger
+    painter.fillRect(painter.boundingRect(box, where, text).adjusted(-3, 0, 3, 0), paper);
+    painter.setPen(QColor::fromRgb(palette::pencil));
+    painter.drawText(box, where, text);
 }
 
 } // namespace sheerlay::ui

@@ -222,11 +222,10 @@ void PlankingMap::paintEvent(QPaintEvent*) {
     paintLabels(painter);
     paintPlace(painter);
     paintTape(painter);
-    painter.setPen(QColor::fromRgb(palette::pencil));
     const QRect inner = rect().adjusted(10, 6, -10, -6);
-    painter.drawText(inner, Qt::AlignLeft | Qt::AlignTop, Wording::tr("port"));
-    painter.drawText(inner, Qt::AlignLeft | Qt::AlignBottom, Wording::tr("starboard"));
-    painter.drawText(inner, Qt::AlignRight | Qt::AlignTop, Wording::tr("stations as in the table"));
+    paintWord(painter, inner, Qt::AlignLeft | Qt::AlignTop, Wording::tr("port"));
+    paintWord(painter, inner, Qt::AlignLeft | Qt::AlignBottom, Wording::tr("starboard"));
+    paintWord(painter, inner, Qt::AlignRight | Qt::AlignTop, Wording::tr("stations as in the table"));
 }
 
 void PlankingMap::resizeEvent(QResizeEvent* event) {

@@ -99,6 +99,8 @@ private:
     void paintStrips(QPainter& painter) const;
     void paintDrawing(QPainter& painter) const;
     void paintLabels(QPainter& painter) const;
+    /// A word that may lie over strips.
+    static void paintWord(QPainter& painter, const QRectF& box, int where, const QString& text);
     void addMarks(std::vector<MapLabel>& labels) const;
     void addStations(std::vector<MapLabel>& labels) const;
     void paintStart(QPainter& painter) const;

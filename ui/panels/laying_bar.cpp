@@ -85,6 +85,10 @@ LayingBar::LayingBar(QWidget* parent)
     m_landmarkRow->installEventFilter(this);
     m_slider->setMinimumHeight(28);
     connect(m_slider, &QSlider::valueChanged, this, &LayingBar::setLaid);
+    connect(m_slider, &QSlider::sliderPressed, this, [this] { // the hand on it goes before playing
+        if (playing())
+            play();
+    });
 
     auto* along = new QVBoxLayout;
     along->setSpacing(0);

@@ -15,6 +15,8 @@
 #include "ui/window/project_memory.hpp"
 #include "ui/window/sheets_bench.hpp"
 
+#include <QFileInfo>
+
 #include <memory>
 #include <utility>
 
@@ -94,8 +96,10 @@ void MainWindow::askPaper(const QString& name, const std::function<void(core::Pa
 
 void MainWindow::showPaper() {
     const core::PaperChoices paper = m_desk->isOpen() ? m_desk->project().paper : core::PaperChoices{};
-    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut}) {
         pages->setPaper(paper.size);
+        pages->setFolder(m_path.isEmpty() ? QString() : QFileInfo(m_path).absolutePath());
+    }
     m_sheets->setSeveralRows(paper.severalRows);
     m_sheets->setPrintRecord(printRecordOf(m_path));
 }

@@ -12,6 +12,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 class QCheckBox;
@@ -44,6 +45,8 @@ public:
     void setPrintRecord(std::string record);
     /// The language that the project's paper is in; shown where it is chosen.
     void setLanguage(core::Language language);
+    /// Where the choice of a folder for the files begins.
+    void setFolder(QString folder) { m_folder = std::move(folder); }
     /// Whether small rows share a cut sheet; shown where it is chosen.
     void setSeveralRows(bool several);
     /// Nothing is written or printed of a boat from before a change that could not be used.
@@ -109,6 +112,7 @@ private:
     bool m_paperChosen = false; ///< by hand
     QComboBox* m_page;
     QPushButton *m_write, *m_print, *m_printChanged, *m_printAlone;
+    QString m_folder;
     std::string m_record;            // of the last printing
     QComboBox* m_language = nullptr; ///< where the language of the paper is chosen
     QCheckBox* m_rows = nullptr;     ///< where it is chosen whether rows share a sheet

@@ -41,8 +41,8 @@ QString SheetsBench::withFindings(QString text, const std::vector<core::Finding>
 }
 
 void SheetsBench::askFolder() {
-    const QString folder =
-        QFileDialog::getExistingDirectory(this, Wording::tr("Folder for the files"), QDir::homePath());
+    const QString folder = QFileDialog::getExistingDirectory(
+        this, Wording::tr("Folder for the files"), m_folder.isEmpty() ? QDir::homePath() : m_folder);
     if (!folder.isEmpty())
         write(folder);
 }

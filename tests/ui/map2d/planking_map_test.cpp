@@ -70,6 +70,20 @@ TEST_CASE("no name on the map lies over another, however little room there is") 
     }
 }
 
+TEST_CASE("a station's name is read over strips too") {
+    const auto boat = test::fakeBoat();
+    const auto map = shownMap(boat);
+    map->setLaidCount(boat->pieces());
+    map->zoom(6.0, map->toWidget({0.5 * boat->hull.laid.length, 0.0})); // strips all over the picture
+    const std::vector<MapLabel> labels = map->labels();
+    const auto inSight = std::ranges::find_if(
+        labels, [&](const MapLabel& l) { return !l.leader && map->rect().contains(l.box.toRect()); });
+    REQUIRE(inSight != labels.end());
+    // beside the word's letters it is nearly paper
+    const QColor corner = colourAt(*map, inSight->box.center() + QPointF(0, -7));
+    CHECK(std::abs(corner.lightness() - QColor::fromRgb(palette::paper).lightness()) < 30);
+}
+
 TEST_CASE("one scale holds along and across") {
     const auto map = shownMap(test::fakeBoat());
     const QPointF origin = map->toWidget({0.0, 0.0});

@@ -100,6 +100,23 @@ TEST_CASE("landmarks stand side by side in their order, inside the bar") {
     }
 }
 
+TEST_CASE("a hand on the slider stops playing") {
+    test::qtApp();
+    LayingBar bar;
+    bar.resize(1300, 64);
+    bar.setBoat(test::fakeBoat());
+    bar.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&bar));
+    bar.play();
+    REQUIRE(bar.playing());
+    auto* slider = bar.findChild<QSlider*>();
+    REQUIRE(slider != nullptr);
+    const QPoint handle(4, slider->height() / 2);
+    QTest::mousePress(slider, Qt::LeftButton, Qt::NoModifier, handle);
+    CHECK_FALSE(bar.playing());
+    QTest::mouseRelease(slider, Qt::LeftButton, Qt::NoModifier, handle);
+}
+
 TEST_CASE("playing lays piece after piece and stops at the last") {
     test::qtApp();
     LayingBar bar;
