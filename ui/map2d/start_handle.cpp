@@ -94,7 +94,8 @@ void PlankingMap::paintStart(QPainter& painter) const {
     const QFontMetricsF metrics(painter.font());
     QRectF box(0.0, 0.0, metrics.horizontalAdvance(text) + 14.0, 20.0);
     box.moveCenter({knob.x(), knob.y() + radius + 16.0});
-    box.moveBottom(std::min(box.bottom(), height() - 4.0));
+    if (box.bottom() > height() - 4.0) // never over the knob
+        box.moveBottom(knob.y() - radius - 6.0);
     painter.setPen(QPen(QColor::fromRgb(palette::rule), 1.0));
     painter.setBrush(QColor::fromRgb(palette::paper));
     painter.drawRoundedRect(box, 3, 3);

@@ -68,6 +68,7 @@ QScrollBar:horizontal { background: transparent; height: 10px; }
 QScrollBar::handle:horizontal { background: #CFC6B4; border-radius: 4px; min-width: 30px; margin: 1px; }
 QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 )");
     text.replace(QStringLiteral("@rule"), name(palette::rule));
     text.replace(QStringLiteral("@paper"), name(palette::paper));

@@ -55,6 +55,22 @@ TEST_CASE("each strip is found at its own place, port above starboard") {
     CHECK(map->stripAt({1.0, 1.0}).empty());
 }
 
+TEST_CASE("the start's handle is seen, even where it lies at the map's lower edge") {
+    const auto boat = std::make_shared<Boat>(*test::fakeBoat());
+    boat->scene.mapStart.clear();
+    for (const Eigen::Vector2d& p : boat->scene.mapSheer)
+        boat->scene.mapStart.push_back(p);
+    const auto map = shownMap(boat);
+    map->setStartShown(true);
+    for (const QSize size : {QSize(1000, 400), QSize(700, 240), QSize(420, 140)}) {
+        map->resize(size);
+        QCoreApplication::processEvents();
+        REQUIRE(map->startHandle());
+        INFO(size.width() << " by " << size.height() << ", at " << map->startHandle()->y());
+        CHECK(colourAt(*map, *map->startHandle()) == QColor::fromRgb(palette::cedar));
+    }
+}
+
 TEST_CASE("no name on the map lies over another, however little room there is") {
     const auto map = shownMap(test::fakeBoat());
     for (const QSize size : {QSize(1000, 400), QSize(700, 240), QSize(420, 140)}) {
