@@ -22,6 +22,7 @@
 #include "core/summary/plan_summary.hpp"
 #include "core/summary/start_text.hpp"
 #include "core/summary/trade_text.hpp"
+#include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
 #include "ui/begin/begin_project.hpp"
 #include "ui/begin/file_output.hpp"
@@ -80,13 +81,13 @@ std::optional<LoftedHull> loft(const Request& request, const Project& project, c
     auto hull = core::loft(project);
     if (hull)
         return std::move(hull).value();
-    console.err << request.project << ": " << hull.error().text << '\n';
+    console.err << request.project << ": " << core::unitsFirst(hull.error().text, project.units) << '\n';
     return std::nullopt;
 }
 
-void print(const std::vector<Finding>& findings, const Console& console) {
+void print(const std::vector<Finding>& findings, core::Units units, const Console& console) {
     for (const Finding& finding : findings)
-        console.out << toText(finding) << '\n';
+        console.out << core::unitsFirst(toText(finding), units) << '\n';
 }
 
 /// Writes JSON where the request wants it. @return an exit code
@@ -149,7 +150,7 @@ int check(const Request& request, const Console& console) {
         console.err << loftText(*hull, read->project.units) << '\n';
         if (findings.empty())
             console.err << "Nothing was found on the table and the loft.\n";
-        print(core::heaviestFirst(findings), console);
+        print(core::heaviestFirst(findings), read->project.units, console);
         if (request.battens)
             console.out << core::battensText(read->project, *hull, bumps, read->project.units);
         if (const int code = finishOutput(console); code != exitDone)
@@ -183,7 +184,8 @@ std::optional<Laid> layStrips(const Request& request, const Console& console) {
     progress(console, "Laying the strips");
     auto asLaid = core::plankAsLaid(read->project, *hull);
     if (!asLaid) {
-        console.err << request.project << ": " << asLaid.error().text << '\n';
+        console.err << request.project << ": " << core::unitsFirst(asLaid.error().text, read->project.units)
+                    << '\n';
         return std::nullopt;
     }
     Plan plan = std::move(asLaid->plan);
@@ -229,7 +231,7 @@ int plan(const Request& request, const Console& console) {
             console.out << core::tradeText(
                 core::taperTrade(project, hull, plan), plan.edgeBendLimit, project.units);
         }
-        print(core::toldWithAsides(core::allFindings(hull, plan), project.putAside), console);
+        print(core::toldWithAsides(core::allFindings(hull, plan), project.putAside), project.units, console);
         if (const int code = finishOutput(console); code != exitDone)
             return code;
     }
@@ -255,7 +257,7 @@ template <class Write> int files(const Request& request, const Console& console,
     }
     for (const Finding& finding : written->findings)
         if (finding.level != core::Level::Note)
-            console.err << toText(finding) << '\n';
+            console.err << core::unitsFirst(toText(finding), laid->project.units) << '\n';
     for (const std::string& path : written->files)
         console.out << path << '\n';
     return finishOutput(console);

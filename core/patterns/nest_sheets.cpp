@@ -3,6 +3,7 @@
 #include "core/sheets/list_pages.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/words.hpp"
+#include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
 #include "core/words/say.hpp"
 
@@ -267,7 +268,7 @@ nestedPages(const Project& project, const NestedBoards& boards, Units units, Pag
                 formatLength(boards.goods.gap, units, 16),
                 countText(static_cast<std::size_t>(nesting.leastByArea), say("sheet"), say("sheets"))));
     for (const Finding& finding : nestingFindings(boards, units))
-        pages.text(finding.text);
+        pages.text(unitsFirst(finding.text, units));
     for (std::size_t i = 0; i < nesting.sheets.size(); ++i) {
         const double width = pages.width() * boards.sizeOf(i).length / longestSheet(boards);
         const double high = width * boards.sizeOf(i).width / boards.sizeOf(i).length;

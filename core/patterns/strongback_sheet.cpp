@@ -3,6 +3,7 @@
 #include "core/sheets/list_pages.hpp"
 #include "core/sheets/page_frame.hpp"
 #include "core/sheets/words.hpp"
+#include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
 #include "core/words/heard.hpp"
 #include "core/words/say.hpp"
@@ -186,7 +187,7 @@ std::vector<Sheet> strongbackSheets(const Project& project, const MouldSet& set,
                 told(plan.top - form.sheerHeight, units),
                 angleText(std::abs(form.rake()))));
     for (const std::string& sentence : set.leftOut)
-        pages.text(heard(sentence));
+        pages.text(unitsFirst(heard(sentence), units));
     pages.heading(say("Parts"));
     pages.list(
         {{say("How many"), 1.0, Anchor::Left, Weight::SemiBold}, {say("What"), 3.6}, {say("Size"), 3.0}},

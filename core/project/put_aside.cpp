@@ -1,5 +1,7 @@
 #include "core/project/put_aside.hpp"
 
+#include "core/units/both_units.hpp"
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -44,6 +46,11 @@ bool saysTheSame(std::string_view a, std::string_view b) {
     return a.empty() && b.empty();
 }
 
+/// Typed off a sheet in feet and inches, a sentence names them first; as it is kept, millimetres.
+std::string inOneOrder(const std::string& text) {
+    return unitsFirst(text, Units::Inches);
+}
+
 bool samePlace(const std::optional<double>& a, const std::optional<double>& b) {
     return a && b ? std::abs(*a - *b) <= asideReach : a.has_value() == b.has_value();
 }
@@ -51,7 +58,7 @@ bool samePlace(const std::optional<double>& a, const std::optional<double>& b) {
 bool covers(const PutAside& aside, const Finding& finding) {
     return finding.level != Level::Stop && finding.level <= aside.level && finding.code == aside.code &&
            finding.strip == aside.strip && samePlace(finding.x, aside.x) &&
-           (aside.text.empty() || saysTheSame(finding.text, aside.text));
+           (aside.text.empty() || saysTheSame(inOneOrder(finding.text), inOneOrder(aside.text)));
 }
 
 /// For each finding the entry that covers it, or none. Findings that say what they said go first.

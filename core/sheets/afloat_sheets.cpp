@@ -8,6 +8,7 @@
 #include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
 #include "core/stock/stock_words.hpp"
+#include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
 #include "core/units/weight.hpp"
@@ -119,7 +120,7 @@ void weights(ListPages& pages, const WeightSheet& sheet, Units units) {
                    "balances {} from the bow: a yoke goes near there.",
                    placeText(sheet.centre.x(), units)));
     for (const Finding& finding : sheet.findings)
-        pages.text(toldPlainly(finding));
+        pages.text(toldPlainly(finding, units));
 }
 
 void onMoulds(ListPages& pages, const OnMoulds& on, Units units) {
@@ -151,7 +152,7 @@ void floating(ListPages& pages, const AfloatReport& a, Units units) {
     const BoatProfile profile = boatProfile(a, pages.width(), pages.size(3.6));
     pages.drawing(profile.items, profile.height);
     for (const Finding& finding : a.findings)
-        pages.text(toldPlainly(finding));
+        pages.text(toldPlainly(finding, units));
     figures(pages, a, units);
     curves(pages, a, units);
 }

@@ -8,6 +8,7 @@
 #include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
 #include "core/units/length.hpp"
+#include "core/units/number_text.hpp"
 #include "core/words/say.hpp"
 
 #include <algorithm>
@@ -22,6 +23,12 @@ struct Fact {
     std::string label, value;
 };
 
+/// As the plan's summary has it: to the nearest foot or metre.
+std::string totalText(double millimetres, Units units) {
+    return units == Units::Millimetres ? numberText(millimetres / 1000.0, 0) + " m"
+                                       : numberText(millimetres / mmPerFoot, 0) + " ft";
+}
+
 std::vector<Fact> factsOf(const Project& project, const LoftedHull& hull, const Plan& plan, Units units) {
     double total = 0.0;
     const Strip* worst = nullptr;
@@ -35,7 +42,7 @@ std::vector<Fact> factsOf(const Project& project, const LoftedHull& hull, const 
         rows += row != 0 ? 1 : 0;
     std::vector<Fact> facts{
         {say("Length, beam"),
-         say("{} by {}", placeText(hull.laid.length, units), placeText(hull.laid.beam, units))},
+         say("{} by {}", formatLength(hull.laid.length, units, 8), formatLength(hull.laid.beam, units, 8))},
         {say("Strip"),
          say("{} by {}, covers {}",
              stockText(project.strips.width, units),
@@ -45,7 +52,7 @@ std::vector<Fact> factsOf(const Project& project, const LoftedHull& hull, const 
          say("{} a side, {}",
              countText(static_cast<std::size_t>(rows), say("row"), say("rows")),
              countText(plan.strips.size(), say("piece"), say("pieces")))},
-        {say("Strip to cut"), say("{} in all, without spares", runText(total, units))}};
+        {say("Strip to cut"), say("{} in all, without spares", totalText(total, units))}};
     if (worst != nullptr) {
         const Places places(project, hull);
         facts.push_back({say("Worst edge bend"),
@@ -97,10 +104,11 @@ std::vector<std::string> landmarksOf(const Plan& plan, Units units) {
     return texts;
 }
 
-std::vector<std::string> findingsOf(const Project& project, const LoftedHull& hull, const Plan& plan) {
+std::vector<std::string>
+findingsOf(const Project& project, const LoftedHull& hull, const Plan& plan, Units units) {
     std::vector<std::string> texts;
     for (const Finding& finding : withAsides(allFindings(hull, plan), project.putAside)) {
-        const std::string text = toSentence(finding);
+        const std::string text = toSentence(finding, units);
         const bool named = finding.strip && text.find(*finding.strip) == std::string::npos;
         texts.push_back(named ? *finding.strip + ". " + text : text);
     }
@@ -147,7 +155,7 @@ private:
             return std::vector<Box>{newPage(say("{}, findings continued", project.name))};
         });
         list(flow, say("Landmarks"), landmarksOf(plan, m_units));
-        std::vector<std::string> findings = findingsOf(project, hull, plan);
+        std::vector<std::string> findings = findingsOf(project, hull, plan, m_units);
         if (findings.empty())
             findings.push_back(say("Nothing that asks for care was found."));
         list(flow, say("Findings, heaviest first"), findings);

@@ -6,6 +6,7 @@
 #include "core/sheets/strip_notes.hpp"
 #include "core/sheets/words.hpp"
 #include "core/stock/stock_words.hpp"
+#include "core/units/both_units.hpp"
 #include "core/units/number_text.hpp"
 #include "core/units/weight.hpp"
 #include "core/words/heard.hpp"
@@ -217,7 +218,7 @@ void covering(ListPages& pages,
                    numberText(100 * choices.waste, 0),
                    weightText(plan.mass, units)));
     for (const Finding& finding : plan.findings)
-        pages.text(toldPlainly(finding));
+        pages.text(toldPlainly(finding, units));
 }
 
 } // namespace

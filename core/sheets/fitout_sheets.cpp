@@ -242,7 +242,7 @@ private:
         if (!f.findings.empty())
             pages.heading(say("Findings, heaviest first"));
         for (const Finding& finding : f.findings)
-            pages.text(toSentence(finding));
+            pages.text(toSentence(finding, m_units));
     }
     void gunwalePieces(ListPages& pages, const Gunwales& g) {
         const GunwaleChoices& choices = *m_project.fitout->gunwales;

@@ -4,6 +4,7 @@
 #include "core/sheets/compose.hpp"
 #include "core/sheets/words.hpp"
 #include "core/stock/stock_words.hpp"
+#include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
 #include "core/units/number_text.hpp"
 #include "core/units/weight.hpp"
@@ -38,7 +39,7 @@ std::vector<std::string> figuresOf(const AfloatReport& a, Units units) {
     std::vector<std::string> lines{say("boat and load {}", weightText(a.boat.mass + a.load.mass, units))};
     if (!a.rest) {
         for (const Finding& finding : a.findings)
-            lines.push_back(heard(finding.text));
+            lines.push_back(unitsFirst(heard(finding.text), units));
         return lines;
     }
     const Rest& r = *a.rest;
@@ -50,7 +51,7 @@ std::vector<std::string> figuresOf(const AfloatReport& a, Units units) {
     lines.push_back(r.gm < 0 ? say("metacentre {} below the centre of boat and load", fine(std::abs(r.gm)))
                              : say("metacentre {} above the centre of boat and load", fine(std::abs(r.gm))));
     for (const Finding& finding : a.findings)
-        lines.push_back(heard(finding.text));
+        lines.push_back(unitsFirst(heard(finding.text), units));
     return lines;
 }
 

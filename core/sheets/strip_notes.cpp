@@ -1,6 +1,7 @@
 #include "core/sheets/strip_notes.hpp"
 
 #include "core/planking/strip_ends.hpp"
+#include "core/units/both_units.hpp"
 #include "core/units/rounded_text.hpp"
 #include "core/words/heard.hpp"
 #include "core/words/say.hpp"
@@ -155,8 +156,8 @@ std::optional<Note> stealerNote(const Piece& piece, const Plan& plan, Units unit
     return note;
 }
 
-std::string withLevel(const Finding& finding) {
-    const std::string text = heard(finding.text);
+std::string withLevel(const Finding& finding, Units units) {
+    const std::string text = unitsFirst(heard(finding.text), units);
     switch (finding.level) {
     case Level::Stop:
         return say("Stop: {}", text);
@@ -174,12 +175,12 @@ std::string withReason(const std::string& text, const Finding& finding) {
 
 } // namespace
 
-std::string toSentence(const Finding& finding) {
-    return withReason(withLevel(finding), finding);
+std::string toSentence(const Finding& finding, Units units) {
+    return withReason(withLevel(finding, units), finding);
 }
 
-std::string toldPlainly(const Finding& finding) {
-    return withReason(heard(finding.text), finding);
+std::string toldPlainly(const Finding& finding, Units units) {
+    return withReason(unitsFirst(heard(finding.text), units), finding);
 }
 
 std::string cutSentence(const Piece& piece, Units units) {
@@ -220,7 +221,7 @@ std::vector<Note> notesOn(const Piece& piece, const Plan& plan, const Places& pl
         const bool ofMirror = finding.strip && piece.mirror != nullptr && *finding.strip == piece.mirror->id;
         if (!ofStrip && !ofMirror)
             continue;
-        const std::string sentence = toSentence(finding);
+        const std::string sentence = toSentence(finding, units);
         const bool told =
             std::find(watch.paragraphs.begin(), watch.paragraphs.end(), sentence) != watch.paragraphs.end();
         if (!told)

@@ -32,9 +32,9 @@ notesOn(const Piece& piece, const Plan& plan, const Places& places, Units units)
 [[nodiscard]] std::vector<std::string> cautionsFor(const Project& project);
 
 /// "Caution: Plane the lower edge …", and the reason behind it where it was put aside.
-[[nodiscard]] std::string toSentence(const Finding& finding);
+[[nodiscard]] std::string toSentence(const Finding& finding, Units units);
 
 /// The same without its level.
-[[nodiscard]] std::string toldPlainly(const Finding& finding);
+[[nodiscard]] std::string toldPlainly(const Finding& finding, Units units);
 
 } // namespace sheerlay::core

@@ -80,7 +80,7 @@ std::size_t fractionAt(std::string_view line, std::size_t i) noexcept {
 bool gluedBefore(std::string_view before, std::string_view word) noexcept {
     if (before.empty() || word.empty())
         return false;
-    if (before.back() == '\'' && isDigit(word.front()))
+    if ((before.back() == '\'' || before.ends_with("+/-")) && isDigit(word.front()))
         return true;
     if (!isDigit(before.back()))
         return false;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/units/length.hpp"
+
 #include <string>
 
 namespace sheerlay::core {
@@ -18,5 +20,9 @@ namespace sheerlay::core {
 /// A length that is known within `spread` (mm), no finer than that: as bothUnitsFine where it is below
 /// 0.1 mm, "11.2 mm (0.44\")" below 1 mm, else as bothUnits.
 [[nodiscard]] std::string bothUnitsWithin(double millimetres, double spread);
+
+/// A sentence whose measures are told in both unit systems as above, or as "23 kg (51 lb)", with those of
+/// `units` first: in inches "16 mm (5/8\")" becomes "5/8\" (16 mm)". All else stays as it is.
+[[nodiscard]] std::string unitsFirst(std::string sentence, Units units);
 
 } // namespace sheerlay::core

@@ -1794,6 +1794,10 @@ vor der letzten Änderung:
         <translation>Wo sie am breitesten ist</translation>
     </message>
     <message>
+        <source>Start lines side by side, no strip tapered</source>
+        <translation>Anfangslinien nebeneinander, ohne Verjüngungen</translation>
+    </message>
+    <message>
         <source>Start lines side by side</source>
         <translation>Anfangslinien nebeneinander</translation>
     </message>

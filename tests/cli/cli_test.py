@@ -289,6 +289,8 @@ class Plan(Case):
             out = self.folder / (units + ".json")
             text = self.call("plan", EXAMPLE, "--units", units, "--json", out).stdout
             self.assertIn('"' if units == "in" else " mm", text.splitlines()[1])
+            findings = "".join(re.findall(r"^(?:note|caution|stop) .*", text, re.M))
+            self.assertRegex(findings, r'\d" \(\d+ mm\)' if units == "in" else r'\d mm \([^()]*\d"\)')
             plans[units] = finite(out.read_text(encoding="utf-8"))
         self.assertEqual(plans["mm"]["strips"], plans["in"]["strips"])
 

@@ -106,8 +106,8 @@ QString findingHead(const core::Finding& finding, core::Units units) {
     return head;
 }
 
-QString findingText(const core::Finding& finding) {
-    const QString text = heardText(finding.text);
+QString findingText(const core::Finding& finding, core::Units units) {
+    const QString text = heardText(finding.text, units);
     return finding.aside
                ? text + u'\n' + FindingsList::tr("Put aside: %1").arg(toQString(finding.aside->reason))
                : text;
@@ -172,7 +172,7 @@ void FindingsList::refill() {
         if (!m_filter.passes(finding))
             continue;
         m_shown.push_back(i);
-        const QString text = findingText(finding);
+        const QString text = findingText(finding, m_units);
         auto* item = new QListWidgetItem(text, this);
         item->setData(headRole, findingHead(finding, m_units));
         item->setData(levelRole, static_cast<int>(finding.level));

@@ -64,6 +64,6 @@ private:
 [[nodiscard]] QString findingHead(const core::Finding& finding, core::Units units);
 
 /// What it says, and on a line below the reason where it was put aside.
-[[nodiscard]] QString findingText(const core::Finding& finding);
+[[nodiscard]] QString findingText(const core::Finding& finding, core::Units units);
 
 } // namespace sheerlay::ui

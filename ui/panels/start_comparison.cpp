@@ -104,7 +104,7 @@ void StartComparison::wait(const QString& text) {
 void StartComparison::show(std::vector<core::StartTableRow> rows, const core::StartLine& inUse) {
     m_rows = std::move(rows);
     m_inUse = inUse;
-    m_head->setText(Wording::tr("Start lines side by side"));
+    m_head->setText(Wording::tr("Start lines side by side, no strip tapered"));
     refill();
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/planking/difficulty.hpp"
 #include "core/planking/uncertainty_text.hpp"
+#include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
 #include "core/words/heard.hpp"
 #include "core/words/language.hpp"
@@ -152,6 +153,11 @@ core::Language windowLanguage() {
 QString heardText(std::string_view english) {
     const core::Speaking speaking(windowLanguage());
     return toQString(core::heard(std::string(english)));
+}
+
+QString heardText(std::string_view english, core::Units units) {
+    const core::Speaking speaking(windowLanguage());
+    return toQString(core::unitsFirst(core::heard(std::string(english)), units));
 }
 
 } // namespace sheerlay::ui

@@ -67,6 +67,9 @@ struct Fineness {
 /// paper know it.
 [[nodiscard]] QString heardText(std::string_view english);
 
+/// What a finding says, or another sentence of core's, in the window's language and units.
+[[nodiscard]] QString heardText(std::string_view english, core::Units units);
+
 [[nodiscard]] QString toQString(std::string_view text);
 
 } // namespace sheerlay::ui

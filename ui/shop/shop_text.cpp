@@ -64,7 +64,7 @@ ShopText shopText(const Boat& boat, const core::Strip& strip, core::Units units)
     text.ends = end(0) + QStringLiteral("   ·   ") + end(1);
     for (const core::Finding& finding : core::allFindings(boat.hull, boat.plan)) {
         if (finding.strip == strip.id && text.watch.size() < mostToWatch - 1)
-            text.watch << heardText(finding.text);
+            text.watch << heardText(finding.text, units);
     }
     constexpr std::size_t edgeBend = 2, twist = 3;
     text.watch

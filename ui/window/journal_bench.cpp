@@ -5,6 +5,7 @@
 #include "core/journal/planned_girth.hpp"
 #include "core/journal/typed_round.hpp"
 #include "core/project/project_edit.hpp"
+#include "core/units/both_units.hpp"
 #include "ui/panels/figure_table.hpp"
 #include "ui/panels/journal_log.hpp"
 #include "ui/scene/palette.hpp"
@@ -260,7 +261,7 @@ void JournalBench::workOut() {
         [this, project, row = round->row](
             const std::shared_ptr<const Expected<core::PlanAsLaid, core::PlanError>>& tried) {
             if (!*tried) {
-                m_said->setText(toQString(tried->error().text));
+                m_said->setText(toQString(core::unitsFirst(tried->error().text, m_units)));
                 return;
             }
             m_tried = project;
@@ -274,7 +275,7 @@ void JournalBench::show(const core::PlanAsLaid& tried, int row) {
     QStringList sentences;
     for (const core::Finding& finding : tried.plan.findings) {
         if (finding.code.starts_with("journal-"))
-            sentences << heardText(finding.text);
+            sentences << heardText(finding.text, m_units);
     }
     if (!tried.laid)
         sentences << Wording::tr("The reading is kept, but the rows to come stay as they were planned.");

@@ -6,6 +6,7 @@
 #include "core/planking/recovery.hpp"
 #include "core/project/laid_strips.hpp"
 #include "core/project/project_file.hpp"
+#include "core/units/both_units.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
@@ -60,7 +61,7 @@ LoadedBoat planBoat(const core::Project& project,
     auto hull = kept ? Expected<core::LoftedHull, core::LoftError>(before->hull) : core::loft(project);
     if (!hull) {
         loaded.stage = Wording::tr("lofted");
-        loaded.failure = toQString(hull.error().text);
+        loaded.failure = toQString(core::unitsFirst(hull.error().text, project.units));
         return loaded;
     }
     if (stop.stop_requested())
@@ -78,7 +79,7 @@ LoadedBoat planBoat(const core::Project& project,
         return loaded;
     if (!plan) {
         loaded.stage = Wording::tr("planned");
-        loaded.failure = toQString(plan.error().text);
+        loaded.failure = toQString(core::unitsFirst(plan.error().text, project.units));
         return loaded;
     }
     // A boat that is only hard to plank is shown at once; the command line says what would do.

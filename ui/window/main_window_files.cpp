@@ -77,7 +77,7 @@ void MainWindow::exportTo(const QString& folder) {
                 names << QFileInfo(toQString(file)).fileName();
             QStringList lines{tr("Written into %1: %2").arg(folder, names.join(QStringLiteral(", ")))};
             for (const core::Finding& finding : written->findings)
-                lines << heardText(finding.text);
+                lines << heardText(finding.text, m_units);
             if (m_staleBoat)
                 lines << tr("That is the boat from before the change.");
             tell(lines);

@@ -81,7 +81,7 @@ protected:
 
 private:
     /// A sentence with those that ask for care below it.
-    [[nodiscard]] static QString withFindings(QString text, const std::vector<core::Finding>& findings);
+    [[nodiscard]] QString withFindings(QString text, const std::vector<core::Finding>& findings) const;
     QWidget* makePages();
     QLayout* makeLanguage();
     QWidget* makeRows();

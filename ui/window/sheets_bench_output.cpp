@@ -33,10 +33,10 @@ QString writtenText(const WrittenSet& written) {
 
 } // namespace
 
-QString SheetsBench::withFindings(QString text, const std::vector<core::Finding>& findings) {
+QString SheetsBench::withFindings(QString text, const std::vector<core::Finding>& findings) const {
     for (const core::Finding& finding : findings)
         if (finding.level != core::Level::Note)
-            text += QStringLiteral("\n\n") + findingText(finding);
+            text += QStringLiteral("\n\n") + findingText(finding, m_units);
     return text;
 }
 

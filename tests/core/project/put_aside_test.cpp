@@ -67,6 +67,14 @@ TEST_CASE("what is elsewhere, heavier or says something else is not hidden") {
     CHECK_FALSE(rests(finding, asideOf(note))); // grown from a note to a caution
 }
 
+TEST_CASE("a sentence typed off a sheet in feet and inches covers its finding too") {
+    const Finding finding = hard("S07", 1250.0, "S07 is only 5 mm (3/16\") wide.");
+    std::vector<PutAside> asides = asideOf(finding);
+    asides[0].text = "S07 is only 3/16\" (5 mm) wide.";
+    CHECK(rests(finding, asides));
+    CHECK_FALSE(rests(hard("S07", 1250.0, "S07 is only 8 mm (5/16\") wide."), asides));
+}
+
 TEST_CASE("an entry covers one finding, first the one that says what it said") {
     const std::vector<Finding> twins{hard("S07", 1240.0, "S07 bends 0.31 per metre at 1240 mm."),
                                      hard("S07", 1250.0)};

@@ -203,7 +203,7 @@ TEST_CASE("what is found of any example is kept in English and told in German") 
             INFO(name << ": " << finding.text);
             CHECK(englishIn(finding.text) != "");
             const Speaking german(Language::German);
-            CHECK(englishIn(toSentence(finding)) == "");
+            CHECK(englishIn(toSentence(finding, boat.project.units)) == "");
         }
     }
     CHECK(told > 5);

@@ -41,8 +41,9 @@ TEST_CASE("widths grow with size and with each letter, two bytes of a letter cou
 }
 
 TEST_CASE("wrapping keeps within the width, loses no word and never tears a measure") {
-    const std::string text =
-        "Let it run about 1 5/16\" past the centreplane; cut 4' 3 1/2\" to the mark and hold 120 N there.";
+    const std::string text = "Let it run about 1 5/16\" past the centreplane; cut 4' 3 1/2\" to the mark, "
+                             "+/- 1/8\", and hold 120 N "
+                             "there.";
     for (const double width : {31.0, 47.0, 55.0, 80.0, 400.0}) {
         const std::vector<std::string> lines = wrap(text, width, 4.5);
         std::string joined;
@@ -55,6 +56,7 @@ TEST_CASE("wrapping keeps within the width, loses no word and never tears a meas
             CHECK_FALSE(line.ends_with("4'"));
             CHECK_FALSE(line.ends_with(" 1"));
             CHECK_FALSE(line.ends_with("120"));
+            CHECK_FALSE(line.ends_with("+/-"));
         }
     }
 }

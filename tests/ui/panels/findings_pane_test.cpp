@@ -58,6 +58,16 @@ using Codes = std::vector<std::string>;
 
 } // namespace
 
+TEST_CASE_METHOD(App, "a finding names its lengths first in the units shown") {
+    FindingsPane pane;
+    pane.setFindings({{Level::Note, "fake-note", "C27", 2563.0, "It comes out about 6 mm (1/4\") wide."}},
+                     {});
+    pane.setUnits(core::Units::Inches);
+    CHECK(pane.list()->item(0)->text() == QStringLiteral("It comes out about 1/4\" (6 mm) wide."));
+    pane.setUnits(core::Units::Millimetres);
+    CHECK(pane.list()->item(0)->text() == QStringLiteral("It comes out about 6 mm (1/4\") wide."));
+}
+
 TEST_CASE_METHOD(App, "findings are shown by level and by words") {
     const Pane p;
     CHECK(p.codes() == Codes{"fake-stop", "fake-caution", "fake-note"});
