@@ -27,4 +27,20 @@ std::vector<StripChange> changesBelow(const Plan& before, const Plan& after, int
     return changes;
 }
 
+PlanChange changeOf(const Plan& before, const Plan& after, int row) {
+    PlanChange change;
+    change.piecesBefore = static_cast<int>(before.strips.size());
+    change.piecesAfter = static_cast<int>(after.strips.size());
+    const auto hardest = [row](const Plan& plan, double& bend, std::string& id) {
+        for (const Strip& strip : plan.strips)
+            if (strip.row > row && (id.empty() || strip.edgeBend.maxAbs > bend)) {
+                bend = strip.edgeBend.maxAbs;
+                id = strip.id;
+            }
+    };
+    hardest(before, change.bendBefore, change.hardestBefore);
+    hardest(after, change.bendAfter, change.hardestAfter);
+    return change;
+}
+
 } // namespace sheerlay::core

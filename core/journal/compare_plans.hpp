@@ -20,4 +20,13 @@ struct StripChange {
 /// order of the rows.
 [[nodiscard]] std::vector<StripChange> changesBelow(const Plan& before, const Plan& after, int row);
 
+/// What a new plan comes to beside the old one.
+struct PlanChange {
+    int piecesBefore = 0, piecesAfter = 0;    ///< of the whole boat, both sides
+    double bendBefore = 0.0, bendAfter = 0.0; ///< 1/mm, hardest edge bend of the pieces below the row
+    std::string hardestBefore, hardestAfter;  ///< ids of these; empty where nothing is left to lay
+};
+
+[[nodiscard]] PlanChange changeOf(const Plan& before, const Plan& after, int row);
+
 } // namespace sheerlay::core

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <string>
+#include <utility>
 
 namespace sheerlay::core {
 
@@ -12,8 +13,10 @@ readGirth(const Station& station, std::string_view typed, Units shown, Units inF
         return unexpected(read.error());
     const auto again = parseLength(typed, inFile);
     const bool alike = again && again->millimetres == read->millimetres;
-    return GirthLeft{
-        station.x, read->millimetres, station.printedX, alike ? std::string(typed) : std::string(), 0};
+    std::string printed(typed);
+    if (!alike)
+        printed += shown == Units::Inches ? " in" : " mm";
+    return GirthLeft{station.x, read->millimetres, station.printedX, std::move(printed), 0};
 }
 
 Journal withRound(Journal journal, const RowReading& round) {

@@ -10,7 +10,7 @@ namespace sheerlay::core {
 
 /// What the tape said at a station, as it was typed.
 /// @param shown   units of a plain number where it was typed
-/// @param inFile  the project file's; kept as typed only where the file would read it alike
+/// @param inFile  the project file's; a plain number that it would read otherwise is kept with its unit
 [[nodiscard]] Expected<GirthLeft, LengthError>
 readGirth(const Station& station, std::string_view typed, Units shown, Units inFile);
 

@@ -42,11 +42,17 @@ std::vector<double> offsetsOf(const Round& round) {
 
 class Comparison {
 public:
-    Comparison(const Journal& journal, const LoftedHull& hull, const Plan& plan) {
+    /// What a round is checked against: the one before it.
+    struct Last {
+        int row = 0;
+        double offset = 0.0; // mm along the mould
+    };
+
+    /// @param last  what the first round is checked against: the plan itself, until something was read
+    Comparison(const Journal& journal, const LoftedHull& hull, const Plan& plan, Last last) {
         for (const RowReading& reading : journal.readings)
             for (const GirthLeft& girth : reading.girthLeft)
                 compare(reading, girth, hull, plan);
-        Last last; // the plan itself, until something was read
         for (auto& [row, round] : m_rounds) {
             dropFarOff(row, round, last, plan.coverWidth);
             if (round.empty())
@@ -94,12 +100,6 @@ public:
     }
 
 private:
-    /// What a round is checked against: the one before it.
-    struct Last {
-        int row = 0;
-        double offset = 0.0; // mm along the mould
-    };
-
     void
     compare(const RowReading& reading, const GirthLeft& girth, const LoftedHull& hull, const Plan& plan) {
         const double x = girth.x + hull.xShift;
@@ -220,7 +220,7 @@ std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
                                        const LoftedHull& hull,
                                        const Plan& plan,
                                        const WidthPrior& prior) {
-    const Comparison comparison(journal, hull, plan);
+    const Comparison comparison(journal, hull, plan, {});
     if (comparison.rounds().empty() || comparison.rounds().rbegin()->first < 1)
         return std::nullopt;
     const auto& [row, round] = *comparison.rounds().rbegin();
@@ -262,7 +262,7 @@ std::optional<WhatWasLaid> whatWasLaid(const Journal& journal,
 }
 
 UnusedReadings unusedReadings(const Journal& journal, const LoftedHull& hull, const Plan& plan) {
-    const Comparison comparison(journal, hull, plan);
+    const Comparison comparison(journal, hull, plan, {});
     UnusedReadings readings{comparison.leftOut(), std::nullopt};
     if (const auto bare = comparison.rounds().find(0); bare != comparison.rounds().end()) {
         const std::vector<double> offsets = offsetsOf(bare->second);
@@ -271,6 +271,16 @@ UnusedReadings unusedReadings(const Journal& journal, const LoftedHull& hull, co
         readings.bareMoulds = {offsets.size(), -mean};
     }
     return readings;
+}
+
+std::vector<LeftOutReading>
+doubtsAbout(const RowReading& round, const Journal& journal, const LoftedHull& hull, const Plan& plan) {
+    int since = 0;
+    for (const RowReading& before : journal.readings)
+        since = std::max(since, before.row);
+    if (since >= round.row)
+        since = 0; // the rows above the lowest that was read are as they were planned
+    return Comparison({{round}, {}}, hull, plan, {since, 0.0}).leftOut();
 }
 
 void forecastFrom(const Plan& anew, const LoftedHull& hull, WhatWasLaid& laid) {

@@ -82,6 +82,13 @@ struct UnusedReadings {
 /// The same comparison as whatWasLaid()'s.
 [[nodiscard]] UnusedReadings unusedReadings(const Journal& journal, const LoftedHull& hull, const Plan& plan);
 
+/// Readings of a round under way that would be left out, as far as the round goes; two that follow may still
+/// bear one out.
+/// @param journal  the rounds before, which `plan` holds already
+/// @param plan     as it stands; `planned` of a reading goes by it
+[[nodiscard]] std::vector<LeftOutReading>
+doubtsAbout(const RowReading& round, const Journal& journal, const LoftedHull& hull, const Plan& plan);
+
 /// Forecasts the last plank anew where the rows still to lay have other tapers than they were planned with,
 /// which move it by themselves.
 /// @param anew  planned from the edge and the cover width of `laid`

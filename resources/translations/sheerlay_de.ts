@@ -3184,14 +3184,6 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <translation>Lassen (Esc)</translation>
     </message>
     <message>
-        <source>Write down</source>
-        <translation>Aufschreiben</translation>
-    </message>
-    <message>
-        <source>Write the round down in the journal</source>
-        <translation>Die Runde ins Tagebuch schreiben</translation>
-    </message>
-    <message>
         <source>Space</source>
         <translation>Leerzeichen</translation>
     </message>
@@ -3296,11 +3288,6 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <translation>%1 Hinweise</translation>
     </message>
     <message>
-        <source>en</source>
-        <comment>the code of this language</comment>
-        <translation>de</translation>
-    </message>
-    <message>
         <source>Lay or lift to anywhere (arrows)</source>
         <translation>Bis zu einer beliebigen Stelle legen oder abheben (Pfeile)</translation>
     </message>
@@ -3343,6 +3330,43 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     <message>
         <source>profile</source>
         <translation>Profil</translation>
+    </message>
+    <message>
+        <source>The plan has changed meanwhile. Work it out again.</source>
+        <translation>Der Plan hat sich inzwischen geändert. Noch einmal ausrechnen.</translation>
+    </message>
+    <message>
+        <source>%1 pieces as before</source>
+        <translation>%1 Stücke wie bisher</translation>
+    </message>
+    <message>
+        <source>%1 pieces instead of %2</source>
+        <translation>%1 Stücke statt %2</translation>
+    </message>
+    <message>
+        <source>last plank %1</source>
+        <translation>letzte Leiste %1</translation>
+    </message>
+    <message>
+        <source>last plank %1 as before</source>
+        <translation>letzte Leiste %1 wie bisher</translation>
+    </message>
+    <message>
+        <source>last plank %1 instead of %2</source>
+        <translation>letzte Leiste %1 statt %2</translation>
+    </message>
+    <message>
+        <source>hardest edge bend %1 as before (%2)</source>
+        <translation>stärkste Hochkantbiegung %1 wie bisher (%2)</translation>
+    </message>
+    <message>
+        <source>hardest edge bend %1 instead of %2 (%3)</source>
+        <translation>stärkste Hochkantbiegung %1 statt %2 (%3)</translation>
+    </message>
+    <message>
+        <source>en</source>
+        <comment>the code of this language</comment>
+        <translation>de</translation>
     </message>
 </context>
 <context>
@@ -3543,6 +3567,57 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     </message>
 </context>
 <context>
+    <name>sheerlay::ui::GirthPanel</name>
+    <message>
+        <source>What the readings would change; nothing is changed yet</source>
+        <translation>Was die Messungen ändern würden; noch ändert sich nichts</translation>
+    </message>
+    <message>
+        <source>Decide later</source>
+        <translation>Später entscheiden</translation>
+    </message>
+    <message>
+        <source>The readings wait on the Journal bench (Esc)</source>
+        <translation>Die Messungen warten auf der Tagebuchbank (Esc)</translation>
+    </message>
+    <message>
+        <source>Take the new plan</source>
+        <translation>Den neuen Plan nehmen</translation>
+    </message>
+    <message>
+        <source>The round goes into the journal, and the boat follows</source>
+        <translation>Die Runde kommt ins Tagebuch, und das Boot folgt</translation>
+    </message>
+    <message>
+        <source>Station %1: as planned.</source>
+        <translation>Spant %1: wie geplant.</translation>
+    </message>
+    <message>
+        <source>Station %1: %2 less than planned.</source>
+        <translation>Spant %1: %2 weniger als geplant.</translation>
+    </message>
+    <message>
+        <source>Station %1: %2 more than planned.</source>
+        <translation>Spant %1: %2 mehr als geplant.</translation>
+    </message>
+    <message>
+        <source>Station %1: %2 was read where the plan leaves %3, and strips and moulds are not so far off. Read it once more; Enter again keeps it.</source>
+        <translation>Spant %1: %2 gemessen, wo der Plan %3 lässt, und Leisten und Mallen weichen nicht so weit ab. Noch einmal messen; mit Enter bleibt es dabei.</translation>
+    </message>
+    <message>
+        <source>Write them down</source>
+        <translation>Aufschreiben</translation>
+    </message>
+    <message>
+        <source>Left out besides: %1.</source>
+        <translation>Außerdem weggelassen: %1.</translation>
+    </message>
+    <message>
+        <source>Below %1: what the new plan would change</source>
+        <translation>Unter %1: was der neue Plan ändern würde</translation>
+    </message>
+</context>
+<context>
     <name>sheerlay::ui::JournalBench</name>
     <message>
         <source>What the new plan changes</source>
@@ -3551,6 +3626,14 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
     <message>
         <source>The journal so far</source>
         <translation>Das Tagebuch bisher</translation>
+    </message>
+    <message>
+        <source>The readings below row %1 are typed and not part of the journal yet: work out what they change. Until you accept or clear them, they wait here.</source>
+        <translation>Die Messungen unter Reihe %1 sind eingetragen, aber noch nicht im Tagebuch: ausrechnen lassen, was sie ändern. Bis sie angenommen oder gelöscht sind, warten sie hier.</translation>
+    </message>
+    <message>
+        <source>Readings below row %1 still wait on the Journal bench. Accept or clear them there first.</source>
+        <translation>Auf der Tagebuchbank warten noch Messungen unter Reihe %1. Zuerst dort annehmen oder löschen.</translation>
     </message>
 </context>
 <context>

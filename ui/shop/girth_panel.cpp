@@ -3,6 +3,7 @@
 #include "core/hull/station_names.hpp"
 #include "core/journal/planned_girth.hpp"
 #include "core/journal/typed_round.hpp"
+#include "core/journal/what_was_laid.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
 
@@ -14,13 +15,14 @@
 #include <QToolButton>
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace sheerlay::ui {
 namespace {
 
 constexpr double nothingLeft = 1.0; // mm: the edge follows the centreline
-constexpr int columns = 8;
+constexpr int columns = 8, placeRow = 1, saidRow = 5;
 
 QLabel* wrapped() {
     auto* label = new QLabel;
@@ -35,23 +37,32 @@ GirthPanel::GirthPanel(QWidget* parent)
     : QFrame(parent), m_grid(new QGridLayout(this)), m_head(wrapped()), m_place(wrapped()), m_said(wrapped()),
       m_field(new QLineEdit) {
     setAccessibleName(Wording::tr("What the tape says"));
+    setFocusPolicy(Qt::ClickFocus);
     m_field->setAlignment(Qt::AlignCenter);
     m_field->setAccessibleName(accessibleName());
     m_field->setToolTip(Wording::tr("Along the mould, from the row's lower edge to the centreline"));
     m_place->setAlignment(Qt::AlignCenter);
     m_grid->addWidget(m_head, 0, 0, 1, columns);
     m_before = target(QStringLiteral("‹"), Wording::tr("The station before"), 1, 0);
-    m_grid->addWidget(m_place, 1, 1, 1, columns - 2);
+    m_grid->addWidget(m_place, placeRow, 1, 1, columns - 2);
     m_next = target(QStringLiteral("›"), Wording::tr("The next station"), 1, columns - 1);
     m_grid->addWidget(m_field, 2, 0, 1, columns);
     makeKeypad();
-    m_grid->addWidget(m_said, 5, 0, 1, columns);
-    QToolButton* away = target(Wording::tr("Leave it"), Wording::tr("Leave it (Esc)"), 6, 0, 3);
-    m_write = target(Wording::tr("Write down"), Wording::tr("Write the round down in the journal"), 6, 3, 5);
+    m_grid->addWidget(m_said, saidRow, 0, 1, columns);
+    m_away = target(Wording::tr("Leave it"), Wording::tr("Leave it (Esc)"), 6, 0, 3);
+    m_write = target(
+        Wording::tr("Work it out"), tr("What the readings would change; nothing is changed yet"), 6, 3, 5);
+    m_typing.insert(m_typing.end(), {m_before, m_next, m_field, m_away, m_write});
+    m_later = target(tr("Decide later"), tr("The readings wait on the Journal bench (Esc)"), 7, 0, 4);
+    m_take =
+        target(tr("Take the new plan"), tr("The round goes into the journal, and the boat follows"), 7, 4, 4);
     connect(m_before, &QToolButton::clicked, this, [this] { step(-1); });
     connect(m_next, &QToolButton::clicked, this, [this] { step(1); });
-    connect(away, &QToolButton::clicked, this, &GirthPanel::left);
+    connect(m_away, &QToolButton::clicked, this, &GirthPanel::left);
     connect(m_write, &QToolButton::clicked, this, &GirthPanel::writeDown);
+    connect(m_later, &QToolButton::clicked, this, &GirthPanel::left);
+    connect(m_take, &QToolButton::clicked, this, &GirthPanel::taken);
+    showTargets(false, false);
     hide();
 }
 
@@ -94,6 +105,7 @@ void GirthPanel::makeKeypad() {
                                      3 + i / columns,
                                      i % columns);
         button->setFocusPolicy(Qt::NoFocus); // the field keeps the keys
+        m_typing.push_back(button);
         connect(button, &QToolButton::clicked, this, [this, key, space, back] {
             if (back)
                 m_field->backspace();
@@ -112,7 +124,7 @@ bool GirthPanel::ask(const std::shared_ptr<const Boat>& boat, const core::Strip&
             core::plannedGirthLeft(boat->plan, boat->hull, strip.row, station.x + boat->hull.xShift);
         if (planned && planned->left > nothingLeft)
             places.push_back(
-                {station, i < names.size() ? toQString(names[i]) : QString(), planned->left, QString()});
+                {station, i < names.size() ? toQString(names[i]) : QString(), planned->left, {}, {}});
     }
     if (places.empty())
         return false;
@@ -121,12 +133,10 @@ bool GirthPanel::ask(const std::shared_ptr<const Boat>& boat, const core::Strip&
     m_side = strip.side == core::Side::Port ? core::ReadSide::Port : core::ReadSide::Starboard;
     m_places = std::move(places);
     m_at = 0;
-    m_head->setText(
-        Wording::tr("Below %1: what does the tape say along the mould, from the row's lower edge to "
-                    "the centreline?")
-            .arg(rowText(strip)));
+    m_below = rowText(strip);
     say(QString());
     m_field->clear();
+    showTargets(false, false);
     refill();
     show();
     raise();
@@ -164,20 +174,61 @@ void GirthPanel::refill() {
     m_next->setEnabled(m_at + 1 < m_places.size());
 }
 
+bool GirthPanel::farOff(const core::GirthLeft& girth) const {
+    core::RowReading soFar = round();
+    std::erase_if(soFar.girthLeft, [&](const core::GirthLeft& other) { return other.x == girth.x; });
+    soFar.girthLeft.push_back(girth);
+    const double x = girth.x + m_boat->hull.xShift;
+    return std::ranges::any_of(core::doubtsAbout(soFar, m_boat->project.journal, m_boat->hull, m_boat->plan),
+                               [x](const core::LeftOutReading& doubt) { return doubt.x == x; });
+}
+
+QString GirthPanel::besideThePlan(const Place& place, const core::GirthLeft& girth) const {
+    const double less = place.planned - girth.girth;
+    const QString off = lengthText(std::abs(less), m_units);
+    if (off == lengthText(0.0, m_units))
+        return tr("Station %1: as planned.").arg(place.name);
+    return less > 0 ? tr("Station %1: %2 less than planned.").arg(place.name, off)
+                    : tr("Station %1: %2 more than planned.").arg(place.name, off);
+}
+
 bool GirthPanel::keep() {
     Place& place = m_places[m_at];
     const QString typed = m_field->text().trimmed();
-    if (!typed.isEmpty()) {
-        const auto read = core::readGirth(place.station, typed.toStdString(), m_units, m_boat->project.units);
-        if (!read) {
-            say(Wording::tr("Station %1: %2; %3 would do.")
-                    .arg(place.name, heardText(read.error().found), heardText(read.error().would)));
-            return false;
-        }
+    if (typed.isEmpty()) {
+        place.typed.clear();
+        say(QString());
+        return true;
+    }
+    const auto read = core::readGirth(place.station, typed.toStdString(), m_units, m_boat->project.units);
+    if (!read) {
+        say(Wording::tr("Station %1: %2; %3 would do.")
+                .arg(place.name, heardText(read.error().found), heardText(read.error().would)));
+        return false;
+    }
+    if (farOff(*read) && place.doubted != typed) {
+        place.doubted = typed;
+        say(tr("Station %1: %2 was read where the plan leaves %3, and strips and moulds are not so far off. "
+               "Read it once more; Enter again keeps it.")
+                .arg(place.name, lengthText(read->girth, m_units), lengthText(place.planned, m_units)));
+        return false;
     }
     place.typed = typed;
-    say(QString());
+    say(besideThePlan(place, *read));
     return true;
+}
+
+core::RowReading GirthPanel::round() const {
+    core::RowReading round;
+    round.row = m_row;
+    round.side = m_side;
+    round.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
+    for (const Place& place : m_places)
+        if (!place.typed.isEmpty())
+            if (const auto read =
+                    core::readGirth(place.station, place.typed.toStdString(), m_units, m_boat->project.units))
+                round.girthLeft.push_back(*read);
+    return round;
 }
 
 void GirthPanel::step(int by) {
@@ -193,20 +244,60 @@ void GirthPanel::step(int by) {
 void GirthPanel::writeDown() {
     if (m_places.empty() || !keep())
         return;
-    core::RowReading round;
-    round.row = m_row;
-    round.side = m_side;
-    round.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
-    for (const Place& place : m_places)
-        if (!place.typed.isEmpty())
-            if (const auto read =
-                    core::readGirth(place.station, place.typed.toStdString(), m_units, m_boat->project.units))
-                round.girthLeft.push_back(*read);
-    if (round.girthLeft.empty()) {
+    const core::RowReading typed = round();
+    if (typed.girthLeft.empty()) {
         say(Wording::tr("Nothing is typed yet. The tape at two or three stations would do for a start."));
         return;
     }
-    Q_EMIT noted(round);
+    showTargets(true, false);
+    m_place->clear();
+    say(Wording::tr("Planning the rows to come…"));
+    setFocus();
+    Q_EMIT noted(typed);
+}
+
+void GirthPanel::decide(const TrialText& trial) {
+    if (!m_weighing)
+        return;
+    m_take->setText(trial.planned ? tr("Take the new plan") : tr("Write them down"));
+    showTargets(true, true);
+    m_place->setText(QString(trial.change).replace(QStringLiteral(" · "), QStringLiteral("\n")));
+    constexpr qsizetype most = 2; // sentences that have room
+    QStringList words = trial.leftOut.mid(0, most);
+    if (trial.leftOut.size() > most)
+        words << tr("Left out besides: %1.").arg(trial.leftOut.size() - most);
+    if (words.isEmpty() && !trial.planned)
+        words = trial.told.mid(0, most);
+    say(words.join(QLatin1Char('\n')));
+    setAccessibleDescription(m_place->text() + QLatin1Char('\n') + said());
+}
+
+void GirthPanel::backToReadings(const QString& why) {
+    if (!m_weighing)
+        return;
+    showTargets(false, false);
+    refill();
+    say(why);
+    m_field->setFocus();
+}
+
+void GirthPanel::leave() {
+    showTargets(false, false);
+    hide();
+}
+
+void GirthPanel::showTargets(bool deciding, bool trialThere) {
+    m_weighing = deciding;
+    for (QWidget* part : m_typing)
+        part->setVisible(!deciding);
+    m_later->setVisible(deciding);
+    m_take->setVisible(deciding && trialThere);
+    for (const int words : {placeRow, saidRow}) // the room that the keys took
+        m_grid->setRowStretch(words, deciding ? 1 : 0);
+    m_head->setText(deciding ? tr("Below %1: what the new plan would change").arg(m_below)
+                             : Wording::tr("Below %1: what does the tape say along the mould, from the row's "
+                                           "lower edge to the centreline?")
+                                   .arg(m_below));
 }
 
 void GirthPanel::dress(int pixels, const QString& ground, const QString& ink, const QString& accent) {
@@ -223,11 +314,18 @@ void GirthPanel::dress(int pixels, const QString& ground, const QString& ink, co
             .arg(ground, ink, accent)
             .arg(pixels)
             .arg(pixels * 3 / 2));
+    for (QToolButton* button : {m_later, m_take})
+        button->setFixedHeight(4 * pixels);
+    m_take->setStyleSheet(QStringLiteral("QToolButton { background: %1; color: #FFFFFF; border-color: %1; }"
+                                         "QToolButton:focus { border-color: %2; }")
+                              .arg(accent, ink));
     m_grid->setContentsMargins(pixels, pixels, pixels, pixels);
     m_grid->setSpacing(std::max(4, pixels / 3));
 }
 
 void GirthPanel::keyPressEvent(QKeyEvent* event) {
+    if (m_weighing && event->key() != Qt::Key_Escape)
+        return; // one of the two targets decides, never an Enter too many
     switch (event->key()) {
     case Qt::Key_Return:
     case Qt::Key_Enter:

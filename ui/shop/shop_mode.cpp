@@ -71,9 +71,10 @@ ShopMode::ShopMode(QWidget* parent)
     });
     connect(m_girth, &QToolButton::clicked, this, &ShopMode::askGirth);
     connect(m_girths, &GirthPanel::noted, this, &ShopMode::measured);
-    connect(m_girths, &GirthPanel::left, this, [this] {
-        m_girths->hide();
-        setFocus();
+    connect(m_girths, &GirthPanel::left, this, &ShopMode::leaveGirths);
+    connect(m_girths, &GirthPanel::taken, this, [this] {
+        leaveGirths();
+        Q_EMIT trialTaken();
     });
     connect(m_light, &QToolButton::clicked, this, [this] { setNight(!m_night); });
     connect(m_leave, &QToolButton::clicked, this, &QWidget::close);
@@ -97,6 +98,7 @@ void ShopMode::setBoat(std::shared_ptr<const Boat> boat) {
     m_boat = std::move(boat);
     if (m_boat && m_boat->strip(held) != nullptr)
         m_index = m_boat->strip(held)->order - 1;
+    m_girths->backToReadings(Wording::tr("The plan has changed meanwhile. Work it out again."));
     refresh();
 }
 
@@ -143,16 +145,20 @@ void ShopMode::step(int by) {
 
 void ShopMode::askGirth() {
     const core::Strip* s = strip();
-    if (s != nullptr)
+    if (s != nullptr && !m_girths->weighing())
         m_girths->ask(m_boat, *s);
 }
 
-void ShopMode::tellMeasured(const QString& problem) {
-    if (!problem.isEmpty()) {
-        m_girths->say(problem);
-        return;
-    }
-    m_girths->hide();
+void ShopMode::tellTrial(const TrialText& trial) {
+    m_girths->decide(trial);
+}
+
+void ShopMode::tellRefused(const QString& why) {
+    m_girths->backToReadings(why);
+}
+
+void ShopMode::leaveGirths() {
+    m_girths->leave();
     setFocus();
 }
 
@@ -337,7 +343,7 @@ void ShopMode::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
     case Qt::Key_Space:
-        if (m_next->isEnabled())
+        if (m_next->isEnabled() && !event->isAutoRepeat()) // a key that is held down lays one strip
             layAndGoOn();
         break;
     case Qt::Key_Right:

@@ -3,6 +3,7 @@
 #include "core/project/project.hpp"
 #include "ui/scene/boat.hpp"
 #include "ui/shop/shop_text.hpp"
+#include "ui/shop/trial_text.hpp"
 
 #include <QWidget>
 
@@ -38,13 +39,16 @@ public:
     [[nodiscard]] QToolButton* nextTarget() const { return m_next; }
     [[nodiscard]] QToolButton* girthTarget() const { return m_girth; }
     [[nodiscard]] GirthPanel* girths() const { return m_girths; }
-    /// The round that measured() told of is in the journal; else what is wrong with it and what would do.
-    void tellMeasured(const QString& problem);
+    /// What the round that measured() told of would change.
+    void tellTrial(const TrialText& trial);
+    /// Why it can't be weighed, and what would do.
+    void tellRefused(const QString& why);
 
 Q_SIGNALS:
     void laid(const QString& stripId);                      ///< mark it, with today's date
     void notLaid(const QString& stripId);                   ///< take the mark back
-    void measured(const sheerlay::core::RowReading& round); ///< to be written down
+    void measured(const sheerlay::core::RowReading& round); ///< to be weighed, and answered
+    void trialTaken();                                      ///< what was weighed is to be accepted
     void placeChanged(const QString& stripId);
     void nightChanged(bool night);
     void left();
@@ -61,6 +65,7 @@ private:
     void refresh();
     void place();
     void askGirth();
+    void leaveGirths();
     [[nodiscard]] QString placeWords(const core::Strip& strip) const;
     [[nodiscard]] const core::Strip* strip() const;
 

@@ -11,6 +11,7 @@
 #include "ui/scene/palette.hpp"
 #include "ui/scene/wording.hpp"
 #include "ui/scene/words.hpp"
+#include "ui/window/project_memory.hpp"
 
 #include <QComboBox>
 #include <QDate>
@@ -65,8 +66,13 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     m_work->setToolTip(Wording::tr("Plans the rows to come from what the tape says; nothing is changed yet"));
     m_accept->setToolTip(Wording::tr("Writes the round into the journal, and the boat follows"));
     connect(m_row, &QSpinBox::valueChanged, this, [this] {
+        keep();
         forgetTrial();
         refillPlanned();
+    });
+    connect(m_side, &QComboBox::currentIndexChanged, this, [this] {
+        keep();
+        forgetTrial();
     });
 
     auto* ask = new QGridLayout;
@@ -125,10 +131,20 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
 
 void JournalBench::setBoat(std::shared_ptr<const Boat> boat) {
     m_boat = std::move(boat);
-    forgetTrial();
     if (m_boat && m_row->value() == 0 && m_boat->plan.lastRow >= 5)
         m_row->setValue(5); // as early as a reading says something
     refillStations();
+    if (m_boat && !m_opened) {
+        m_opened = true;
+        if (const auto round = openRoundOf(m_path))
+            fill(*round);
+    }
+    forgetTrial();
+}
+
+void JournalBench::setPath(const QString& path) {
+    m_path = path;
+    m_opened = false;
 }
 
 void JournalBench::setProject(const core::Project& project) {
@@ -138,7 +154,10 @@ void JournalBench::setProject(const core::Project& project) {
 }
 
 void JournalBench::setUnits(core::Units units) {
+    const core::RowReading typed = open();
     m_units = units;
+    if (!typed.girthLeft.empty())
+        fill(typed); // a plain number stays what it was
     refillPlanned();
     m_log->setUnits(units);
 }
@@ -152,7 +171,57 @@ void JournalBench::forgetTrial() {
     m_tried.reset();
     m_accept->setEnabled(false);
     m_changes->hide();
-    m_said->setText(nothingYet());
+    m_said->setText(open().girthLeft.empty()
+                        ? nothingYet()
+                        : tr("The readings below row %1 are typed and not part of the journal yet: work out "
+                             "what they change. Until you accept or clear them, they wait here.")
+                              .arg(m_row->value()));
+}
+
+void JournalBench::refuse(const QString& why) {
+    m_said->setText(why);
+    Q_EMIT refused(why);
+}
+
+core::RowReading JournalBench::open() const {
+    core::RowReading round;
+    round.row = m_row->value();
+    round.side = static_cast<core::ReadSide>(m_side->currentIndex());
+    const core::Units other = m_units == core::Units::Inches ? core::Units::Millimetres : core::Units::Inches;
+    for (std::size_t i = 0; i < m_fields.size(); ++i) {
+        const std::string text = m_fields[i]->text().trimmed().toStdString();
+        if (text.empty())
+            continue;
+        core::Station station;
+        station.x = m_stations[i].x;
+        const auto read = core::readGirth(station, text, m_units, other);
+        round.girthLeft.push_back({station.x, 0.0, "", read ? read->printedGirth : text, 0});
+    }
+    return round;
+}
+
+void JournalBench::fill(const core::RowReading& round) {
+    m_row->setValue(round.row);
+    m_side->setCurrentIndex(static_cast<int>(round.side));
+    for (std::size_t i = 0; i < m_fields.size(); ++i)
+        for (const core::GirthLeft& girth : round.girthLeft)
+            if (girth.x == m_stations[i].x)
+                m_fields[i]->setText(toQString(girth.printedGirth));
+    keep();
+}
+
+void JournalBench::keep() {
+    if (m_opened) // else what is kept was not looked at yet
+        rememberOpenRound(m_path, open());
+}
+
+QString JournalBench::take(const core::RowReading& round) {
+    const core::RowReading waiting = open();
+    if (!waiting.girthLeft.empty() && (waiting.row != round.row || waiting.side != round.side))
+        return tr("Readings below row %1 still wait on the Journal bench. Accept or clear them there first.")
+            .arg(waiting.row);
+    fill(round);
+    return {};
 }
 
 void JournalBench::refillStations() {
@@ -171,6 +240,7 @@ void JournalBench::refillStations() {
         refillPlanned();
         return;
     }
+    const core::RowReading typed = open();
     m_stations = std::move(wanted);
     while (QLayoutItem* item = m_grid->takeAt(0)) {
         delete item->widget();
@@ -189,7 +259,10 @@ void JournalBench::refillStations() {
         auto* field = new QLineEdit;
         field->setAccessibleName(Wording::tr("Girth left at station %1").arg(name));
         field->setToolTip(Wording::tr("Along the mould, from the row's lower edge to the centreline"));
-        connect(field, &QLineEdit::textEdited, this, &JournalBench::forgetTrial);
+        connect(field, &QLineEdit::textEdited, this, [this] {
+            keep();
+            forgetTrial();
+        });
         connect(field, &QLineEdit::returnPressed, this, [this] { focusNextChild(); });
         auto* planned = new QLabel;
         m_grid->addWidget(new QLabel(name), row, 0);
@@ -198,6 +271,8 @@ void JournalBench::refillStations() {
         m_planned.push_back(planned);
         m_fields.push_back(field);
     }
+    if (m_opened && !typed.girthLeft.empty())
+        fill(typed); // where the station is still there
     refillPlanned();
 }
 
@@ -222,10 +297,10 @@ std::optional<core::RowReading> JournalBench::typed() {
         const core::Station& station = m_boat->project.hull.stations[i];
         const auto read = core::readGirth(station, text, m_units, m_project->units);
         if (!read) {
-            m_said->setText(Wording::tr("%1: %2; %3 would do.")
-                                .arg(m_fields[i]->accessibleName(),
-                                     heardText(read.error().found),
-                                     heardText(read.error().would)));
+            refuse(Wording::tr("%1: %2; %3 would do.")
+                       .arg(m_fields[i]->accessibleName(),
+                            heardText(read.error().found),
+                            heardText(read.error().would)));
             m_fields[i]->setFocus();
             return std::nullopt;
         }
@@ -233,8 +308,7 @@ std::optional<core::RowReading> JournalBench::typed() {
     }
     if (!round.girthLeft.empty())
         return round;
-    m_said->setText(
-        Wording::tr("Nothing is typed yet. The tape at two or three stations would do for a start."));
+    refuse(Wording::tr("Nothing is typed yet. The tape at two or three stations would do for a start."));
     return std::nullopt;
 }
 
@@ -246,10 +320,10 @@ void JournalBench::workOut() {
     if (!round)
         return;
     core::Project project = *m_project;
-    project.journal.readings.push_back(*round);
+    project.journal = core::withRound(project.journal, *round);
     if (const auto judged = core::checked(project); !judged) {
         const core::FileMessage& first = judged.error().front();
-        m_said->setText(Wording::tr("%1; %2 would do.").arg(heardText(first.found), heardText(first.would)));
+        refuse(Wording::tr("%1; %2 would do.").arg(heardText(first.found), heardText(first.would)));
         return;
     }
     m_said->setText(Wording::tr("Planning the rows to come…"));
@@ -261,25 +335,19 @@ void JournalBench::workOut() {
         [this, project, row = round->row](
             const std::shared_ptr<const Expected<core::PlanAsLaid, core::PlanError>>& tried) {
             if (!*tried) {
-                m_said->setText(toQString(core::unitsFirst(tried->error().text, m_units)));
+                refuse(toQString(core::unitsFirst(tried->error().text, m_units)));
                 return;
             }
             m_tried = project;
             m_triedRow = row;
             show(tried->value(), row);
         },
-        [this](const QString& text) { m_said->setText(text); });
+        [this](const QString& text) { refuse(text); });
 }
 
 void JournalBench::show(const core::PlanAsLaid& tried, int row) {
-    QStringList sentences;
-    for (const core::Finding& finding : tried.plan.findings) {
-        if (finding.code.starts_with("journal-"))
-            sentences << heardText(finding.text, m_units);
-    }
-    if (!tried.laid)
-        sentences << Wording::tr("The reading is kept, but the rows to come stay as they were planned.");
-    m_said->setText(sentences.join(QStringLiteral("\n\n")));
+    const TrialText text = trialText(*m_boat, tried, row, m_units);
+    m_said->setText((QStringList{text.change} + text.told).join(QStringLiteral("\n\n")));
     const auto changes = core::changesBelow(m_boat->plan, tried.plan, row);
     m_changes->setRowCount(static_cast<int>(changes.size()));
     const QString none = Wording::tr("none");
@@ -310,15 +378,18 @@ void JournalBench::show(const core::PlanAsLaid& tried, int row) {
     }
     m_changes->setVisible(!changes.empty());
     m_accept->setEnabled(true);
+    Q_EMIT weighed(text);
 }
 
-void JournalBench::accept() {
+bool JournalBench::accept() {
     if (!m_tried)
-        return;
+        return false;
     const core::Journal journal = m_tried->journal;
     for (QLineEdit* field : m_fields)
         field->setText(QString()); // nothing left there for Undo
+    keep();
     Q_EMIT accepted(Wording::tr("Reading below row %1").arg(m_triedRow), journal);
+    return true;
 }
 
 } // namespace sheerlay::ui

@@ -268,6 +268,7 @@ void MainWindow::open(const QString& path) {
     m_unitsChosen = false;
     showPaper();
     m_watch->watch(m_path);
+    m_journal->setPath(m_path);
     if (m_boat) {
         // another boat: nothing of the old one may pass for it
         m_boat.reset();

@@ -1,5 +1,4 @@
 // The part of the main window that goes into shop mode and writes down what is laid there.
-#include "core/journal/typed_round.hpp"
 #include "core/project/laid_strips.hpp"
 #include "ui/panels/laying_bar.hpp"
 #include "ui/scene/wording.hpp"
@@ -37,12 +36,14 @@ void MainWindow::connectShop() {
                         core::unmarkLaid(m_desk->project().journal, id.toStdString()));
     });
     connect(m_shop, &ShopMode::measured, this, [this](const core::RowReading& round) {
-        if (!m_desk->isOpen())
-            return;
-        core::Project next = m_desk->project();
-        next.journal = core::withRound(next.journal, round);
-        m_shop->tellMeasured(tryEdit(Wording::tr("Reading below row %1").arg(round.row), next));
+        if (const QString problem = m_journal->take(round); !problem.isEmpty())
+            m_shop->tellRefused(problem);
+        else
+            m_journal->workOut();
     });
+    connect(m_journal, &JournalBench::weighed, m_shop, &ShopMode::tellTrial);
+    connect(m_journal, &JournalBench::refused, m_shop, &ShopMode::tellRefused);
+    connect(m_shop, &ShopMode::trialTaken, m_journal, &JournalBench::accept);
     connect(m_shop, &ShopMode::placeChanged, this, [this](const QString& id) {
         rememberShopPlace(m_path, id);
         if (const core::Strip* strip = m_boat ? m_boat->strip(id.toStdString()) : nullptr)

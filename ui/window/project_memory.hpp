@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/project/journal.hpp"
 #include "core/sheets/page.hpp"
 
 #include <QString>
@@ -21,5 +22,10 @@ void rememberShopPlace(const QString& path, const QString& strip);
 /// What was printed last of its cut sheets; empty before the first printing.
 [[nodiscard]] std::string printRecordOf(const QString& path);
 void rememberPrintRecord(const QString& path, const std::string& record);
+
+/// A round with the tape that was typed and is not accepted yet; each girth as it was typed, readable or not
+/// (GirthLeft::printedGirth). None where nothing waits.
+[[nodiscard]] std::optional<core::RowReading> openRoundOf(const QString& path);
+void rememberOpenRound(const QString& path, const core::RowReading& round);
 
 } // namespace sheerlay::ui

@@ -40,3 +40,20 @@ TEST_CASE("rows still to come are set side by side, with what only one of the pl
     CHECK(changes[3].strip == "C11");
     CHECK(changesBelow(before, after, 11).empty());
 }
+
+TEST_CASE("what a new plan comes to: pieces of both sides, and the hardest bend still to come") {
+    Plan before;
+    before.strips = {strip("S01", Side::Starboard, 1, 5000, 9e-4), // is down
+                     strip("S02", Side::Starboard, 2, 4900, 2e-4),
+                     strip("P02", Side::Port, 2, 4900, 2e-4)};
+    Plan after = before;
+    after.strips.push_back(strip("S03", Side::Starboard, 3, 4000, 3e-4));
+    const PlanChange change = changeOf(before, after, 1);
+    CHECK(change.piecesBefore == 3);
+    CHECK(change.piecesAfter == 4);
+    CHECK(change.bendBefore == 2e-4);
+    CHECK(change.hardestBefore == "S02");
+    CHECK(change.bendAfter == 3e-4);
+    CHECK(change.hardestAfter == "S03");
+    CHECK(changeOf(before, after, 3).hardestAfter.empty());
+}

@@ -17,7 +17,8 @@ RowReading roundOf(int row, std::vector<GirthLeft> girths, ReadSide side = ReadS
 
 } // namespace
 
-TEST_CASE("a girth is read in the units shown, and kept as typed only where the file reads it alike") {
+TEST_CASE("a girth is read in the units shown, and kept as typed, with its unit where the file would read it "
+          "otherwise") {
     Station station;
     station.x = 914.4;
     station.printedX = "3-0-0";
@@ -30,7 +31,12 @@ TEST_CASE("a girth is read in the units shown, and kept as typed only where the 
     const auto plain = readGirth(station, "400", Units::Millimetres, Units::Inches);
     REQUIRE(plain);
     CHECK(plain->girth == 400.0);
-    CHECK(plain->printedGirth.empty()); // in the file it would be 400 inches
+    CHECK(plain->printedGirth == "400 mm"); // in the file it would be 400 inches
+    const auto half = readGirth(station, "12 1/2", Units::Inches, Units::Millimetres);
+    REQUIRE(half);
+    CHECK(half->printedGirth == "12 1/2 in");
+    for (const Units inFile : {Units::Inches, Units::Millimetres}) // what is kept reads alike everywhere
+        CHECK(readGirth(station, half->printedGirth, inFile, inFile)->girth == 12.5 * 25.4);
     const auto unread = readGirth(station, "4-3", Units::Inches, Units::Inches);
     REQUIRE_FALSE(unread);
     CHECK_FALSE(unread.error().would.empty());

@@ -282,6 +282,39 @@ TEST_CASE("a reading is checked against the one before it, the first against the
     }
 }
 
+TEST_CASE("a round under way is doubted as it will be once it is in the journal") {
+    const auto of = [](double first, double second, double third) {
+        RowReading reading = pipe().round(20, none);
+        reading.girthLeft.resize(3);
+        reading.girthLeft[0].girth -= first;
+        reading.girthLeft[1].girth -= second;
+        reading.girthLeft[2].girth -= third;
+        return reading;
+    };
+    const auto doubts = [](const RowReading& round, const Journal& before) {
+        return doubtsAbout(round, before, pipe().hull, pipe().plan);
+    };
+    RowReading alone = of(220, 0, 0); // 12" for 20 5/8"
+    alone.girthLeft.resize(1);
+    const auto first = doubts(alone, {});
+    REQUIRE(first.size() == 1);
+    CHECK(first[0].farOff);
+    CHECK_THAT(first[0].planned - first[0].read, WithinAbs(220.0, 1e-9));
+    CHECK(doubts(of(1, -1, 2), {}).empty());
+    REQUIRE(doubts(of(12, 0, 0), {}).size() == 1); // two bear each other out, the third does not agree
+    CHECK_FALSE(doubts(of(12, 0, 0), {}).front().farOff);
+    // 20 rows drift by 10 mm, the two since row 18 by 1, and a slip is half a strip: 8.5
+    RowReading drifted = of(15, 0, 0);
+    drifted.girthLeft.resize(1);
+    CHECK(doubts(drifted, {}).empty());
+    Journal before;
+    before.readings = {pipe().round(18, none)};
+    REQUIRE(doubts(drifted, before).size() == 1);
+    CHECK(doubts(drifted, before).front().since == 18);
+    before.readings = {pipe().round(25, none)}; // read further down already
+    CHECK(doubts(drifted, before).empty());
+}
+
 TEST_CASE("readings that bear each other out go together when some go") {
     RowReading far = pipe().round(25, none);
     far.girthLeft.resize(3);

@@ -1,5 +1,6 @@
 #include "core/journal/planned_girth.hpp"
 #include "core/journal/replan.hpp"
+#include "core/journal/what_was_laid.hpp"
 #include "core/project/laid_strips.hpp"
 #include "core/project/project_file.hpp"
 #include "tests/support/catch.hpp"
@@ -9,6 +10,7 @@
 #include "ui/shop/shop_mode.hpp"
 #include "ui/shop/shop_text.hpp"
 
+#include <QApplication>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTest>
@@ -168,8 +170,10 @@ TEST_CASE("the measured girth is typed station by station, by keys and by target
     QObject::connect(
         shop.mode.get(), &ShopMode::measured, shop.mode.get(), [&](const core::RowReading& round) {
             told.push_back(round);
-            shop.mode->tellMeasured(told.size() == 1 ? QStringLiteral("not like this") : QString());
+            if (told.size() == 1)
+                shop.mode->tellRefused(QStringLiteral("not like this"));
         });
+    QSignalSpy taken(shop.mode.get(), &ShopMode::trialTaken);
     const Boat& boat = *referenceBoat();
     shop.mode->goTo("P05");
     shop.press(Qt::Key_G);
@@ -183,41 +187,122 @@ TEST_CASE("the measured girth is typed station by station, by keys and by target
     CHECK(told.empty()); // nothing is typed
     CHECK_FALSE(panel.said().isEmpty());
     const QString first = panel.station();
-    QTest::keyClicks(panel.field(), QStringLiteral("12 1/2 in"));
+    std::size_t asked = 0;
+    while (!planned(asked) || planned(asked)->left < 1.0)
+        ++asked; // the first station where anything is left
+    const auto typed = [&](std::size_t station, double off) {
+        return QString::number(std::lround(planned(station)->left + off));
+    };
+    QTest::keyClicks(panel.field(), typed(asked, -4.0));
     QTest::keyClick(panel.field(), Qt::Key_Return);
     CHECK(panel.station() != first);
+    CHECK(
+        panel.said().contains(QStringLiteral("%1 less than planned")
+                                  .arg(lengthText(4.0, core::Units::Millimetres)))); // of the station before
     CHECK(panel.field()->text().isEmpty());
     QTest::keyClicks(panel.field(), QStringLiteral("soon"));
     QTest::keyClick(panel.field(), Qt::Key_Return); // can't be read: says so and stays
     CHECK_FALSE(panel.said().isEmpty());
     panel.field()->clear();
-    for (const char* key : {"3", "4", "8", "\u232b", "7"})
+    for (const QChar key : QStringLiteral("9\u232b") + typed(asked + 1, 0.0))
         for (QToolButton* button : panel.findChildren<QToolButton*>())
-            if (button->text() == QString::fromUtf8(key))
+            if (button->text() == QString(key))
                 button->click();
-    CHECK(panel.field()->text() == QStringLiteral("347"));
+    CHECK(panel.field()->text() == typed(asked + 1, 0.0));
     panel.writeTarget()->click();
     REQUIRE(told.size() == 1);
-    CHECK(panel.isVisible()); // refused: the words stay
+    CHECK(panel.isVisible()); // refused: the words stay, and so do the readings
     CHECK(panel.said() == QStringLiteral("not like this"));
+    CHECK(panel.field()->isVisible());
     panel.writeTarget()->click();
     REQUIRE(told.size() == 2);
-    CHECK_FALSE(panel.isVisible());
     CHECK(told[1].row == 5);
     CHECK(told[1].side == core::ReadSide::Port);
     REQUIRE(told[1].girthLeft.size() == 2);
-    CHECK_THAT(told[1].girthLeft[0].girth, WithinAbs(12.5 * 25.4, 1e-9));
-    CHECK_THAT(told[1].girthLeft[1].girth, WithinAbs(347.0, 1e-9));
-    std::size_t asked = 0;
-    while (!planned(asked) || planned(asked)->left < 1.0)
-        ++asked; // the first station where anything is left
+    CHECK_THAT(told[1].girthLeft[0].girth, WithinAbs(planned(asked)->left - 4.0, 0.5));
+    CHECK_THAT(told[1].girthLeft[1].girth, WithinAbs(planned(asked + 1)->left, 0.5));
     CHECK(told[1].girthLeft[0].x == boat.project.hull.stations[asked].x);
+
+    // being weighed: an Enter too many neither takes the plan nor lays a strip
+    const auto enters = [&] {
+        for (int i = 0; i < 3; ++i)
+            QTest::keyClick(QApplication::focusWidget() != nullptr ? QApplication::focusWidget() : &panel,
+                            Qt::Key_Return);
+        CHECK(panel.isVisible());
+        CHECK(taken.isEmpty());
+        CHECK(told.size() == 2);
+        CHECK(shop.journal.laid.empty());
+        CHECK(shop.mode->inHand() == "P05");
+    };
+    enters();
+    CHECK_FALSE(panel.takeTarget()->isVisible());
+    TrialText trial;
+    trial.planned = true;
+    trial.change = QStringLiteral("81 pieces instead of 79");
+    trial.leftOut = QStringList{QStringLiteral("one"), QStringLiteral("two"), QStringLiteral("three")};
+    shop.mode->tellTrial(trial);
+    REQUIRE(panel.takeTarget()->isVisible());
+    CHECK(panel.laterTarget()->isVisible());
+    CHECK_FALSE(panel.field()->isVisible());
+    CHECK(panel.takeTarget()->height() >= shop.mode->height() / 15);
+    CHECK(panel.accessibleDescription().contains(trial.change));
+    CHECK(panel.said().contains(QStringLiteral("two")));
+    CHECK_FALSE(panel.said().contains(QStringLiteral("three"))); // counted
+    enters();
+    panel.takeTarget()->click();
+    CHECK(taken.count() == 1);
+    CHECK_FALSE(panel.isVisible());
 
     shop.press(Qt::Key_G);
     QTest::keyClick(panel.field(), Qt::Key_Escape); // only the panel is left, not the shop
     CHECK_FALSE(panel.isVisible());
     CHECK(shop.mode->isVisible());
     CHECK(shop.mode->inHand() == "P05");
+}
+
+TEST_CASE("a girth that is far off the plan is asked for once more, and kept if it stays") {
+    Shop shop;
+    const Boat& boat = *referenceBoat();
+    shop.mode->goTo("S20");
+    std::vector<core::RowReading> told;
+    QObject::connect(shop.mode.get(),
+                     &ShopMode::measured,
+                     shop.mode.get(),
+                     [&](const core::RowReading& round) { told.push_back(round); });
+    shop.press(Qt::Key_G);
+    GirthPanel& panel = *shop.mode->girths();
+    const QString first = panel.station();
+    QTest::keyClicks(panel.field(), QStringLiteral("12 mm"));
+    const auto enter = [&] { QTest::keyClick(panel.field(), Qt::Key_Return); };
+    enter();
+    CHECK(panel.station() == first);
+    CHECK(panel.said().contains(first));
+    CHECK(panel.said().contains(lengthText(12.0, core::Units::Millimetres)));
+    CHECK(panel.field()->text() == QStringLiteral("12 mm"));
+    panel.field()->setText(QStringLiteral("13 mm")); // read again, and as far off
+    enter();
+    CHECK(panel.station() == first);
+    enter();
+    CHECK(panel.station() != first);
+    panel.writeTarget()->click();
+    REQUIRE(told.size() == 1);
+    REQUIRE(told[0].girthLeft.size() == 1);
+    CHECK(told[0].girthLeft[0].girth == 13.0);
+    CHECK_FALSE(core::doubtsAbout(told[0], boat.project.journal, boat.hull, boat.plan).empty());
+    // decided later: only the panel goes, and a plan that comes meanwhile asks for it anew
+    shop.mode->tellTrial({});
+    QTest::keyClick(&panel, Qt::Key_Escape);
+    CHECK_FALSE(panel.isVisible());
+    CHECK(shop.mode->isVisible());
+    shop.press(Qt::Key_G);
+    QTest::keyClicks(panel.field(), QStringLiteral("14 mm"));
+    enter();
+    panel.writeTarget()->click();
+    REQUIRE(panel.weighing());
+    shop.mode->setBoat(referenceBoat());
+    CHECK_FALSE(panel.weighing());
+    CHECK(panel.field()->isVisible());
+    CHECK(panel.field()->text() == QStringLiteral("14 mm"));
 }
 
 TEST_CASE("no girth is asked where nothing is left to measure") {

@@ -21,4 +21,14 @@ TEST_CASE("what is remembered of a project is its own") {
     CHECK(printRecordOf(one) == "two sheets\nof many signs = [1]; \xC3\xA4\n");
     CHECK(printRecordOf(other).empty());
     CHECK(shopPlaceOf(other).isEmpty());
+    CHECK_FALSE(openRoundOf(one));
+    core::RowReading round;
+    round.row = 7;
+    round.side = core::ReadSide::Port;
+    round.girthLeft = {{914.4, 0.0, "", "12 1/2 in", 0}, {1000.0 / 3.0, 0.0, "", "abou\"", 0}};
+    rememberOpenRound(one, round);
+    CHECK(openRoundOf(one) == round);
+    CHECK_FALSE(openRoundOf(other));
+    rememberOpenRound(one, {});
+    CHECK_FALSE(openRoundOf(one));
 }

@@ -366,27 +366,112 @@ TEST_CASE_METHOD(App, "start lines stand side by side as core compares them, and
     CHECK(shop.window.boat()->plan.start == before->plan.start);
 }
 
-TEST_CASE_METHOD(App, "a girth measured in shop mode goes into the journal, as an edit that is undone") {
+TEST_CASE_METHOD(App, "a girth measured in shop mode is weighed first, and is an edit once it is taken") {
     Workshop shop;
+    shop.window.setUnits(core::Units::Millimetres);
     const Boat& boat = *shop.window.boat();
-    const auto& stations = boat.project.hull.stations;
-    const core::Station& station = stations[stations.size() / 2];
-    const auto planned = core::plannedGirthLeft(boat.plan, boat.hull, 5, station.x + boat.hull.xShift);
-    REQUIRE(planned);
-    core::RowReading round;
-    round.row = 5;
-    round.girthLeft = {{station.x, planned->left - 1.0, station.printedX, "", 0}};
-    Q_EMIT shop.window.shop()->measured(round);
-    const core::Journal& journal = shop.window.desk()->project().journal;
-    REQUIRE(journal.readings.size() == 1);
-    CHECK(journal.readings[0].row == 5);
+    ShopMode& mode = *shop.window.shop();
+    JournalBench& bench = *shop.window.journal();
+    GirthPanel& panel = *mode.girths();
+    const auto& journal = [&]() -> const core::Journal& { return shop.window.desk()->project().journal; };
+    const core::Strip& strip = *boat.strip("S05");
+    // three stations: one far off, where the next two are all but as planned
+    const auto measure = [&] {
+        mode.goTo(strip.id);
+        QTest::keyClick(&mode, Qt::Key_G);
+        REQUIRE(panel.isVisible());
+        std::size_t station = 0;
+        for (int typed = 0; typed < 3; ++station) {
+            const core::Station& at = boat.project.hull.stations[station];
+            const auto left = core::plannedGirthLeft(boat.plan, boat.hull, 5, at.x + boat.hull.xShift);
+            if (!left || left->left <= 1.0)
+                continue;
+            const double off = typed == 0 ? -219.0 : 2.0;
+            panel.field()->setText(QStringLiteral("%1 mm").arg(left->left - off, 0, 'f', 1));
+            QTest::keyClick(panel.field(), Qt::Key_Return);
+            if (typed++ == 0)
+                QTest::keyClick(panel.field(), Qt::Key_Return); // it stays as it was read
+        }
+        panel.writeTarget()->click();
+    };
+    mode.resize(1280, 800);
+    mode.show();
+    measure();
+    CHECK(journal().readings.empty());
+    CHECK(shop.window.boat().get() == &boat);
+    INFO(panel.said().toStdString());
+    REQUIRE(panel.takeTarget()->isVisible());
+    CHECK(panel.said().contains(QStringLiteral("was left out")));
+    CHECK(panel.accessibleDescription().contains(QStringLiteral("pieces")));
+    CHECK(bench.said().contains(panel.said())); // the same stands on the bench
+    CHECK(bench.acceptButton()->isEnabled());
+    panel.laterTarget()->click();
+    CHECK(journal().readings.empty());
+    CHECK(bench.row()->value() == 5);
+    CHECK(std::ranges::count_if(bench.fields(), [](const QLineEdit* f) { return !f->text().isEmpty(); }) ==
+          3);
+
+    mode.goTo("S06"); // another row, while that one waits
+    QTest::keyClick(&mode, Qt::Key_G);
+    panel.field()->setText(QStringLiteral("400 mm"));
+    panel.writeDown();
+    panel.writeDown(); // far off or not
+    CHECK_FALSE(panel.weighing());
+    CHECK(panel.said().contains(QStringLiteral("row 5")));
+    QTest::keyClick(&panel, Qt::Key_Escape);
+
+    measure(); // the same once more
+    REQUIRE(panel.takeTarget()->isVisible());
+    panel.takeTarget()->click();
+    REQUIRE(journal().readings.size() == 1);
+    CHECK(journal().readings[0].row == 5);
+    CHECK(journal().readings[0].girthLeft.size() == 3);
     QUndoStack& undo = *shop.window.desk()->undoStack();
     CHECK(undo.undoText() == QStringLiteral("Reading below row 5"));
     CHECK(shop.window.boat()->project.journal.readings.size() == 1); // planned with it
+    CHECK(std::ranges::all_of(bench.fields(), [](const QLineEdit* f) { return f->text().isEmpty(); }));
     undo.undo();
-    CHECK(shop.window.desk()->project().journal.readings.empty());
-    round.girthLeft[0].girth = -3.0; // nothing a tape can say: refused in the panel, not in the journal
-    Q_EMIT shop.window.shop()->measured(round);
-    CHECK(shop.window.desk()->project().journal.readings.empty());
-    CHECK_FALSE(shop.window.shop()->girths()->said().isEmpty());
+    CHECK(journal().readings.empty());
+}
+
+TEST_CASE_METHOD(App, "a round that is typed and not accepted is there again after the window was closed") {
+    Workshop shop;
+    shop.window.setUnits(core::Units::Inches);
+    shop.window.showBench(MainWindow::Bench::Journal);
+    JournalBench& bench = *shop.window.journal();
+    bench.row()->setValue(7);
+    std::vector<QLineEdit*> open;
+    std::ranges::copy_if(bench.fields(), std::back_inserter(open), &QWidget::isEnabled);
+    REQUIRE(open.size() > 2);
+    QTest::keyClicks(open[0], QStringLiteral("12 1/2"));
+    QTest::keyClicks(open[1], QStringLiteral("abou"));
+    const QString said = bench.said();
+    CHECK(said.contains(QStringLiteral("row 7")));
+    CHECK(shop.window.close()); // nothing is asked: nothing is lost
+    const auto again = [&](core::Units units) {
+        auto window = std::make_unique<MainWindow>(TaskRunner::Mode::SameThread);
+        window->setUnits(units);
+        window->open(shop.path);
+        return window;
+    };
+    for (const core::Units units : {core::Units::Millimetres, core::Units::Inches}) {
+        const auto window = again(units);
+        CHECK(window->journal()->row()->value() == 7);
+        CHECK(window->journal()->said() == said);
+        QStringList texts;
+        for (const QLineEdit* field : window->journal()->fields())
+            if (!field->text().isEmpty())
+                texts << field->text();
+        CHECK(texts == QStringList{QStringLiteral("12 1/2 in"), QStringLiteral("abou")});
+    }
+    // cleared by hand, it is gone for good
+    {
+        const auto window = again(core::Units::Inches);
+        for (QLineEdit* field : window->journal()->fields())
+            while (!field->text().isEmpty())
+                QTest::keyClick(field, Qt::Key_Backspace);
+    }
+    const auto window = again(core::Units::Inches);
+    for (const QLineEdit* field : window->journal()->fields())
+        CHECK(field->text().isEmpty());
 }
