@@ -44,7 +44,8 @@ int writeFromTable(const Request& request, const Console& console) {
     for (const core::FileMessage& message : read->warnings)
         console.err << toText(message) << '\n';
     console.err << "Look it over; what is wrong is put right with --take, such as --take \""
-                << ui::correctionExample(kind) << "\".\nThe project is in " << request.out << ".\n";
+                << ui::correctionExample(kind, read->reading) << "\".\nThe project is in " << request.out
+                << ".\n";
     return exitDone;
 }
 

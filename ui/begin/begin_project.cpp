@@ -32,9 +32,12 @@ std::optional<SourceKind> sourceKind(std::string_view path) {
     return std::nullopt;
 }
 
-const char* correctionExample(SourceKind kind) {
+const char* correctionExample(SourceKind kind, const std::vector<std::string>& reading) {
+    const bool columns =
+        std::ranges::any_of(reading, [](const std::string& told) { return told.starts_with("column "); });
     return kind == SourceKind::Surface    ? "bow = -x"
            : kind == SourceKind::Sections ? "beam = 33 in"
+           : columns                      ? "column E = waterline 6 in"
                                           : "row 5 = waterline 6 in";
 }
 

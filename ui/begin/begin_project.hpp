@@ -20,8 +20,10 @@ enum class SourceKind { Table, Sections, Surface };
 /// .iges and .igs surfaces. None for others.
 [[nodiscard]] std::optional<SourceKind> sourceKind(std::string_view path);
 
-/// How a reading is put right, by an example: "row 5 = waterline 6 in".
-[[nodiscard]] const char* correctionExample(SourceKind kind);
+/// How a reading is put right, by an example: "row 5 = waterline 6 in", or with a column where columns were
+/// read.
+/// @param reading  how the file was read, as a project begun from it tells
+[[nodiscard]] const char* correctionExample(SourceKind kind, const std::vector<std::string>& reading = {});
 
 using BegunProject = Expected<core::ReadTable, std::vector<core::FileMessage>>;
 

@@ -214,7 +214,7 @@ void NewBoat::take(const BegunProject& made, SourceKind kind) {
         lines << here(toText(message));
     lines << QString()
           << tr("Look it over; what is wrong is put right by a line above, such as “%1”.")
-                 .arg(QLatin1String(correctionExample(kind)));
+                 .arg(QLatin1String(correctionExample(kind, made->reading)));
     say(lines);
     m_text = made->projectText;
     m_write->setEnabled(true);

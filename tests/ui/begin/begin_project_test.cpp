@@ -60,3 +60,24 @@ TEST_CASE("every kind of source has an example of a correction that can be read"
     for (const SourceKind kind : {SourceKind::Table, SourceKind::Sections, SourceKind::Surface})
         CHECK(core::readCorrections({correctionExample(kind)}).has_value());
 }
+
+TEST_CASE("where stations stand in rows, the example names a column") {
+    const auto exampleFor = [](const char* name, const char* text) {
+        const Given file(name, text);
+        const auto made = beginProject(SourceKind::Table, file.path, "Mallard", {});
+        REQUIRE(made);
+        const std::string example = correctionExample(SourceKind::Table, made->reading);
+        // it fits the table as it was read
+        CHECK(beginProject(SourceKind::Table, file.path, "Mallard", *core::readCorrections({example})));
+        return example;
+    };
+    CHECK(exampleFor("columns.csv",
+                     "Half-breadths mm,0,600,1200,1800\nSheer height,400,350,350,400\n"
+                     "Keel height,60,0,0,60\nSheer half-breadth,60,300,300,60\nWL 100 mm,30,230,230,30\n")
+              .starts_with("row 5"));
+    CHECK(
+        exampleFor("rows.csv",
+                   "Half-breadths mm;Sheer height;Keel height;Sheer half-breadth;WL 100 mm\n0;400;60;60;30\n"
+                   "600;350;0;300;230\n1200;350;0;300;230\n1800;400;60;60;30\n")
+            .starts_with("column E"));
+}
