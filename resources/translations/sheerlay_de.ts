@@ -4527,8 +4527,8 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <translation>Die Tabelle hat kein solches Maß zum Skalieren.</translation>
     </message>
     <message>
-        <source>She is %1.</source>
-        <translation>Jetzt: %1.</translation>
+        <source>By the table she is %1.</source>
+        <translation>Nach der Tabelle: %1.</translation>
     </message>
     <message>
         <source>Change a measure to see what she would become.</source>

@@ -262,8 +262,8 @@ void TableTools::tryScale() {
     m_scale->setEnabled(false);
     if (!m_scaleForm->isVisibleTo(this) || m_project.hull.stations.empty())
         return;
-    const QString now =
-        tr("She is %1.").arg(heardText(core::measuresText(core::measuresOf(m_project.hull), m_units)));
+    const QString now = tr("By the table she is %1.")
+                            .arg(heardText(core::measuresText(core::measuresOf(m_project.hull), m_units)));
     if (m_wanted == core::TableScale{}) {
         m_preview->setText(now + QLatin1Char(' ') + tr("Change a measure to see what she would become."));
         return;

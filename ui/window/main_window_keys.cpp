@@ -49,11 +49,11 @@ void MainWindow::makeKeys() {
     });
     atPlanking(Qt::Key_F, &PlankingBench::nextFinding, tr("next finding"));
     atPlanking(Qt::Key_M, &PlankingBench::mapAlone, tr("map alone, and back"));
+    atPlanking(Qt::Key_B, &PlankingBench::boatAlone, tr("boat alone, and back"));
     key(Qt::Key_T, tr("tape: measure along the planking"), [this] {
         if (m_pages->currentWidget() == m_planking)
             m_planking->measure(!m_planking->measuring());
     });
-    atPlanking(Qt::Key_B, &PlankingBench::boatAlone, tr("boat alone, and back"));
     key(Qt::Key_P, tr("how she is planked"), [this] {
         m_planking->showControls(!m_planking->controlsShown());
     });
