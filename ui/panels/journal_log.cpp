@@ -50,7 +50,11 @@ JournalLog::JournalLog(QWidget* parent)
     m_lines->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     m_lines->horizontalHeader()->setSectionResizeMode(Note, QHeaderView::Stretch);
     m_lines->horizontalHeaderItem(Note)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_lines->verticalHeader()->setMinimumSectionSize(24);
     m_lines->verticalHeader()->setDefaultSectionSize(24);
+    const auto wrapped = [this] { m_lines->resizeRowsToContents(); }; // long readings and notes
+    connect(m_lines->horizontalHeader(), &QHeaderView::sectionResized, this, wrapped);
+    connect(m_lines, &QTableWidget::cellChanged, this, wrapped);
     m_lines->setFocusPolicy(Qt::StrongFocus);
     m_lines->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
                              QAbstractItemView::AnyKeyPressed);
@@ -110,9 +114,9 @@ void JournalLog::refill() {
             if (item == nullptr) // else kept: it may be the one that is just being typed in
                 m_lines->setItem(line, column, item = new QTableWidgetItem);
             item->setText(cells[column]);
-            item->setToolTip(column != Note  ? QString()
-                             : isStrip(line) ? tr("Type a note on this strip")
-                                             : cells[column]);
+            item->setToolTip(column != Note            ? QString()
+                             : cells[column].isEmpty() ? tr("Type a note on this strip")
+                                                       : cells[column]);
             item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable |
                            (column == Note && isStrip(line) ? Qt::ItemIsEditable : Qt::NoItemFlags));
         }

@@ -26,6 +26,11 @@ QFont sized(const QFont& base, double pixels, int weight = QFont::Normal) {
     return font;
 }
 
+/// Of the big targets: a gloved hand's breadth.
+int targetHeight(int screen) {
+    return std::max(64, screen / 9);
+}
+
 /// The largest size up to `most` at which the text fits.
 QFont fitting(const QFont& base, const QString& text, const QRectF& room, double most, int weight) {
     double pixels = most;
@@ -207,7 +212,7 @@ void ShopMode::refresh() {
 }
 
 void ShopMode::place() {
-    const int h = height(), margin = h / 40, tall = std::max(64, h / 8);
+    const int h = height(), margin = h / 40, tall = targetHeight(h);
     const QString ground = QColor::fromRgb(m_night ? nightGround : palette::paper).name();
     const QString ink = QColor::fromRgb(m_night ? nightInk : palette::ink).name();
     const auto dress = [&](QToolButton* button, int pixels, const QString& back, const QString& front) {
@@ -316,8 +321,8 @@ void ShopMode::paintEvent(QPaintEvent*) {
           QFont::DemiBold,
           ink,
           Qt::AlignLeft | Qt::AlignVCenter);
-    const double top = 0.615 * h, bottom = h - 2.0 * margin - std::max(64.0, h / 8.0);
-    const double small = 0.026 * h;
+    const double top = 0.615 * h, bottom = h - 1.5 * margin - targetHeight(height());
+    const double small = 0.056 * h; // two lines, to be read from two metres off
     const double each = (bottom - small - top) / 3.0;
     for (int i = 0; i < m_text.watch.size(); ++i) {
         const QRectF row(margin, top + i * each, wide, each - margin / 3.0);
@@ -332,7 +337,7 @@ void ShopMode::paintEvent(QPaintEvent*) {
     }
     write({margin, bottom - small, wide, small},
           m_text.caution,
-          h / 52.0,
+          h / 34.0,
           QFont::Normal,
           pencil,
           Qt::AlignLeft | Qt::AlignVCenter);

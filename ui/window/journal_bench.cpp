@@ -55,7 +55,8 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     : QWidget(parent), m_runner(new TaskRunner(mode, this)), m_row(new QSpinBox), m_side(new QComboBox),
       m_grid(new QGridLayout), m_said(words(nothingYet(), 15, palette::ink)), m_changes(new QTableWidget),
       m_work(new QPushButton(Wording::tr("Work it out"))),
-      m_accept(new QPushButton(Wording::tr("Accept the new plan"))), m_log(new JournalLog) {
+      m_accept(new QPushButton(Wording::tr("Accept the new plan"))), m_soFar(new QWidget),
+      m_log(new JournalLog) {
     m_row->setRange(0, 999);
     m_row->setAccessibleName(Wording::tr("Row"));
     m_changes->setAccessibleName(tr("What the new plan changes"));
@@ -117,9 +118,11 @@ JournalBench::JournalBench(TaskRunner::Mode mode, QWidget* parent)
     right->addWidget(m_said);
     right->addWidget(m_changes, 1);
     right->addWidget(m_accept);
-    right->addSpacing(12);
-    right->addWidget(words(tr("The journal so far"), 18, palette::ink, true));
-    right->addWidget(m_log, 1);
+    auto* soFar = new QVBoxLayout(m_soFar);
+    soFar->setContentsMargins(0, 12, 0, 0);
+    soFar->addWidget(words(tr("The journal so far"), 18, palette::ink, true));
+    soFar->addWidget(m_log, 1);
+    right->addWidget(m_soFar, 1);
     connect(m_log, &JournalLog::changed, this, &JournalBench::accepted);
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(20, 16, 20, 16);
@@ -171,6 +174,7 @@ void JournalBench::forgetTrial() {
     m_tried.reset();
     m_accept->setEnabled(false);
     m_changes->hide();
+    m_soFar->show();
     m_said->setText(open().girthLeft.empty()
                         ? nothingYet()
                         : tr("The readings below row %1 are typed and not part of the journal yet: work out "
@@ -377,6 +381,7 @@ void JournalBench::show(const core::PlanAsLaid& tried, int row) {
         }
     }
     m_changes->setVisible(!changes.empty());
+    m_soFar->setVisible(changes.empty()); // old and new side by side take the room until it is decided
     m_accept->setEnabled(true);
     Q_EMIT weighed(text);
 }

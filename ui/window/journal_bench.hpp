@@ -94,6 +94,7 @@ private:
     QLabel* m_said;
     QTableWidget* m_changes;
     QPushButton *m_work, *m_accept;
+    QWidget* m_soFar; ///< what the journal holds, with its heading
     JournalLog* m_log;
 };
 

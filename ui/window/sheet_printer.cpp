@@ -3,11 +3,14 @@
 #include "ui/paper/sheet_painter.hpp"
 #include "ui/scene/wording.hpp"
 
+#include <QAction>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPrintPreviewDialog>
+#include <QPrintPreviewWidget>
 #include <QPrinter>
 #include <QProgressDialog>
+#include <QScreen>
 
 #include <cmath>
 
@@ -27,6 +30,17 @@ void place(QPainter& painter, const core::Sheet& sheet, const core::Sheet& first
         return;
     painter.translate(first.width, 0.0);
     painter.rotate(90.0);
+}
+
+/// As wide as the screen has room and the page as wide as that: raised and lowered digits of a whole page in
+/// a small window are blots.
+void openLarge(QPrintPreviewDialog& preview, const QWidget& over) {
+    preview.setWindowState(preview.windowState() | Qt::WindowMaximized);
+    preview.resize(over.screen()->availableSize()); // where nothing manages windows
+    if (auto* fit = preview.findChild<QAction*>(QStringLiteral("fitWidthAction")))
+        fit->trigger(); // its button shows it
+    for (QPrintPreviewWidget* pages : preview.findChildren<QPrintPreviewWidget*>())
+        pages->fitToWidth();
 }
 
 } // namespace
@@ -58,7 +72,7 @@ Printed previewAndPrint(QWidget& over, const std::vector<core::Sheet>& sheets) {
     QPrinter printer(QPrinter::HighResolution);
     QPrintPreviewDialog preview(&printer, &over);
     preview.setWindowTitle(Wording::tr("Print at full size"));
-    preview.resize(over.window()->size().boundedTo(QSize(1100, 780)));
+    openLarge(preview, over);
     Printed last = Printed::GivenUp;
     QObject::connect(&preview, &QPrintPreviewDialog::paintRequested, &preview, [&](QPrinter* paper) {
         QProgressDialog progress(Wording::tr("Painting the pages…"),

@@ -70,6 +70,20 @@ TEST_CASE("a note typed on a strip is an edit; what the tape said is none to be 
         CHECK((l.log.lines()->item(line, column)->flags() & Qt::ItemIsEditable) == 0);
 }
 
+TEST_CASE("a long line is told whole") {
+    test::qtApp();
+    Log l;
+    l.log.resize(500, 400);
+    l.log.show();
+    const QString longNote =
+        QStringLiteral("split at the stern, glued and held overnight ").repeated(4).trimmed();
+    const int one = l.log.lines()->rowHeight(1);
+    l.log.lines()->item(1, 2)->setText(longNote);
+    CHECK(l.log.lines()->rowHeight(1) >= 2 * one - 8); // wrapped
+    CHECK(l.log.lines()->item(1, 2)->toolTip() == longNote);
+    CHECK(l.log.lines()->rowHeight(0) == one);
+}
+
 TEST_CASE("an entry in hand can be taken out") {
     test::qtApp();
     Log l;

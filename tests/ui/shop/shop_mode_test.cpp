@@ -164,6 +164,27 @@ TEST_CASE("the name is a sixth of the screen high and the targets can be hit wit
     }
 }
 
+TEST_CASE("what the work asks care for is written as large as two lines allow") {
+    for (const QSize& size : {QSize(1280, 800), QSize(1920, 1080)}) {
+        Shop shop(size);
+        const QImage picture = shop.mode->grab().toImage();
+        const double scale = picture.devicePixelRatio();
+        const int bottom = shop.mode->backTarget()->y();
+        int inked = 0; // rows of the picture with letters on them, in the band over the targets
+        for (int y = bottom - size.height() / 14; y < bottom - 2; ++y) {
+            bool any = false;
+            for (int x = size.width() / 20; x < size.width() * 9 / 10; ++x)
+                any =
+                    any ||
+                    picture.pixelColor(static_cast<int>(x * scale), static_cast<int>(y * scale)).lightness() <
+                        160;
+            inked += any ? 1 : 0;
+        }
+        INFO(size.width() << ": " << inked);
+        CHECK(inked > 0.035 * size.height()); // one small line has a third of that
+    }
+}
+
 TEST_CASE("the measured girth is typed station by station, by keys and by targets") {
     Shop shop;
     std::vector<core::RowReading> told;

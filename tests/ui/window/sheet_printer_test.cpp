@@ -7,8 +7,10 @@
 #include <QApplication>
 #include <QFile>
 #include <QPrintPreviewDialog>
+#include <QPrintPreviewWidget>
 #include <QPrinter>
 #include <QPushButton>
+#include <QScreen>
 #include <QTest>
 #include <QTimer>
 
@@ -36,6 +38,12 @@ std::shared_ptr<bool> dismissPreview(QTimer& watch) {
     QObject::connect(&watch, &QTimer::timeout, &watch, [seen] {
         if (auto* dialog = qobject_cast<QPrintPreviewDialog*>(QApplication::activeModalWidget())) {
             *seen = true;
+            // a whole page in a small window would be too small for its fractions
+            CHECK(dialog->width() >= 0.9 * dialog->screen()->availableSize().width());
+            for (const QPrintPreviewWidget* pages : dialog->findChildren<QPrintPreviewWidget*>()) {
+                CHECK(pages->zoomMode() == QPrintPreviewWidget::FitToWidth);
+                CHECK(pages->zoomFactor() > 0.85); // 800 pixels offscreen
+            }
             dialog->reject();
         }
     });

@@ -307,6 +307,8 @@ TEST_CASE_METHOD(App, "a round with the tape is weighed before it is accepted, a
     REQUIRE(journal.acceptButton()->isEnabled());
     CHECK(shop.window.boat() == before); // only weighed so far
     CHECK(journal.changes()->rowCount() > 10);
+    CHECK(journal.changes()->isVisibleTo(&journal));
+    CHECK_FALSE(journal.log()->isVisibleTo(&journal)); // leaves its room to the new plan
     const QString said = journal.said();
     std::map<std::string, QString> shown;
     for (int i = 0; i < journal.changes()->rowCount(); ++i)
@@ -316,6 +318,7 @@ TEST_CASE_METHOD(App, "a round with the tape is weighed before it is accepted, a
     CHECK(shop.window.desk()->project().journal.readings.size() == 1);
     CHECK(shop.window.desk()->undoStack()->undoText() == QStringLiteral("Reading below row 10"));
     CHECK(journal.log()->lines()->rowCount() == 1);
+    CHECK(journal.log()->isVisibleTo(&journal));
     int told = 0;
     for (const core::Finding& finding : shop.window.boat()->plan.findings) {
         if (!finding.code.starts_with("journal-"))
