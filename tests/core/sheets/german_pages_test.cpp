@@ -1,3 +1,4 @@
+#include "core/fairness/fairness_findings.hpp"
 #include "core/hull/hull.hpp"
 #include "core/lines_drawing/curvature_sheet.hpp"
 #include "core/lines_drawing/lines_sheet.hpp"
@@ -6,8 +7,10 @@
 #include "core/patterns/pattern_files.hpp"
 #include "core/patterns/pattern_set.hpp"
 #include "core/patterns/strongback_sheet.hpp"
+#include "core/planking/plan_findings.hpp"
 #include "core/planking/planking.hpp"
 #include "core/project/project_file.hpp"
+#include "core/questions/table_questions.hpp"
 #include "core/sheets/boat_sheets.hpp"
 #include "core/sheets/cut_sheets.hpp"
 #include "core/sheets/fitout_sheets.hpp"
@@ -20,6 +23,8 @@
 
 #include <array>
 #include <cctype>
+#include <regex>
+#include <sstream>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -50,6 +55,17 @@ std::string englishIn(const std::string& text) {
                 return word;
         word.clear();
     }
+    return {};
+}
+
+/// The first word of a text with a decimal point; "" where there is none. A strip's name may have one
+/// ("S-03.2"): it is a name, not a number.
+std::string pointIn(const std::string& text) {
+    static const std::regex number(R"([0-9]\.[0-9])"), name(R"(^[^A-Za-z0-9]*[SPC]-?[0-9]+\.[0-9])");
+    std::istringstream words(text);
+    for (std::string word; words >> word;)
+        if (std::regex_search(word, number) && !std::regex_search(word, name))
+            return word;
     return {};
 }
 
@@ -97,11 +113,13 @@ void checkGerman(const std::vector<Sheet>& sheets) {
     for (const Sheet& sheet : sheets) {
         INFO(sheet.title);
         CHECK(englishIn(sheet.title) == "");
+        CHECK(pointIn(sheet.title) == "");
         CHECK(test::outside(sheet, 7.5) == ""); // the strongback's centreline runs 2 mm into the margin
         CHECK(test::overlapping(sheet) == "");
         for (const Text& text : test::textsOf(sheet)) {
             INFO(test::lineOf(text));
             CHECK(englishIn(test::lineOf(text)) == "");
+            CHECK(pointIn(test::lineOf(text)) == "");
         }
     }
 }
@@ -150,6 +168,7 @@ TEST_CASE("German moulds and patterns say no English; their files keep name and 
                     for (const Text& text : test::textsOf(sheet)) {
                         INFO(test::lineOf(text));
                         CHECK(englishIn(test::lineOf(text)) == "");
+                        CHECK(pointIn(test::lineOf(text)) == "");
                     }
             Project english = boat.project;
             english.language = Language::English;
@@ -196,14 +215,21 @@ TEST_CASE("what is found of any example is kept in English and told in German") 
     std::size_t told = 0;
     for (const char* name : examples) {
         const Boat boat = germanBoat(name);
-        std::vector<Finding> findings = boat.hull.findings;
-        findings.insert(findings.end(), boat.shop.findings.begin(), boat.shop.findings.end());
+        std::vector<Finding> findings = allFindings(boat.hull, boat.shop.plan);
+        const auto join = [&](const std::vector<Finding>& more) {
+            findings.insert(findings.end(), more.begin(), more.end());
+        };
+        join(tableQuestions(boat.project, boat.hull));
+        const auto bumps = stationBumps(boat.project, boat.hull);
+        REQUIRE(bumps);
+        join(fairnessFindings(*bumps));
         told += findings.size();
         for (const Finding& finding : findings) {
             INFO(name << ": " << finding.text);
             CHECK(englishIn(finding.text) != "");
             const Speaking german(Language::German);
             CHECK(englishIn(toSentence(finding, boat.project.units)) == "");
+            CHECK(pointIn(toSentence(finding, boat.project.units)) == "");
         }
     }
     CHECK(told > 5);
