@@ -1,8 +1,8 @@
 #include "ui/choices/choices_panel.hpp"
 
 #include "ui/panels/quiet_wheel.hpp"
+#include "ui/panels/refusal_line.hpp"
 #include "ui/panels/typed_field.hpp"
-#include "ui/scene/palette.hpp"
 
 #include <QComboBox>
 #include <QGridLayout>
@@ -59,21 +59,16 @@ QString lowered(QString text) {
 } // namespace
 
 ChoicesPanel::ChoicesPanel(FormOf form, QWidget* parent)
-    : QWidget(parent), m_formOf(std::move(form)), m_problem(new QLabel), m_scroll(new QScrollArea),
+    : QWidget(parent), m_formOf(std::move(form)), m_problem(new RefusalLine), m_scroll(new QScrollArea),
       m_wheel(new QuietWheel(this)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
-    m_problem->setWordWrap(true);
-    m_problem->setTextFormat(Qt::PlainText);
-    m_problem->setContentsMargins(12, 8, 10, 8);
-    m_problem->setStyleSheet(QStringLiteral("color: %1;").arg(QColor::fromRgb(palette::hard).name()));
-    m_problem->hide();
     m_scroll->setWidgetResizable(true);
     m_scroll->setFrameShape(QFrame::NoFrame);
     m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    layout->addWidget(m_problem);
     layout->addWidget(m_scroll, 1);
+    layout->addWidget(m_problem);
     rebuild();
 }
 
@@ -96,10 +91,7 @@ void ChoicesPanel::setUnits(core::Units units) {
 }
 
 void ChoicesPanel::say(const QString& text) {
-    m_problem->setText(text);
-    m_problem->setVisible(!text.isEmpty());
-    if (!text.isEmpty())
-        refill();
+    m_problem->tell(text, [this] { refill(); });
 }
 
 QString ChoicesPanel::said() const {
@@ -256,9 +248,12 @@ QWidget* ChoicesPanel::makeField(const QString& group, const ChoiceField& field)
         auto* typed = new TypedField(typedKind(field.kind));
         typed->setPlaceholderText(field.leftOut);
         typed->setUnits(m_units);
-        connect(typed, &TypedField::refused, this, &ChoicesPanel::say);
-        connect(typed, &TypedField::decided, this, [this, group, field](std::optional<double> value) {
-            decide(group, field, value ? ChoiceValue(*value) : ChoiceValue());
+        connect(typed, &TypedField::refused, this, [this, typed](const QString& why) {
+            m_problem->about(typed, [&] { say(why); });
+        });
+        connect(typed, &TypedField::decided, this, [this, typed, group, field](std::optional<double> value) {
+            m_problem->about(typed,
+                             [&] { decide(group, field, value ? ChoiceValue(*value) : ChoiceValue()); });
         });
         made = typed;
     }

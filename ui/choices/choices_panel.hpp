@@ -10,12 +10,12 @@
 #include <set>
 #include <vector>
 
-class QLabel;
 class QScrollArea;
 
 namespace sheerlay::ui {
 
 class QuietWheel;
+class RefusalLine;
 
 /// A form beside the pages it changes: fields under headings that fold, and buttons for what may be added.
 /// Every change is one edit with a name; the panel itself changes nothing.
@@ -27,8 +27,9 @@ public:
     /// What the project says; none empties the panel. Does not emit changed().
     void setProject(const std::optional<core::Project>& project);
     void setUnits(core::Units units);
-    /// What is wrong with the last entry, and what would do; empty when all is well. An entry that was
-    /// refused goes back to what the project says.
+    /// What is wrong with the last entry, and what would do, told below the form, where it moves no field;
+    /// empty when all is well. What was typed stays in its field, marked; any other choice goes back to what
+    /// the project says.
     void say(const QString& text);
     [[nodiscard]] QString said() const;
     /// Name of the edit asked for last, "Strongback: width".
@@ -63,7 +64,7 @@ private:
     ChoiceForm m_form;
     std::optional<core::Project> m_project;
     core::Units m_units = core::Units::Millimetres;
-    QLabel* m_problem;
+    RefusalLine* m_problem;
     QScrollArea* m_scroll;
     QuietWheel* m_wheel;
     std::vector<Shown> m_shown;

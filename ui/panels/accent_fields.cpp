@@ -80,14 +80,18 @@ void AccentFields::addRow(std::size_t index) {
     at->setUnits(m_units);
     at->setValue(accent.at);
     at->setAccessibleName(name);
-    connect(at, &TypedField::refused, this, &AccentFields::refused);
-    connect(at, &TypedField::decided, this, [this, index](std::optional<double> length) {
-        if (!length) {
+    connect(at, &TypedField::refused, this, [this, at](const QString& why) {
+        m_inHand = at;
+        Q_EMIT refused(why);
+        m_inHand.clear();
+    });
+    connect(at, &TypedField::decided, this, [this, at, index](std::optional<double> length) {
+        m_inHand = at;
+        if (length)
+            ask([&](std::vector<core::Accent>& accents) { accents[index].at = *length; });
+        else
             Q_EMIT refused(tr("A row that stands out needs a place; a length would do, or take it out."));
-            rebuild();
-            return;
-        }
-        ask([&](std::vector<core::Accent>& accents) { accents[index].at = *length; });
+        m_inHand.clear();
     });
     auto* by = new QComboBox;
     by->addItems({tr("below the sheer"), tr("above the base line")});

@@ -2,6 +2,7 @@
 
 #include "core/project/project.hpp"
 
+#include <QPointer>
 #include <QWidget>
 
 #include <vector>
@@ -9,6 +10,8 @@
 class QGridLayout;
 
 namespace sheerlay::ui {
+
+class TypedField;
 
 /// The rows that are to stand out: where each runs, a button to take it out, and one to add another. Asks for
 /// every change; shows what it is given back.
@@ -19,6 +22,8 @@ public:
 
     void setAccents(const std::vector<core::Accent>& accents);
     void setUnits(core::Units units);
+    /// The field whose entry is being decided or refused; null for none.
+    [[nodiscard]] TypedField* inHand() const { return m_inHand; }
 
 Q_SIGNALS:
     void decided(const std::vector<sheerlay::core::Accent>& accents);
@@ -33,6 +38,7 @@ private:
     std::vector<core::Accent> m_accents;
     core::Units m_units = core::Units::Millimetres;
     QWidget* m_rows = nullptr;
+    QPointer<TypedField> m_inHand;
 };
 
 } // namespace sheerlay::ui

@@ -4,6 +4,7 @@
 #include "core/summary/plan_summary.hpp"
 #include "ui/panels/accent_fields.hpp"
 #include "ui/panels/quiet_wheel.hpp"
+#include "ui/panels/refusal_line.hpp"
 #include "ui/panels/typed_field.hpp"
 #include "ui/scene/boat.hpp"
 #include "ui/scene/palette.hpp"
@@ -16,6 +17,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include <array>
@@ -94,11 +96,10 @@ PlankingControls::PlankingControls(QWidget* parent)
       m_girth(new TypedField(TypedField::Kind::Length)), m_radius(new TypedField(TypedField::Kind::Length)),
       m_narrowest(new TypedField(TypedField::Kind::Length)), m_bends(new QWidget), m_shutter(new QCheckBox),
       m_least(new QDoubleSpinBox), m_most(new QDoubleSpinBox), m_accents(new AccentFields),
-      m_startHint(new QLabel), m_problem(new QLabel), m_figures(new QLabel) {
-    auto* outer = new QVBoxLayout(this);
+      m_startHint(new QLabel), m_figures(new QLabel), m_problem(new RefusalLine) {
+    auto* form = new QWidget;
+    auto* outer = new QVBoxLayout(form);
     outer->setContentsMargins(16, 10, 12, 12);
-    quiet(m_problem, palette::hard)->hide();
-    outer->addWidget(m_problem);
     m_grid->setVerticalSpacing(7);
     m_grid->setHorizontalSpacing(10);
     m_grid->setColumnStretch(1, 1);
@@ -110,18 +111,36 @@ PlankingControls::PlankingControls(QWidget* parent)
     makeLimits();
     addHead(Wording::tr("Rows that stand out"));
     m_grid->addWidget(m_accents, m_grid->rowCount(), 0, 1, 2);
-    connect(m_accents, &AccentFields::refused, this, &PlankingControls::say);
+    connect(m_accents, &AccentFields::refused, this, [this](const QString& why) {
+        m_problem->about(m_accents->inHand(), [&] { say(why); });
+    });
     connect(m_accents, &AccentFields::decided, this, [this](const std::vector<core::Accent>& accents) {
-        decide([&](core::Planking& p) { p.accents = accents; });
+        m_problem->about(m_accents->inHand(),
+                         [&] { decide([&](core::Planking& p) { p.accents = accents; }); });
     });
     makeEnds();
     outer->addStretch(1);
+    layOut(form);
     auto* wheel = new QuietWheel(this);
     for (QWidget* field : findChildren<QWidget*>()) {
         if (qobject_cast<QComboBox*>(field) == nullptr && qobject_cast<QDoubleSpinBox*>(field) == nullptr)
             continue;
         wheel->guard(field);
     }
+}
+
+/// What is wrong stands below the form, in sight however far it is scrolled.
+void PlankingControls::layOut(QWidget* form) {
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(form);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(scroll, 1);
+    layout->addWidget(m_problem);
 }
 
 QLabel* PlankingControls::addHead(const QString& text) {
@@ -327,8 +346,10 @@ void PlankingControls::setUnits(core::Units units) {
 }
 
 void PlankingControls::say(const QString& text) {
-    m_problem->setText(text);
-    m_problem->setVisible(!text.isEmpty());
+    m_problem->tell(text, [this] {
+        if (m_accents->inHand() == nullptr) // else the field would be made anew
+            show(m_project.planking);
+    });
 }
 
 QString PlankingControls::said() const {
@@ -350,9 +371,11 @@ void PlankingControls::startChosen() {
 
 void PlankingControls::connectLength(TypedField* field,
                                      const std::function<void(core::Planking&, std::optional<double>)>& put) {
-    connect(field, &TypedField::refused, this, &PlankingControls::say);
-    connect(field, &TypedField::decided, this, [this, put](std::optional<double> length) {
-        decide([&](core::Planking& p) { put(p, length); });
+    connect(field, &TypedField::refused, this, [this, field](const QString& why) {
+        m_problem->about(field, [&] { say(why); });
+    });
+    connect(field, &TypedField::decided, this, [this, field, put](std::optional<double> length) {
+        m_problem->about(field, [&] { decide([&](core::Planking& p) { put(p, length); }); });
     });
 }
 

@@ -17,6 +17,7 @@ namespace sheerlay::ui {
 
 class AccentFields;
 struct Boat;
+class RefusalLine;
 class TypedField;
 
 /// How the boat is planked, beside the picture it changes: start line, tapers and limits, ends, closing and
@@ -31,16 +32,21 @@ public:
     /// The plan the picture shows; null clears the figures.
     void setBoat(const Boat* boat);
     void setUnits(core::Units units);
-    /// What is wrong with the last entry, and what would do; empty when all is well.
+    /// What is wrong with the last entry, and what would do, told below the form, where it moves no field;
+    /// empty when all is well. What was typed stays in its field, marked; any other choice goes back to what
+    /// the project says.
     void say(const QString& text);
     [[nodiscard]] QString said() const;
     [[nodiscard]] QString figures() const;
+    /// Words below the form take their room from it, not from the bench.
+    [[nodiscard]] bool hasHeightForWidth() const override { return false; }
 
     [[nodiscard]] QComboBox* start() const { return m_start; }
     [[nodiscard]] TypedField* girth() const { return m_girth; }
     [[nodiscard]] QComboBox* taper() const { return m_taper; }
     [[nodiscard]] QComboBox* closing() const { return m_closing; }
     [[nodiscard]] TypedField* narrowest() const { return m_narrowest; }
+    [[nodiscard]] TypedField* radius() const { return m_radius; }
 
 Q_SIGNALS:
     /// The builder decided something.
@@ -49,6 +55,7 @@ Q_SIGNALS:
     void comparisonAsked();
 
 private:
+    void layOut(QWidget* form);
     void makeStart();
     void makeLimits();
     void makeEnds();
@@ -73,7 +80,8 @@ private:
     QCheckBox* m_shutter;
     QDoubleSpinBox *m_least, *m_most;
     AccentFields* m_accents;
-    QLabel *m_bendsLabel = nullptr, *m_startHint, *m_problem, *m_figures;
+    QLabel *m_bendsLabel = nullptr, *m_startHint, *m_figures;
+    RefusalLine* m_problem;
 };
 
 } // namespace sheerlay::ui

@@ -2,7 +2,10 @@
 
 #include "core/units/length.hpp"
 #include "core/units/weight.hpp"
+#include "ui/scene/palette.hpp"
 #include "ui/scene/words.hpp"
+
+#include <QPainter>
 
 #include <cmath>
 #include <string>
@@ -50,6 +53,7 @@ void TypedField::refill() {
     setText(m_value ? textOf(*m_value) : QString());
     setModified(false);
     m_refused = false;
+    update();
 }
 
 QString TypedField::textOf(double value) const {
@@ -98,11 +102,32 @@ void TypedField::typed() {
         setText(text()); // undo is the project's from here on
         Q_EMIT decided(*value);
     } else {
+        refuse(text());
         Q_EMIT refused(
             tr("%1: %2; %3 would do.")
                 .arg(accessibleName(), heardText(value.error().found), heardText(value.error().would)));
-        m_refused = true;
     }
+}
+
+void TypedField::refuse(const QString& typed) {
+    setText(typed);
+    setModified(false);
+    m_refused = true;
+    update();
+}
+
+/// The sign that an entry which can't stand has in the table, too, and a frame.
+void TypedField::paintEvent(QPaintEvent* event) {
+    QLineEdit::paintEvent(event);
+    if (!m_refused)
+        return;
+    QPainter painter(this);
+    painter.setPen(QPen(QColor::fromRgb(palette::hard), 2.0));
+    painter.drawRect(rect().adjusted(1, 1, -1, -1));
+    QFont bold = font();
+    bold.setBold(true);
+    painter.setFont(bold);
+    painter.drawText(rect().adjusted(0, 0, -8, 0), Qt::AlignRight | Qt::AlignVCenter, QStringLiteral("!"));
 }
 
 } // namespace sheerlay::ui

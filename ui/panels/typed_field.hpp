@@ -24,12 +24,16 @@ public:
     void setUnits(core::Units units);
     /// What it said before something was typed that is not taken.
     void putBack() { refill(); }
-    /// What is typed there was not taken; until it is typed anew or put back.
+    /// Shows what was typed and not taken, and marks the field until it is typed anew or put back.
+    void refuse(const QString& typed);
     [[nodiscard]] bool isRefused() const noexcept { return m_refused; }
 
 Q_SIGNALS:
     void decided(std::optional<double> value); ///< none where the field was emptied
     void refused(const QString& why);          ///< what was found and what would do
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
 
 private:
     void typed();

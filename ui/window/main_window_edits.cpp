@@ -110,11 +110,8 @@ void MainWindow::askPlanking(const core::Planking& planking) {
     core::Project next = m_desk->project();
     next.planking = planking;
     const QString name = heardText(core::nameOfChange(m_desk->project().planking, planking));
-    const QString problem = tryEdit(name, next);
-    if (problem.isEmpty())
-        return;
-    m_planking->controls()->setProject(m_desk->project());
-    m_planking->controls()->say(problem);
+    if (const QString problem = tryEdit(name, next); !problem.isEmpty())
+        m_planking->controls()->say(problem);
 }
 
 QString MainWindow::tryEdit(const QString& name, const core::Project& next) {

@@ -19,7 +19,6 @@
 #include <QCursor>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTimer>
@@ -149,13 +148,8 @@ QWidget* PlankingBench::makeSide() {
         m_sidePages->setCurrentIndex(on ? 1 : 0);
         m_map->setStartShown(on);
     });
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(m_controls);
     m_sidePages->addWidget(m_card);
-    m_sidePages->addWidget(scroll);
+    m_sidePages->addWidget(m_controls);
     topLayout->addWidget(bar);
     topLayout->addWidget(m_sidePages, 1);
 
