@@ -2136,14 +2136,6 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
         <translation>%1: %2; möglich wäre %3.</translation>
     </message>
     <message>
-        <source>a whole number</source>
-        <translation>eine ganze Zahl</translation>
-    </message>
-    <message>
-        <source>a number such as 0.5</source>
-        <translation>eine Zahl wie 0,5</translation>
-    </message>
-    <message>
         <source>Nothing is typed yet. The tape at two or three stations would do for a start.</source>
         <translation>Noch ist nichts eingetragen. Zwei oder drei Spanten genügen für den Anfang.</translation>
     </message>
@@ -4150,6 +4142,90 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
         <source>Stop</source>
         <translation>Anhalten</translation>
     </message>
+    <message>
+        <source>Save the project under another name</source>
+        <translation>Das Projekt unter anderem Namen speichern</translation>
+    </message>
+    <message>
+        <source>A file stands there</source>
+        <translation>Dort steht eine Datei</translation>
+    </message>
+    <message>
+        <source>%1 is there already. Replaced, it is kept as %1~.</source>
+        <translation>%1 gibt es schon. Wird sie ersetzt, bleibt sie als %1~ erhalten.</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <source>Another folder or name would do.</source>
+        <translation>Möglich wäre ein anderer Ordner oder Name.</translation>
+    </message>
+    <message>
+        <source>Saved as %1, and the work goes on there. %2 stays as it was saved last.</source>
+        <translation>Als %1 gespeichert; dort geht die Arbeit weiter. %2 bleibt, wie es zuletzt gespeichert war.</translation>
+    </message>
+    <message>
+        <source>save under another name</source>
+        <translation>unter anderem Namen speichern</translation>
+    </message>
+    <message>
+        <source>print the bench&apos;s pages, or go to the sheets</source>
+        <translation>die Seiten der Werkbank drucken oder zu den Blättern gehen</translation>
+    </message>
+    <message>
+        <source>quit</source>
+        <translation>beenden</translation>
+    </message>
+    <message>
+        <source>mark the strip as laid, and go on</source>
+        <translation>die Leiste als gelegt vermerken und weiter</translation>
+    </message>
+    <message>
+        <source>not laid after all</source>
+        <translation>doch nicht gelegt</translation>
+    </message>
+    <message>
+        <source>look at the strip before</source>
+        <translation>die Leiste davor ansehen</translation>
+    </message>
+    <message>
+        <source>look at the next strip</source>
+        <translation>die nächste Leiste ansehen</translation>
+    </message>
+    <message>
+        <source>write down what the tape says below this row</source>
+        <translation>aufschreiben, was das Maßband unter dieser Reihe sagt</translation>
+    </message>
+    <message>
+        <source>light or dark</source>
+        <translation>hell oder dunkel</translation>
+    </message>
+    <message>
+        <source>back to the benches</source>
+        <translation>zurück zu den Werkbänken</translation>
+    </message>
+    <message>
+        <source>this card; any key puts it away</source>
+        <translation>diese Karte; jede Taste legt sie weg</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Speichern als…</translation>
+    </message>
+    <message>
+        <source>Print the pages…</source>
+        <translation>Die Seiten drucken…</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <translation>Beenden</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::NewBoat</name>
@@ -4576,6 +4652,14 @@ Noch kein Projekt? Es lässt sich aus einer Aufmaßtabelle, gezeichneten halben 
     <message>
         <source>%1: %2; %3 would do.</source>
         <translation>%1: %2; möglich wäre %3.</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>a number such as 0.5</source>
+        <translation>eine Zahl wie 0,5</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 #include "ui/scene/palette.hpp"
 
 #include <QGridLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QMouseEvent>
 
@@ -44,6 +45,26 @@ void KeysCard::turn() {
     move((parentWidget()->width() - width()) / 2, (parentWidget()->height() - height()) / 2);
     show();
     raise();
+}
+
+void KeysCard::turnInHand() {
+    if (!isVisible())
+        m_before = window()->focusWidget() != nullptr ? window()->focusWidget() : window();
+    turn();
+    if (isVisible())
+        setFocus();
+}
+
+void KeysCard::keyPressEvent(QKeyEvent* event) {
+    event->accept();
+    hide();
+}
+
+void KeysCard::hideEvent(QHideEvent* event) {
+    QFrame::hideEvent(event);
+    if (m_before)
+        m_before->setFocus();
+    m_before.clear();
 }
 
 void KeysCard::mousePressEvent(QMouseEvent* event) {

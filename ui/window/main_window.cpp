@@ -47,9 +47,10 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
       m_moulds(new SheetsBench(mode, mouldPages())), m_stock(new SheetsBench(mode, stockPages())),
       m_sheets(new SheetsBench(mode, wallPages())), m_fittingOut(new SheetsBench(mode, fittingOutPages())),
       m_journal(new JournalBench(mode)), m_shop(new ShopMode(this)), m_keys(new KeysCard(this)),
-      m_newBoat(new NewBoat(mode, this)), m_benchButtons(new QButtonGroup(this)),
-      m_unitsButton(new QToolButton), m_unsaved(new QLabel), m_recent(new QMenu(this)),
-      m_edit(new QMenu(this)), m_saveAction(new QAction(this)), m_pictureAction(new QAction(this)),
+      m_shopKeys(new KeysCard(m_shop)), m_newBoat(new NewBoat(mode, this)),
+      m_benchButtons(new QButtonGroup(this)), m_unitsButton(new QToolButton), m_unsaved(new QLabel),
+      m_recent(new QMenu(this)), m_edit(new QMenu(this)), m_saveAction(new QAction(this)),
+      m_saveAsAction(new QAction(this)), m_pictureAction(new QAction(this)),
       m_exportAction(new QAction(this)), m_exporting(new TaskRunner(mode, this)) {
     setWindowTitle(QStringLiteral("Sheerlay"));
     setAcceptDrops(true);
@@ -102,6 +103,7 @@ MainWindow::MainWindow(TaskRunner::Mode mode, QWidget* parent)
         setWindowModified(dirty);
         m_unsaved->setVisible(dirty);
         m_saveAction->setEnabled(dirty);
+        m_saveAsAction->setEnabled(m_desk->isOpen());
     });
     connect(m_desk, &ProjectDesk::keepingFailed, this, [this](const QString& why) {
         m_notice->say({Wording::tr("Your changes are not kept beside the file. %1").arg(why)},

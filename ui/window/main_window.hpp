@@ -61,10 +61,16 @@ public:
     void enterShop();
     [[nodiscard]] ShopMode* shop() const { return m_shop; }
     [[nodiscard]] KeysCard* keys() const { return m_keys; }
+    [[nodiscard]] KeysCard* shopKeys() const { return m_shopKeys; }
     [[nodiscard]] NewBoat* newBoat() const { return m_newBoat; }
     [[nodiscard]] ProjectDesk* desk() const { return m_desk; }
     /// Writes the project; what stands in the way is said in the notice. @return it is safe on disk
     bool save();
+    /// Writes the project under another name and goes on there; asks before it replaces a file.
+    /// @return  it is written
+    bool saveAs(const QString& path);
+    /// Prints the pages of the bench in hand, as its button does; from any other bench it goes to the sheets.
+    void printPages();
     /// Writes the boat for other programs, beside the window; the notice tells what was written.
     void exportTo(const QString& folder);
     [[nodiscard]] FileWatch* watch() const { return m_watch; }
@@ -85,6 +91,7 @@ private:
     void makeMenus(QWidget* strip, QLayout* layout);
     void makeLanguages();
     void makeKeys();
+    void makeShopKeys();
     void load();
     void replan();
     /// Shows the next run's hull as soon as it is lofted, long before it is planked.
@@ -119,6 +126,7 @@ private:
     void askOpen();
     /// A project begun from the starter or from a file; empty for none yet.
     void beginBoat(const QString& source = {});
+    void askSaveAs();
     void askPicture();
     void askExport();
     void remember(const QString& path);
@@ -144,7 +152,7 @@ private:
     SheetsBench *m_moulds, *m_stock, *m_sheets, *m_fittingOut;
     JournalBench* m_journal;
     ShopMode* m_shop;
-    KeysCard* m_keys;
+    KeysCard *m_keys, *m_shopKeys;
     NewBoat* m_newBoat;
     QButtonGroup* m_benchButtons;
     WorkSlip* m_slip = nullptr;
@@ -152,7 +160,7 @@ private:
     QLabel* m_unsaved;
     QMenu* m_recent;
     QMenu* m_edit;
-    QAction *m_saveAction, *m_pictureAction, *m_exportAction;
+    QAction *m_saveAction, *m_saveAsAction, *m_pictureAction, *m_exportAction;
     TaskRunner* m_exporting;
     QString m_exportTold; // of an export that goes on
 };

@@ -4,15 +4,22 @@
 #include "ui/scene/words.hpp"
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/dropped_file.hpp"
+#include "ui/window/file_watch.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/new_boat.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/planking_bench.hpp"
+#include "ui/window/project_desk.hpp"
+#include "ui/window/project_memory.hpp"
+#include "ui/window/sheets_bench.hpp"
 
 #include <QAction>
 #include <QDragEnterEvent>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QStackedWidget>
 
 namespace sheerlay::ui {
 void MainWindow::askOpen() {
@@ -21,6 +28,69 @@ void MainWindow::askOpen() {
         this, Wording::tr("Open a project"), folder, Wording::tr("Sheerlay projects (*.sheerlay)"));
     if (!path.isEmpty())
         open(path);
+}
+
+void MainWindow::askSaveAs() {
+    // saveAs() asks before it replaces a file
+    const QString path = QFileDialog::getSaveFileName(this,
+                                                      tr("Save the project under another name"),
+                                                      m_path,
+                                                      Wording::tr("Sheerlay projects (*.sheerlay)"),
+                                                      nullptr,
+                                                      QFileDialog::DontConfirmOverwrite);
+    if (!path.isEmpty())
+        saveAs(path);
+}
+
+bool MainWindow::saveAs(const QString& path) {
+    if (!m_desk->isOpen())
+        return false;
+    const QFileInfo wanted(isProject(path) ? path : path + QStringLiteral(".sheerlay"));
+    const QString to = wanted.absoluteFilePath();
+    if (to == m_path)
+        return save();
+    if (wanted.exists()) {
+        QMessageBox box(QMessageBox::NoIcon,
+                        tr("A file stands there"),
+                        tr("%1 is there already. Replaced, it is kept as %1~.").arg(wanted.fileName()),
+                        QMessageBox::NoButton,
+                        this);
+        const QPushButton* replace = box.addButton(tr("Replace it"), QMessageBox::DestructiveRole);
+        QPushButton* leave = box.addButton(tr("Leave it"), QMessageBox::RejectRole);
+        box.setDefaultButton(leave);
+        box.setEscapeButton(leave);
+        box.exec();
+        if (box.clickedButton() != replace)
+            return false;
+    }
+    if (!m_desk->saveAs(to)) {
+        m_notice->say({Wording::tr("The project was not saved. %1.").arg(m_desk->problem()),
+                       tr("Another folder or name would do.")},
+                      Notice::Weight::Remark);
+        return false;
+    }
+    // what this machine remembers of the project goes along
+    rememberShopPlace(to, shopPlaceOf(m_path));
+    rememberPrintRecord(to, printRecordOf(m_path));
+    const QString before = QFileInfo(m_path).fileName();
+    m_path = to;
+    m_watch->watch(m_path);
+    remember(m_path);
+    if (m_desk->project().name.empty())
+        setWindowTitle(QStringLiteral("%1[*] · Sheerlay").arg(wanted.fileName()));
+    m_notice->say({tr("Saved as %1, and the work goes on there. %2 stays as it was saved last.")
+                       .arg(wanted.fileName(), before)},
+                  Notice::Weight::Remark);
+    return true;
+}
+
+void MainWindow::printPages() {
+    for (SheetsBench* pages : {m_moulds, m_stock, m_sheets, m_fittingOut})
+        if (m_pages->currentWidget() == pages) {
+            pages->print();
+            return;
+        }
+    showBench(Bench::Sheets);
 }
 
 void MainWindow::askPicture() {

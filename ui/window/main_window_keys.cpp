@@ -1,6 +1,8 @@
 // The part of the main window that listens to the keyboard, and the card that says what it hears.
 #include "ui/panels/field_keys.hpp"
 #include "ui/panels/laying_bar.hpp"
+#include "ui/scene/wording.hpp"
+#include "ui/shop/shop_mode.hpp"
 #include "ui/window/keys_card.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/planking_bench.hpp"
@@ -8,6 +10,7 @@
 #include "ui/window/work_slip.hpp"
 
 #include <QAbstractButton>
+#include <QAction>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QToolButton>
@@ -83,9 +86,29 @@ void MainWindow::makeKeys() {
     key(QKeySequence::Open, tr("open a project"), [this] { askOpen(); });
     key(QKeySequence::New, tr("begin a boat"), [this] { beginBoat(); });
     m_keys->add(QKeySequence::Save, tr("save"));
+    m_keys->add(m_saveAsAction->shortcut(), tr("save under another name"));
+    key(Qt::CTRL | Qt::Key_P, tr("print the bench's pages, or go to the sheets"), [this] { printPages(); });
+    key(Qt::CTRL | Qt::Key_Q, tr("quit"), [this] { close(); });
     m_keys->add(QKeySequence::Undo, tr("undo"));
     m_keys->add(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), tr("do again"));
     key(Qt::Key_F1, tr("this card"), [this] { m_keys->turn(); });
+    makeShopKeys();
+}
+
+/// The keys themselves are heard by shop mode.
+void MainWindow::makeShopKeys() {
+    const auto add = [this](const QKeySequence& keys, const QString& does) { m_shopKeys->add(keys, does); };
+    m_shopKeys->head(Wording::tr("Shop mode"));
+    add(Qt::Key_Return, tr("mark the strip as laid, and go on"));
+    add(Qt::Key_Backspace, tr("not laid after all"));
+    add(Qt::Key_Left, tr("look at the strip before"));
+    add(Qt::Key_Right, tr("look at the next strip"));
+    add(Qt::Key_G, tr("write down what the tape says below this row"));
+    add(Qt::Key_L, tr("light or dark"));
+    add(Qt::Key_Escape, tr("back to the benches"));
+    add(Qt::Key_F1, tr("this card; any key puts it away"));
+    auto* turn = new QShortcut(Qt::Key_F1, m_shop);
+    connect(turn, &QShortcut::activated, m_shopKeys, &KeysCard::turnInHand);
 }
 
 } // namespace sheerlay::ui

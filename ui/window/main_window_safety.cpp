@@ -70,7 +70,12 @@ void MainWindow::makeMenus(QWidget* strip, QLayout* layout) {
     m_saveAction->setShortcut(QKeySequence::Save);
     m_saveAction->setEnabled(false);
     connect(m_saveAction, &QAction::triggered, this, &MainWindow::save);
-    addAction(m_saveAction);
+    m_saveAsAction->setText(tr("Save as…"));
+    m_saveAsAction->setShortcut(Qt::CTRL | Qt::SHIFT | Qt::Key_S);
+    m_saveAsAction->setEnabled(false);
+    connect(m_saveAsAction, &QAction::triggered, this, &MainWindow::askSaveAs);
+    for (QAction* action : {m_saveAction, m_saveAsAction})
+        addAction(action);
     m_pictureAction->setText(Wording::tr("Save picture of the boat…"));
     m_pictureAction->setEnabled(false);
     connect(m_pictureAction, &QAction::triggered, this, &MainWindow::askPicture);
@@ -294,8 +299,11 @@ void MainWindow::fillRecent() {
     m_recent->addAction(Wording::tr("Open a project…"), this, &MainWindow::askOpen);
     m_recent->addAction(tr("Begin a boat…"), this, [this] { beginBoat(); });
     m_recent->addAction(m_saveAction);
+    m_recent->addAction(m_saveAsAction);
+    m_recent->addAction(tr("Print the pages…") + QStringLiteral("\tCtrl+P"), this, &MainWindow::printPages);
     m_recent->addAction(m_pictureAction);
     m_recent->addAction(m_exportAction);
+    m_recent->addAction(tr("Quit") + QStringLiteral("\tCtrl+Q"), this, &QWidget::close);
     bool any = false;
     for (const QString& path : QSettings().value(QLatin1String(recentKey)).toStringList()) {
         if (!QFileInfo::exists(path))

@@ -151,6 +151,34 @@ ProjectDesk::Saved ProjectDesk::save() {
     return Saved::Yes;
 }
 
+bool ProjectDesk::saveAs(const QString& path) {
+    if (!isOpen())
+        return false;
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    if (QFile there(whole); there.exists()) {
+        if (!there.open(QIODevice::ReadOnly)) {
+            m_problem = Wording::tr("%1 can't be written: %2").arg(there.fileName(), there.errorString());
+            return false;
+        }
+        if (!writeWhole(whole + QStringLiteral("~"), there.readAll().toStdString()))
+            return false;
+    }
+    std::string text = core::updateProjectText(m_ground, *m_project);
+    if (!writeWhole(whole, text))
+        return false;
+    if (!m_unanswered)
+        forgetKept(); // it stands in the new file
+    m_path = whole;
+    m_unanswered = QFileInfo::exists(keptPath());
+    m_ground = std::move(text);
+    m_base = m_project;
+    m_groundDiffers = m_missing = false;
+    m_undo->setClean();
+    keep();
+    Q_EMIT dirtyChanged(false);
+    return true;
+}
+
 void ProjectDesk::takeGround(std::string text, const std::optional<core::Project>& theirs) {
     if (!isOpen())
         return;

@@ -41,6 +41,10 @@ public:
     enum class Saved { Yes, ChangedOnDisk, CannotWrite };
     /// Writes the file whole or not at all. Refused where the file is no longer the one that was read.
     [[nodiscard]] Saved save();
+    /// Writes the project whole under another name, whatever stands there, and goes on with that file; the
+    /// one it was read from stays as it was saved last. What stood under that name is kept as its FILE~,
+    /// unsaved work of it as FILE.unsaved~. On failure everything stays as it was.
+    [[nodiscard]] bool saveAs(const QString& path);
     /// Why the last save or the keeping of unsaved work failed; empty when it did not.
     [[nodiscard]] const QString& problem() const noexcept { return m_problem; }
 

@@ -66,6 +66,9 @@ public:
     void showPages(const std::string& title);
     /// Writes the set into a folder, on the worker.
     void write(const QString& folder);
+    /// What its print button does: lays the pages out and shows them; nothing while that goes on, or without
+    /// pages.
+    void print();
 
 Q_SIGNALS:
     void paperChosen(core::PageSize paper);       ///< by hand

@@ -10,6 +10,7 @@
 #include <QFileInfo>
 #include <QLabel>
 #include <QListWidget>
+#include <QPushButton>
 
 #include <algorithm>
 #include <optional>
@@ -38,6 +39,11 @@ QString SheetsBench::withFindings(QString text, const std::vector<core::Finding>
         if (finding.level != core::Level::Note)
             text += QStringLiteral("\n\n") + findingText(finding, m_units);
     return text;
+}
+
+void SheetsBench::print() {
+    if (m_print->isEnabled() && !m_printing->busy())
+        print(Which::All);
 }
 
 void SheetsBench::askFolder() {

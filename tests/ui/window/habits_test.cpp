@@ -1,11 +1,13 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
 #include "ui/choices/choices_panel.hpp"
+#include "ui/shop/shop_mode.hpp"
 #include "ui/window/keys_card.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/new_boat.hpp"
 #include "ui/window/notice.hpp"
 #include "ui/window/project_desk.hpp"
+#include "ui/window/project_memory.hpp"
 #include "ui/window/sheets_bench.hpp"
 
 #include <QApplication>
@@ -13,24 +15,69 @@
 #include <QComboBox>
 #include <QDropEvent>
 #include <QFile>
+#include <QFileDialog>
 #include <QFileInfo>
 #include <QLineEdit>
 #include <QMenu>
+#include <QMessageBox>
 #include <QMimeData>
+#include <QPrintPreviewDialog>
+#include <QPushButton>
 #include <QSet>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 #include <QToolButton>
 #include <QUndoStack>
 #include <QUrl>
+#include <QWindow>
 
 #include <algorithm>
 #include <array>
+#include <functional>
 
 using namespace sheerlay;
 using namespace sheerlay::ui;
 using namespace sheerlay::test;
+
+namespace {
+
+/// Answers modal dialogs while it lives; whoever presses the key that opens one waits for the answer.
+class Answers : public QTimer {
+public:
+    explicit Answers(std::function<void(QWidget&)> answer) {
+        connect(this, &QTimer::timeout, this, [this, answer = std::move(answer)] {
+            QWidget* dialog = QApplication::activeModalWidget();
+            if (dialog == nullptr)
+                return;
+            ++asked;
+            answer(*dialog);
+        });
+        start(20);
+    }
+    int asked = 0;
+};
+
+void pressIn(QWidget& dialog, const char* text) {
+    for (QPushButton* button : dialog.findChildren<QPushButton*>())
+        if (button->text() == QString::fromUtf8(text))
+            button->click();
+}
+
+/// As by hand; after a dialog the window comes forward again first.
+void press(MainWindow& window, Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
+    window.activateWindow();
+    REQUIRE(QTest::qWaitForWindowActive(&window, patience)); // a shortcut wants an active window
+    QTest::keyClick(window.windowHandle(), key, with);
+}
+
+void turnTapers(core::Project& project) {
+    project.planking.taper =
+        project.planking.taper == core::Taper::None ? core::Taper::Ends : core::Taper::None;
+}
+
+} // namespace
 
 TEST_CASE_METHOD(App,
                  "a new user is shown an example in three steps, and never again once they are skipped") {
@@ -213,11 +260,136 @@ TEST_CASE_METHOD(App, "F1 says what the keys do") {
     CHECK(card.isVisible());
     CHECK(card.geometry().center().x() == shop.window.rect().center().x());
     CHECK(shop.window.rect().contains(card.geometry()));
-    for (const char* key : {"F11 ", "Esc ", "Space ", "Ctrl+S ", "Ctrl+Z ", "F1 ", "7 "})
+    for (const char* key :
+         {"F11 ", "Esc ", "Space ", "Ctrl+S ", "Ctrl+Shift+S ", "Ctrl+P ", "Ctrl+Q ", "Ctrl+Z ", "F1 ", "7 "})
         CHECK(std::ranges::any_of(
             card.lines(), [&](const QString& line) { return line.startsWith(QString::fromUtf8(key)); }));
     QTest::keyClick(&shop.window, Qt::Key_Escape);
     CHECK_FALSE(card.isVisible());
+}
+
+TEST_CASE_METHOD(App, "in the shop F1 says shop mode's keys, and the next key only puts the card away") {
+    Workshop shop;
+    shop.window.enterShop();
+    ShopMode& mode = *shop.window.shop();
+    REQUIRE(QTest::qWaitForWindowActive(&mode, patience));
+    KeysCard& card = *shop.window.shopKeys();
+    const auto press = [&](Qt::Key key) { QTest::keyClick(mode.windowHandle(), key); };
+    press(Qt::Key_F1);
+    CHECK(card.isVisible());
+    CHECK_FALSE(shop.window.keys()->isVisible());
+    CHECK(mode.rect().contains(card.geometry()));
+    for (const char* key : {"Return ", "G ", "Backspace ", "Left ", "Right ", "L ", "Esc ", "F1 "})
+        CHECK(std::ranges::any_of(
+            card.lines(), [&](const QString& line) { return line.startsWith(QString::fromUtf8(key)); }));
+    press(Qt::Key_Return);
+    CHECK_FALSE(card.isVisible());
+    CHECK(shop.window.desk()->project().journal.laid.empty()); // nothing was marked behind it
+    press(Qt::Key_F1);
+    press(Qt::Key_F1);
+    CHECK_FALSE(card.isVisible());
+    press(Qt::Key_F1);
+    press(Qt::Key_Escape);
+    CHECK_FALSE(card.isVisible());
+    CHECK(mode.isVisible());
+    press(Qt::Key_Return); // the keys are the shop's again
+    CHECK(shop.window.desk()->project().journal.laid.size() == 1);
+    press(Qt::Key_Escape);
+    CHECK_FALSE(mode.isVisible());
+}
+
+TEST_CASE_METHOD(App, "Ctrl+Shift+S writes the project under another name and goes on there") {
+    Workshop shop;
+    shop.window.show();
+    core::Project next = shop.window.desk()->project();
+    turnTapers(next);
+    shop.window.desk()->edit(QStringLiteral("Tapers"), next);
+    CHECK(QFileInfo::exists(shop.path + QStringLiteral(".unsaved")));
+    rememberShopPlace(shop.path, QStringLiteral("S-07"));
+    rememberPrintRecord(shop.path, "printed");
+    const QString other = shop.folder.filePath(QStringLiteral("other.sheerlay"));
+    const auto pressSaveAs = [&] { press(shop.window, Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier); };
+    const char* replacing = "Leave it";
+    Answers answers([&](QWidget& dialog) {
+        if (auto* files = qobject_cast<QFileDialog*>(&dialog)) {
+            files->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"))
+                ->setText(shop.folder.filePath(QStringLiteral("other"))); // the ending comes by itself
+            QMetaObject::invokeMethod(files, "accept");
+        } else {
+            pressIn(dialog, replacing);
+        }
+    });
+    pressSaveAs();
+    CHECK(answers.asked == 1);
+    CHECK(shop.window.desk()->path() == other);
+    CHECK_FALSE(shop.window.isWindowModified());
+    CHECK(bytesOf(shop.path) == shop.good); // as it was saved last
+    CHECK_FALSE(bytesOf(other) == shop.good);
+    CHECK_FALSE(QFileInfo::exists(shop.path + QStringLiteral(".unsaved")));
+    CHECK(shopPlaceOf(other) == QStringLiteral("S-07"));
+    CHECK(printRecordOf(other) == "printed");
+    CHECK(QSettings().value(QStringLiteral("recent")).toStringList().value(0) == other);
+    CHECK(shop.window.notice()->text().contains(QStringLiteral("other.sheerlay")));
+
+    // unsaved work, saving and steps back go on there
+    shop.window.desk()->undoStack()->undo();
+    CHECK(shop.window.desk()->project().planking.taper != next.planking.taper);
+    CHECK(QFileInfo::exists(other + QStringLiteral(".unsaved")));
+    REQUIRE(shop.window.save());
+    CHECK(bytesOf(shop.path) == shop.good);
+
+    // a file that stands there is replaced only when asked to be
+    shop.window.open(shop.path);
+    write(other, "another boat");
+    answers.asked = 0;
+    pressSaveAs();
+    CHECK(answers.asked == 2); // the name, and whether
+    CHECK(bytesOf(other) == "another boat");
+    CHECK(shop.window.desk()->path() == shop.path);
+    replacing = "Replace it";
+    pressSaveAs();
+    CHECK(shop.window.desk()->path() == other);
+    CHECK(bytesOf(other + QStringLiteral("~")) == "another boat");
+
+    // where nothing can be written all stays
+    CHECK_FALSE(shop.window.saveAs(shop.folder.filePath(QStringLiteral("none/boat.sheerlay"))));
+    CHECK(shop.window.desk()->path() == other);
+    CHECK(shop.window.notice()->text().contains(QStringLiteral("not saved")));
+}
+
+TEST_CASE_METHOD(App, "Ctrl+P prints the pages of the bench in hand, or goes to the sheets") {
+    Workshop shop;
+    shop.window.show();
+    bool previewed = false;
+    Answers answers([&](QWidget& dialog) {
+        previewed = qobject_cast<QPrintPreviewDialog*>(&dialog) != nullptr;
+        dialog.close();
+    });
+    press(shop.window, Qt::Key_3);
+    press(shop.window, Qt::Key_P, Qt::ControlModifier);
+    CHECK(shop.window.sheets()->isVisible());
+    CHECK(answers.asked == 0);
+    press(shop.window, Qt::Key_2);
+    press(shop.window, Qt::Key_P, Qt::ControlModifier);
+    CHECK(shop.window.moulds()->isVisible());
+    CHECK(previewed);
+}
+
+TEST_CASE_METHOD(App, "Ctrl+Q closes, and asks first when something would be lost") {
+    Workshop shop;
+    shop.window.show();
+    const auto quit = [&] { press(shop.window, Qt::Key_Q, Qt::ControlModifier); };
+    core::Project next = shop.window.desk()->project();
+    turnTapers(next);
+    shop.window.desk()->edit(QStringLiteral("Tapers"), next);
+    Answers answers([](QWidget& dialog) { pressIn(dialog, "Go on working"); });
+    quit();
+    CHECK(answers.asked == 1);
+    CHECK(shop.window.isVisible());
+    REQUIRE(shop.window.save());
+    quit();
+    CHECK(answers.asked == 1);
+    CHECK_FALSE(shop.window.isVisible());
 }
 
 TEST_CASE_METHOD(App,

@@ -166,6 +166,39 @@ TEST_CASE_METHOD(Desk, "a file that was changed elsewhere is not written over, a
     CHECK(bytesOf(desk.backupPath()) == "broken = = 1");
 }
 
+TEST_CASE_METHOD(Desk, "saved under another name, all goes on there and the old file stays as it was") {
+    const QString other = folder.filePath(QStringLiteral("other.sheerlay"));
+    const core::Taper taken =
+        desk.project().planking.taper == core::Taper::Ends ? core::Taper::None : core::Taper::Ends;
+    taper(taken);
+    REQUIRE(QFile::exists(path + QStringLiteral(".unsaved")));
+    CHECK_FALSE(desk.saveAs(folder.filePath(QStringLiteral("none/other.sheerlay"))));
+    CHECK_FALSE(desk.problem().isEmpty());
+    CHECK(desk.path() == path);
+    CHECK(desk.dirty());
+    CHECK(QFile::exists(path + QStringLiteral(".unsaved")));
+
+    write(other, "another boat");
+    write(other + QStringLiteral(".unsaved"), "work on another boat");
+    REQUIRE(desk.saveAs(other));
+    CHECK(desk.path() == other);
+    CHECK_FALSE(desk.dirty());
+    CHECK(bytesOf(path) == text);
+    CHECK(bytesOf(other).substr(0, 7) == "# mine\n");
+    CHECK(parse(bytesOf(other)).planking.taper == taken);
+    CHECK(bytesOf(other + QStringLiteral("~")) == "another boat");
+    CHECK(bytesOf(other + QStringLiteral(".unsaved~")) == "work on another boat");
+    CHECK_FALSE(QFile::exists(other + QStringLiteral(".unsaved")));
+    CHECK_FALSE(QFile::exists(path + QStringLiteral(".unsaved")));
+
+    desk.undoStack()->undo(); // steps back are not lost
+    CHECK(desk.dirty());
+    CHECK(QFile::exists(other + QStringLiteral(".unsaved")));
+    REQUIRE(desk.save() == ProjectDesk::Saved::Yes);
+    CHECK(bytesOf(path) == text);
+    CHECK(parse(bytesOf(other)).planking.taper != taken);
+}
+
 TEST_CASE_METHOD(Desk, "what can't be written is said and stays on the desk") {
     taper(core::Taper::Ends);
     REQUIRE(QFile::remove(desk.backupPath()) == false);
