@@ -7,6 +7,7 @@
 #include "core/outlines/dxf_drawing.hpp"
 #include "core/outlines/half_section.hpp"
 #include "core/outlines/svg_drawing.hpp"
+#include "core/units/length.hpp"
 #include "core/units/length_text.hpp"
 #include "core/units/number_text.hpp"
 
@@ -240,14 +241,27 @@ private:
         finish();
     }
 
+    /// To a thousandth of a millimetre, or a ten thousandth of an inch: as exact as the drawing, and no more
+    /// digits in the file.
+    [[nodiscard]] double rounded(double mm) const {
+        const bool inches = m_made.project.units == Units::Inches;
+        const double unit = inches ? mmPerInch : 1.0, steps = inches ? 1e4 : 1e3;
+        return std::round(mm / unit * steps) / steps * unit;
+    }
+
     Station stationOf(const Section& section) {
         Station station;
         const auto points = thinned(section.half, mostPoints);
         note(quoted(section.where) + ": " + std::to_string(points.size()) + " of " +
              std::to_string(section.half.size()) + " points on the curve are taken.");
         for (const DrawnPoint& p : points)
-            station.points.push_back(
-                {PointKind::Point, p.x * m_scale, (p.y - m_base) * m_scale, "", "", 0, std::nullopt});
+            station.points.push_back({PointKind::Point,
+                                      rounded(p.x * m_scale),
+                                      rounded((p.y - m_base) * m_scale),
+                                      "",
+                                      "",
+                                      0,
+                                      std::nullopt});
         station.sheer = station.points.front();
         station.sheer.kind = PointKind::Sheer;
         station.keel = station.points.back();
@@ -259,7 +273,7 @@ private:
 
     void finish() {
         HullTable& hull = m_made.project.hull;
-        hull.roundedTo = drawnTo;
+        hull.roundedTo = m_made.project.units == Units::Inches ? 0.02 * mmPerInch : drawnTo;
         hull.drawnTo = m_corrections.drawnTo;
         Notation notation;
         notation.plain = m_made.project.units == Units::Inches ? PlainUnit::Inches : PlainUnit::Millimetres;

@@ -1,9 +1,12 @@
 #include "core/outlines/drawn_sections.hpp"
+#include "core/project/project_writer.hpp"
 #include "tests/support/dxf_text.hpp"
 #include "tests/support/made_project.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <random>
+#include <sstream>
 
 using namespace sheerlay;
 using namespace sheerlay::core;
@@ -24,7 +27,23 @@ std::string refusedWith(const std::string& text, const std::vector<std::string>&
 // A boat of quarter circles: radii in mm at x = 0, 600, 1200; all sheers level with the circles' centres.
 constexpr std::array<double, 3> radius{200, 400, 300};
 
+/// Digits after the point in the longest number among the file's points.
+std::size_t mostDecimals(const std::string& text) {
+    std::size_t most = 0;
+    std::istringstream lines(text);
+    for (std::string line; std::getline(lines, line);) {
+        if (line.find("half-breadth") == std::string::npos)
+            continue;
+        for (std::size_t at = line.find('.'); at != std::string::npos; at = line.find('.', at + 1)) {
+            const std::size_t end = std::min(line.find_first_not_of("0123456789", at + 1), line.size());
+            most = std::max(most, end - at - 1);
+        }
+    }
+    return most;
+}
+
 void checkQuarterCircles(const Project& project) {
+    CHECK(mostDecimals(writeProject(project)) <= (project.units == Units::Inches ? 4 : 3));
     REQUIRE(project.hull.stations.size() == 3);
     for (std::size_t i = 0; i < 3; ++i) {
         const Station& station = project.hull.stations[i];
