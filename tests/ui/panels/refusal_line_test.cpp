@@ -99,8 +99,8 @@ TEST_CASE_METHOD(App, "a bend that is no length is told in sight, and no field m
     QTest::qWait(1);
     auto* scroll = controls.findChild<QScrollArea*>();
     REQUIRE(scroll != nullptr);
-    scroll->ensureWidgetVisible(controls.radius());
-    REQUIRE(scroll->verticalScrollBar()->value() > 0); // the top of the form is out of sight
+    scroll->ensureWidgetVisible(controls.radius(), 0, 90); // clear of where the words will stand
+    REQUIRE(scroll->verticalScrollBar()->value() > 0);     // the top of the form is out of sight
     CHECK(markedPixels(*controls.radius()) == 0);
     const auto before = placesIn(controls);
     typeInto(*controls.radius(), "twelve feet");
@@ -111,6 +111,17 @@ TEST_CASE_METHOD(App, "a bend that is no length is told in sight, and no field m
     CHECK(controls.radius()->text() == QStringLiteral("twelve feet"));
     CHECK(markedPixels(*controls.radius()) > 100);
     CHECK(shop.window.desk()->undoStack()->count() == 0);
+    // where the words would cover it, it is scrolled clear of them
+    QTest::keyClick(controls.radius(), Qt::Key_Escape);
+    typeInto(*controls.radius(), "12'");
+    shop.window.desk()->undoStack()->undo();
+    REQUIRE(controls.said().isEmpty());
+    QTest::qWait(1);
+    scroll->verticalScrollBar()->setValue(0);
+    scroll->ensureWidgetVisible(controls.radius(), 0, 0);
+    typeInto(*controls.radius(), "twelve feet");
+    QTest::qWait(20);
+    CHECK(controls.radius()->visibleRegion().boundingRect() == controls.radius()->rect());
     // Esc puts back, and what is typed next is taken
     QTest::keyClick(controls.radius(), Qt::Key_Escape);
     CHECK(controls.radius()->text().isEmpty());
