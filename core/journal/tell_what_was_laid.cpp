@@ -164,11 +164,13 @@ std::string lastPlankText(const WhatWasLaid& laid, const Stations& stations) {
     return say("Laid as planned from here on, {}; {}.", comes, actionText(laid, stations));
 }
 
+std::string leftOutHead(int row, double x, double read, const Stations& stations) {
+    return say(
+        "The reading of {} below row {} at {} was left out", bothUnits(read), row, stations.nearest(x));
+}
+
 std::string leftOutText(const LeftOutReading& reading, const Stations& stations) {
-    const std::string what = say("The reading of {} below row {} at {} was left out",
-                                 bothUnits(reading.read),
-                                 reading.row,
-                                 stations.nearest(reading.x));
+    const std::string what = leftOutHead(reading.row, reading.x, reading.read, stations);
     const std::string planned = bothUnits(reading.planned);
     if (reading.planned == 0.0)
         return say("{}, since the row does not pass there in the plan; look at its row and station.", what);
@@ -262,6 +264,19 @@ tellWhatWasLaid(const WhatWasLaid& laid, const LoftedHull& hull, const std::vect
              laid.x,
              lastPlankText(laid, stations));
     return findings;
+}
+
+const Finding* leftOutFinding(const std::vector<Finding>& findings,
+                              int row,
+                              double x,
+                              double read,
+                              const LoftedHull& hull,
+                              const std::vector<std::string>& names) {
+    const std::string head = leftOutHead(row, x, read, Stations(hull, names));
+    const auto found = std::ranges::find_if(findings, [&](const Finding& f) {
+        return f.code == "journal-left-out" && f.x == x && f.text.starts_with(head);
+    });
+    return found == findings.end() ? nullptr : &*found;
 }
 
 } // namespace sheerlay::core

@@ -108,4 +108,15 @@ tellWhatWasLaid(const WhatWasLaid& laid, const LoftedHull& hull, const std::vect
 [[nodiscard]] std::vector<Finding>
 tellUnused(const UnusedReadings& readings, const LoftedHull& hull, const std::vector<std::string>& stations);
 
+/// The finding that says that a reading was left out.
+/// @param findings  of the plan that was made with it
+/// @param x         mm from the bow
+/// @return          nothing where it was used
+[[nodiscard]] const Finding* leftOutFinding(const std::vector<Finding>& findings,
+                                            int row,
+                                            double x,
+                                            double read,
+                                            const LoftedHull& hull,
+                                            const std::vector<std::string>& stations);
+
 } // namespace sheerlay::core

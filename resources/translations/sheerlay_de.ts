@@ -3694,6 +3694,10 @@ Die README nennt die Schlüssel; die Beispiele verwenden sie.</translation>
         <source>Without the reading below row %1</source>
         <translation>Ohne die Messung unter Reihe %1</translation>
     </message>
+    <message>
+        <source>%1: %2 (left out)</source>
+        <translation>%1: %2 (weggelassen)</translation>
+    </message>
 </context>
 <context>
     <name>sheerlay::ui::KeysCard</name>

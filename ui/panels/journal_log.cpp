@@ -12,21 +12,12 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace sheerlay::ui {
 namespace {
 
 enum Column { What, Day, Note };
-
-/// "2-0-0: 300 mm, 3-0-0: 292 mm"
-QString readingsText(const core::RowReading& round, core::Units units) {
-    QStringList read;
-    for (const core::GirthLeft& left : round.girthLeft)
-        read << JournalLog::tr("%1: %2").arg(
-            left.printedX.empty() ? lengthText(left.x, units) : toQString(left.printedX),
-            left.printedGirth.empty() ? lengthText(left.girth, units) : toQString(left.printedGirth));
-    return read.join(QStringLiteral(", "));
-}
 
 QString roundText(const core::RowReading& round) {
     switch (round.side) {
@@ -96,18 +87,40 @@ bool JournalLog::isStrip(int line) const {
     return line < std::ssize(m_journal.laid);
 }
 
+void JournalLog::setLeftOut(WhyLeftOut why) {
+    m_leftOut = std::move(why);
+    refill();
+}
+
+JournalLog::Told JournalLog::told(const core::RowReading& round) const {
+    QStringList read, why; // "2-0-0: 300 mm, 3-0-0: 12 mm (left out)"
+    for (const core::GirthLeft& left : round.girthLeft) {
+        const QString leftOut = m_leftOut ? m_leftOut(round, left) : QString();
+        read << (leftOut.isEmpty() ? tr("%1: %2") : tr("%1: %2 (left out)"))
+                    .arg(left.printedX.empty() ? lengthText(left.x, m_units) : toQString(left.printedX),
+                         left.printedGirth.empty() ? lengthText(left.girth, m_units)
+                                                   : toQString(left.printedGirth));
+        if (!leftOut.isEmpty())
+            why << leftOut;
+    }
+    return {read.join(QStringLiteral(", ")), why.join(QLatin1Char('\n'))};
+}
+
 void JournalLog::refill() {
     m_filling = true;
     m_lines->setRowCount(static_cast<int>(m_journal.laid.size() + m_journal.readings.size()));
     for (int line = 0; line < m_lines->rowCount(); ++line) {
         QStringList cells;
+        QString why;
         if (isStrip(line)) {
             const core::LaidStrip& laid = m_journal.laid[static_cast<std::size_t>(line)];
             cells = {tr("%1 laid").arg(toQString(laid.strip)), toQString(laid.date), toQString(laid.note)};
         } else {
             const core::RowReading& round =
                 m_journal.readings[static_cast<std::size_t>(line) - m_journal.laid.size()];
-            cells = {roundText(round), toQString(round.date), readingsText(round, m_units)};
+            const Told tape = told(round);
+            why = tape.why;
+            cells = {roundText(round), toQString(round.date), tape.readings};
         }
         for (int column = 0; column < cells.size(); ++column) {
             QTableWidgetItem* item = m_lines->item(line, column);
@@ -116,7 +129,8 @@ void JournalLog::refill() {
             item->setText(cells[column]);
             item->setToolTip(column != Note            ? QString()
                              : cells[column].isEmpty() ? tr("Type a note on this strip")
-                                                       : cells[column]);
+                             : why.isEmpty()           ? cells[column]
+                                                       : why);
             item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable |
                            (column == Note && isStrip(line) ? Qt::ItemIsEditable : Qt::NoItemFlags));
         }

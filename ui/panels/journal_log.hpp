@@ -6,6 +6,8 @@
 #include <QString>
 #include <QWidget>
 
+#include <functional>
+
 class QLabel;
 class QPushButton;
 class QTableWidget;
@@ -21,6 +23,9 @@ public:
 
     void setJournal(const core::Journal& journal);
     void setUnits(core::Units units);
+    /// Why a reading was left out, as told beside it; empty where it was used.
+    using WhyLeftOut = std::function<QString(const core::RowReading&, const core::GirthLeft&)>;
+    void setLeftOut(WhyLeftOut why);
 
     [[nodiscard]] QTableWidget* lines() const { return m_lines; }
     [[nodiscard]] QPushButton* takeOutButton() const { return m_takeOut; }
@@ -31,11 +36,17 @@ Q_SIGNALS:
 
 private:
     void refill();
+    /// What the tape said in a round, and why of it what was left out was.
+    struct Told {
+        QString readings, why;
+    };
+    [[nodiscard]] Told told(const core::RowReading& round) const;
     void takeOut();
     void noted(int line, int column);
     [[nodiscard]] bool isStrip(int line) const;
 
     core::Journal m_journal;
+    WhyLeftOut m_leftOut;
     core::Units m_units = core::Units::Millimetres;
     QLabel* m_none;
     QTableWidget* m_lines;

@@ -4,6 +4,7 @@
 #include "core/journal/compare_plans.hpp"
 #include "core/journal/planned_girth.hpp"
 #include "core/journal/typed_round.hpp"
+#include "core/journal/what_was_laid.hpp"
 #include "core/project/project_edit.hpp"
 #include "core/units/both_units.hpp"
 #include "ui/panels/figure_table.hpp"
@@ -143,6 +144,16 @@ void JournalBench::setBoat(std::shared_ptr<const Boat> boat) {
             fill(*round);
     }
     forgetTrial();
+    m_log->setLeftOut([boat = m_boat, this](const core::RowReading& round, const core::GirthLeft& girth) {
+        const core::Finding* why = boat ? core::leftOutFinding(boat->plan.findings,
+                                                               round.row,
+                                                               girth.x + boat->hull.xShift,
+                                                               girth.girth,
+                                                               boat->hull,
+                                                               core::stationNames(boat->project, boat->hull))
+                                        : nullptr;
+        return why != nullptr ? heardText(why->text, m_units) : QString();
+    });
 }
 
 void JournalBench::setPath(const QString& path) {

@@ -273,6 +273,15 @@ TEST_CASE("a reading is checked against the one before it, the first against the
     REQUIRE(jumped->leftOut.size() == 1);
     CHECK(jumped->leftOut.front().since == 18);
     const auto told = tellWhatWasLaid(*jumped, pipe().hull, pipe().names);
+    const LeftOutReading& out = jumped->leftOut.front();
+    const auto why = [&](int row, double x, double read) {
+        return leftOutFinding(told, row, x, read, pipe().hull, pipe().names);
+    };
+    REQUIRE(why(19, out.x, out.read) != nullptr);
+    CHECK(why(19, out.x, out.read)->code == "journal-left-out");
+    CHECK(why(18, out.x, out.read) == nullptr);
+    CHECK(why(19, out.x, out.read + 5.0) == nullptr);
+    CHECK(why(19, out.x + 300.0, out.read) == nullptr);
     CHECK(findingOf(told, "journal-left-out").text.find("after row 18 as it was read") != std::string::npos);
     // a round that agrees in itself is no slip: the first strip may have been laid too low, by less than one
     for (const auto& [off, taken] : {std::pair(15.0, true), std::pair(25.4, false)}) {

@@ -84,6 +84,19 @@ TEST_CASE("a long line is told whole") {
     CHECK(l.log.lines()->rowHeight(0) == one);
 }
 
+TEST_CASE("a reading that was left out is marked, and why is told as the line's tip") {
+    test::qtApp();
+    Log l;
+    const std::string before = l.text(2, 2);
+    l.log.setLeftOut([](const core::RowReading&, const core::GirthLeft& girth) {
+        return girth.x == 1200.0 ? QStringLiteral("too far off") : QString();
+    });
+    CHECK(l.text(2, 2) == before + " (left out)"); // the last of the two
+    CHECK(l.log.lines()->item(2, 2)->toolTip() == QStringLiteral("too far off"));
+    l.log.setLeftOut({});
+    CHECK(l.text(2, 2) == before);
+}
+
 TEST_CASE("an entry in hand can be taken out") {
     test::qtApp();
     Log l;

@@ -432,6 +432,9 @@ TEST_CASE_METHOD(App, "a girth measured in shop mode is weighed first, and is an
     QUndoStack& undo = *shop.window.desk()->undoStack();
     CHECK(undo.undoText() == QStringLiteral("Reading below row 5"));
     CHECK(shop.window.boat()->project.journal.readings.size() == 1); // planned with it
+    const QTableWidgetItem& line = *bench.log()->lines()->item(0, 2);
+    CHECK(line.text().count(QStringLiteral("(left out)")) == 1);
+    CHECK(line.toolTip().contains(QStringLiteral("was left out")));
     CHECK(std::ranges::all_of(bench.fields(), [](const QLineEdit* f) { return f->text().isEmpty(); }));
     undo.undo();
     CHECK(journal().readings.empty());
