@@ -1,6 +1,7 @@
 #include "core/offsets/cell_grid.hpp"
 
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -211,12 +212,12 @@ std::vector<GridRow> spacedRows(const std::vector<std::string_view>& lines) {
 }
 
 std::optional<FileMessage> notPlainText(std::string_view text, const std::string& file) {
-    constexpr std::string_view would =
-        "the table as text: in the spreadsheet save it as CSV (UTF-8), or copy the cells into a text file";
+    const std::string would = sayable(
+        "the table as text: in the spreadsheet save it as CSV (UTF-8), or copy the cells into a text file");
     if (text.starts_with("PK\x03\x04") || text.starts_with("\xD0\xCF\x11\xE0"))
-        return FileMessage{file, 0, "file", "a spreadsheet's own file", std::string(would)};
+        return FileMessage{file, 0, "file", sayable("a spreadsheet's own file"), would};
     if (text.find('\0') != std::string_view::npos)
-        return FileMessage{file, 0, "file", "bytes that are no text", std::string(would)};
+        return FileMessage{file, 0, "file", sayable("bytes that are no text"), would};
     return std::nullopt;
 }
 
@@ -239,8 +240,11 @@ cutRows(std::string_view text, Separator separator, const std::string& file) {
     const std::string readable = asUtf8(text);
     auto cut = MarkedText(readable, marks[static_cast<std::size_t>(separator)]).rows();
     if (!cut)
-        return unexpected(FileMessage{
-            file, cut.error(), "file", "a quote that is never closed", "a second quote at the cell's end"});
+        return unexpected(FileMessage{file,
+                                      cut.error(),
+                                      "file",
+                                      sayable("a quote that is never closed"),
+                                      sayable("a second quote at the cell's end")});
     return std::move(cut).value();
 }
 
@@ -253,12 +257,12 @@ Expected<CellGrid, FileMessage> splitCells(std::string_view text, const std::str
     const auto lines = linesOf(readable);
     const auto separator = guessSeparator(lines);
     if (!separator)
-        return unexpected(
-            FileMessage{file,
-                        0,
-                        "file",
-                        "no table",
-                        "rows of at least three cells with commas, semicolons or tabs between them"});
+        return unexpected(FileMessage{
+            file,
+            0,
+            "file",
+            sayable("no table"),
+            sayable("rows of at least three cells with commas, semicolons or tabs between them")});
     CellGrid grid;
     grid.separator = *separator;
     std::vector<GridRow> rows;
@@ -276,12 +280,12 @@ Expected<CellGrid, FileMessage> splitCells(std::string_view text, const std::str
             grid.rows.push_back(std::move(row));
         }
     if (grid.rows.size() > mostRows || grid.columns > mostColumns)
-        return unexpected(FileMessage{file,
-                                      0,
-                                      "file",
-                                      std::to_string(grid.rows.size()) + " rows and " +
-                                          std::to_string(grid.columns) + " columns",
-                                      "one boat's table of offsets"});
+        return unexpected(
+            FileMessage{file,
+                        0,
+                        "file",
+                        inEnglish(sayable("{} rows and {} columns"), grid.rows.size(), grid.columns),
+                        sayable("one boat's table of offsets")});
     return grid;
 }
 

@@ -1,6 +1,7 @@
 #include "core/offsets/cell_length.hpp"
 
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -139,8 +140,9 @@ Expected<CellLength, LengthError> readCell(std::string_view cell, const Notation
     } else if (const auto dash = twoPartDash(text)) {
         if (notation.twoPart == TwoPart::Unsaid)
             return unexpected(LengthError{
-                quoted(cell) + " has two parts, which may be feet and inches or inches and eighths",
-                "two-part = inches-eighths, or two-part = feet-inches"});
+                inEnglish(sayable("{} has two parts, which may be feet and inches or inches and eighths"),
+                          quoted(cell)),
+                sayable("two-part = inches-eighths, or two-part = feet-inches")});
         if (notation.twoPart == TwoPart::InchesEighths)
             text.insert(0, "0-");
         else
@@ -149,8 +151,9 @@ Expected<CellLength, LengthError> readCell(std::string_view cell, const Notation
         text = withPoint(std::move(text), notation.decimal);
         if (notation.feetInchesEighths && text.find_first_not_of("0") != std::string::npos)
             return unexpected(LengthError{
-                quoted(cell) + " is one number in a table of feet-inches-eighths",
-                "all three parts, such as \"0-7-0\" for seven inches or \"0-0-7\" for seven eighths"});
+                inEnglish(sayable("{} is one number in a table of feet-inches-eighths"), quoted(cell)),
+                sayable(
+                    "all three parts, such as \"0-7-0\" for seven inches or \"0-0-7\" for seven eighths")});
         text += unitWord(notation.plain);
     } else if (notation.decimal == DecimalMark::Comma) {
         text = withPoint(std::move(text), notation.decimal);

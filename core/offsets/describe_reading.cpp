@@ -3,6 +3,7 @@
 #include "core/project/written_value.hpp"
 #include "core/units/length_text.hpp"
 #include "core/units/number_text.hpp"
+#include "core/words/say.hpp"
 
 #include <array>
 
@@ -10,9 +11,13 @@ namespace sheerlay::core {
 
 namespace {
 
-std::string unitName(PlainUnit unit) {
-    constexpr std::array<std::string_view, 5> names{"millimetres", "centimetres", "metres", "inches", "feet"};
-    return std::string(names[static_cast<std::size_t>(unit)]);
+const char* unitName(PlainUnit unit) {
+    constexpr std::array names{sayable("millimetres"),
+                               sayable("centimetres"),
+                               sayable("metres"),
+                               sayable("inches"),
+                               sayable("feet")};
+    return names.at(static_cast<std::size_t>(unit));
 }
 
 std::string length(double mm, const std::string& printed, Units units) {
@@ -21,55 +26,77 @@ std::string length(double mm, const std::string& printed, Units units) {
     return units == Units::Inches ? numberText(mm / mmPerInch, 2) + " in" : numberText(mm, 1) + " mm";
 }
 
-std::string meaningOf(const TableLine& line, Units units) {
-    const std::string heights = line.below ? "depths of " : "heights of ";
+/// What a line was taken for. @param name  of the line, as a correction names it
+std::string sentenceOf(const TableLine& line, const std::string& name, Units units) {
+    const auto heights = [&](const char* above, const char* below) {
+        return inEnglish(line.below ? below : above, name);
+    };
     switch (line.kind) {
     case OffsetLine::Unused:
-        return "not used";
+        return inEnglish(sayable("{}: not used."), name);
     case OffsetLine::Heading:
-        return "a heading";
+        return inEnglish(sayable("{}: a heading."), name);
     case OffsetLine::StationNames:
-        return "names of the stations";
+        return inEnglish(sayable("{}: names of the stations."), name);
     case OffsetLine::Positions:
-        return "positions of the stations along the boat";
+        return inEnglish(sayable("{}: positions of the stations along the boat."), name);
     case OffsetLine::SheerHeight:
-        return heights + "the sheer";
+        return heights(sayable("{}: heights of the sheer."), sayable("{}: depths of the sheer."));
     case OffsetLine::SheerBreadth:
-        return "half-breadths of the sheer";
+        return inEnglish(sayable("{}: half-breadths of the sheer."), name);
     case OffsetLine::KeelHeight:
-        return heights + "the keel";
+        return heights(sayable("{}: heights of the keel."), sayable("{}: depths of the keel."));
     case OffsetLine::KeelBreadth:
-        return "half siding of the keel, where the planking ends";
+        return inEnglish(sayable("{}: half siding of the keel, where the planking ends."), name);
     case OffsetLine::Waterline:
-        return "half-breadths on the waterline at height " + length(line.at, line.printedAt, units);
+        return inEnglish(sayable("{}: half-breadths on the waterline at height {}."),
+                         name,
+                         length(line.at, line.printedAt, units));
     case OffsetLine::Buttock:
-        return heights + "the buttock at half-breadth " + length(line.at, line.printedAt, units);
+        return inEnglish(line.below ? sayable("{}: depths of the buttock at half-breadth {}.")
+                                    : sayable("{}: heights of the buttock at half-breadth {}."),
+                         name,
+                         length(line.at, line.printedAt, units));
     case OffsetLine::Diagonal: {
         const DiagonalReading& d = line.diagonal;
-        return "distances along the diagonal from height " + length(d.height, d.printedHeight, units) +
-               (d.angle ? " at " + shortestDigits(*d.angle) + " degrees"
-                        : " through half-breadth " + length(d.throughBreadth, "", units) + " at height " +
-                              length(d.throughHeight, "", units));
+        const std::string height = length(d.height, d.printedHeight, units);
+        return d.angle ? inEnglish(sayable("{}: distances along the diagonal from height {} at {} degrees."),
+                                   name,
+                                   height,
+                                   shortestDigits(*d.angle))
+                       : inEnglish(sayable("{}: distances along the diagonal from height {} through "
+                                           "half-breadth {} at height {}."),
+                                   name,
+                                   height,
+                                   length(d.throughBreadth, "", units),
+                                   length(d.throughHeight, "", units));
     }
     case OffsetLine::PointHeight:
-        return heights + "the points";
+        return heights(sayable("{}: heights of the points."), sayable("{}: depths of the points."));
     case OffsetLine::PointBreadth:
-        return "half-breadths of the points";
+        return inEnglish(sayable("{}: half-breadths of the points."), name);
     }
-    return {};
+    return name;
 }
 
 std::string cutAndUnits(const CellGrid& grid, const TableReading& reading) {
-    constexpr std::array<std::string_view, 4> marks{"tabs", "semicolons", "commas", "two blanks or more"};
-    std::string text =
-        "Between the cells stand " + std::string(marks[static_cast<std::size_t>(grid.separator)]) + "; ";
+    constexpr std::array marks{
+        sayable("tabs"), sayable("semicolons"), sayable("commas"), sayable("two blanks or more")};
+    const char* mark = marks.at(static_cast<std::size_t>(grid.separator));
     const Notation& notation = reading.notation;
     if (notation.feetInchesEighths)
-        return text + "lengths are feet-inches-eighths.";
-    text += "plain numbers are " + unitName(notation.plain);
-    if (reading.unitFromSize)
-        text += " by their size, as no unit is said";
-    return text + (notation.decimal == DecimalMark::Comma ? ", with a decimal comma." : ".");
+        return inEnglish(sayable("Between the cells stand {}; lengths are feet-inches-eighths."), mark);
+    const bool comma = notation.decimal == DecimalMark::Comma;
+    const char* sentence =
+        reading.unitFromSize
+            ? (comma
+                   ? sayable("Between the cells stand {}; plain numbers are {} by their size, as no unit is "
+                             "said, with a decimal comma.")
+                   : sayable("Between the cells stand {}; plain numbers are {} by their size, as no unit is "
+                             "said."))
+        : comma ? sayable("Between the cells stand {}; plain numbers are {}, with a decimal comma.")
+                : sayable("Between the cells stand {}; plain numbers are {}.");
+    return inEnglish(sentence, mark, unitName(notation.plain));
 }
 
 } // namespace
@@ -81,21 +108,22 @@ describeReading(const CellGrid& grid, const TableReading& reading, const TableCo
     std::vector<std::string> said{cutAndUnits(grid, reading)};
     const std::string first = turned.placeName(reading.labels);
     said.push_back(
-        reading.pointList ? "Every row from " + first + " on is one point of a half section."
-        : reading.stationsInColumns
-            ? "Stations stand in columns, the first in " + first + "; the cells before name the rows."
-            : "Stations stand in rows, the first in " + first + "; the cells above name the columns.");
+        inEnglish(reading.pointList ? sayable("Every row from {} on is one point of a half section.")
+                  : reading.stationsInColumns
+                      ? sayable("Stations stand in columns, the first in {}; the cells before name the rows.")
+                      : sayable("Stations stand in rows, the first in {}; the cells above name the columns."),
+                  first));
     for (std::size_t line = 0; line < reading.lines.size(); ++line) {
         const TableLine& read = reading.lines[line];
         if (read.kind == OffsetLine::Unused && read.label.empty())
             continue;
-        std::string text = turned.lineName(line);
+        std::string name = turned.lineName(line);
         if (!read.label.empty())
-            text += ", " + quoted(read.label);
-        said.push_back(text + ": " + meaningOf(read, units) + ".");
+            name += ", " + quoted(read.label);
+        said.push_back(sentenceOf(read, name, units));
     }
     if (corrections.spacing)
-        said.push_back("The stations stand " + *corrections.spacing + " apart, as you said.");
+        said.push_back(inEnglish(sayable("The stations stand {} apart, as you said."), *corrections.spacing));
     return said;
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/offsets/line_label.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cstdlib>
@@ -86,12 +87,12 @@ Expected<GuessedNotation, LengthError> guessNotation(const CellGrid& grid,
     if (corrections.decimal) {
         notation.decimal = *corrections.decimal;
     } else if (signs.commaSure > 0 && signs.pointed > 0) {
-        return unexpected(
-            LengthError{"numbers with decimal points and numbers with decimal commas",
-                        "one of the two in the whole table, or decimal = comma, or decimal = point"});
+        return unexpected(LengthError{
+            sayable("numbers with decimal points and numbers with decimal commas"),
+            sayable("one of the two in the whole table, or decimal = comma, or decimal = point")});
     } else if (signs.commaThree > 0 && signs.commaSure == 0 && signs.pointed == 0) {
-        return unexpected(LengthError{"commas that may be decimal commas or stand between thousands",
-                                      "decimal = comma, or decimal = point"});
+        return unexpected(LengthError{sayable("commas that may be decimal commas or stand between thousands"),
+                                      sayable("decimal = comma, or decimal = point")});
     } else {
         notation.decimal = signs.commaSure > 0 ? DecimalMark::Comma : DecimalMark::Point;
     }
@@ -110,9 +111,10 @@ Expected<GuessedNotation, LengthError> guessNotation(const CellGrid& grid,
     } else if (signs.units.empty() && millimetresBySize(signs.plain)) {
         guessed.unitFromSize = true;
     } else if (!signs.plain.empty()) {
-        return unexpected(LengthError{signs.units.size() > 1 ? "more than one unit in the headings"
-                                                             : "plain numbers whose unit is nowhere said",
-                                      "units = mm, units = cm, units = m, units = in or units = ft"});
+        return unexpected(
+            LengthError{signs.units.size() > 1 ? sayable("more than one unit in the headings")
+                                               : sayable("plain numbers whose unit is nowhere said"),
+                        sayable("units = mm, units = cm, units = m, units = in or units = ft")});
     }
     return guessed;
 }

@@ -1,6 +1,7 @@
 #include "core/offsets/guess_notation.hpp"
 #include "core/offsets/table_reading.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -112,8 +113,8 @@ public:
     Expected<TableReading, std::vector<FileMessage>> reading() {
         const auto notation = guessNotation(m_cells, m_corrections);
         if (!notation)
-            return unexpected(std::vector{
-                FileMessage{m_file, 0, "the table", notation.error().found, notation.error().would}});
+            return unexpected(std::vector{FileMessage{
+                m_file, 0, sayable("the table"), notation.error().found, notation.error().would}});
         m_reading.stationsInColumns = turn();
         m_reading.notation = notation->notation;
         m_reading.unitFromSize = notation->unitFromSize;
@@ -181,7 +182,7 @@ private:
         if (!read) {
             error(line,
                   read.error().found,
-                  "what it is, such as --take \"" + asLine(line, read.error().would) + "\"");
+                  inEnglish(sayable("what it is, such as --take \"{}\""), asLine(line, read.error().would)));
             return unused;
         }
         return read->value_or(unused);
@@ -192,24 +193,26 @@ private:
             const std::string what =
                 (correction.column ? "column " : "row ") + std::to_string(correction.number);
             if (correction.column == m_reading.stationsInColumns) {
-                m_errors.push_back({m_file,
-                                    0,
-                                    what,
-                                    "a correction of a station",
-                                    m_reading.stationsInColumns
-                                        ? "a row, as stations stand in columns here; or stations = rows"
-                                        : "a column, as stations stand in rows here; or stations = columns"});
+                m_errors.push_back(
+                    {m_file,
+                     0,
+                     what,
+                     sayable("a correction of a station"),
+                     m_reading.stationsInColumns
+                         ? sayable("a row, as stations stand in columns here; or stations = rows")
+                         : sayable("a column, as stations stand in rows here; or stations = columns")});
                 continue;
             }
             const auto found = m_grid.lineNumbered(correction.number);
             if (!found) {
-                m_errors.push_back({m_file,
-                                    0,
-                                    what,
-                                    "no such line in the table",
-                                    correction.column
-                                        ? "a column up to " + std::to_string(m_reading.lines.size())
-                                        : std::string("a row with cells, counted by the lines of the file")});
+                m_errors.push_back(
+                    {m_file,
+                     0,
+                     what,
+                     sayable("no such line in the table"),
+                     correction.column
+                         ? inEnglish(sayable("a column up to {}"), m_reading.lines.size())
+                         : std::string(sayable("a row with cells, counted by the lines of the file"))});
                 continue;
             }
             const std::size_t line = *found;
@@ -217,10 +220,11 @@ private:
             if (!read)
                 error(line,
                       read.error().found,
-                      "what it is, such as --take \"" + asLine(line, read.error().would) + "\"");
+                      inEnglish(sayable("what it is, such as --take \"{}\""),
+                                asLine(line, read.error().would)));
             else if (!*read)
                 error(line,
-                      quoted(correction.as) + ", which names no line of a table",
+                      inEnglish(sayable("{}, which names no line of a table"), quoted(correction.as)),
                       "unused, station names, positions, sheer heights, sheer half-breadths, keel heights, "
                       "half-siding, waterline 6 in, buttock 6 in, or diagonal 14 in at 40 degrees");
             else
@@ -243,9 +247,11 @@ private:
                     same = same && m_grid.at(line, place) == m_grid.at(*first, place);
                 if (!same)
                     error(line,
-                          std::string(kind == OffsetLine::Positions ? "positions" : "names") +
-                              " of stations, which " + m_grid.lineName(*first) + " has otherwise",
-                          "--take \"" + asLine(line, "unused") + "\", or a table of its own");
+                          inEnglish(kind == OffsetLine::Positions
+                                        ? sayable("positions of stations, which {} has otherwise")
+                                        : sayable("names of stations, which {} has otherwise"),
+                                    m_grid.lineName(*first)),
+                          inEnglish(sayable("--take \"{}\", or a table of its own"), asLine(line, "unused")));
                 m_reading.lines[line].kind = OffsetLine::Unused;
             }
         }
@@ -261,7 +267,7 @@ private:
                                     0,
                                     key,
                                     read ? quoted(*spacing) : read.error().found,
-                                    "a length, such as " + key + " = 4 in"});
+                                    inEnglish(sayable("a length, such as {} = 4 in"), key)});
                 return;
             }
             apart = read->millimetres;
@@ -280,9 +286,13 @@ private:
                 }
             }
             if (before && std::abs(read.at - *before) < nearestLines)
-                error(line,
-                      quoted(read.label) + ", less than 5 mm from the line before",
-                      key + " = the distance between two of them if they are numbered; or its own length");
+                error(
+                    line,
+                    inEnglish(sayable("{}, less than 5 mm from the line before"), quoted(read.label)),
+                    inEnglish(
+                        sayable(
+                            "{} = the distance between two of them if they are numbered; or its own length"),
+                        key));
             before = read.at;
         }
     }
@@ -339,16 +349,18 @@ private:
         if (m_reading.pointList)
             return;
         std::size_t unused = 0;
-        const std::string where = m_reading.stationsInColumns ? "row" : "column";
-        for (const auto& [kind, what] : {std::pair{OffsetLine::SheerHeight, "sheer heights"},
-                                         {OffsetLine::SheerBreadth, "sheer half-breadths"}})
+        const char* where = m_reading.stationsInColumns ? "row" : "column";
+        const char* none = m_reading.stationsInColumns ? sayable("no row of {}") : sayable("no column of {}");
+        for (const auto& [kind, what] : {std::pair{OffsetLine::SheerHeight, sayable("sheer heights")},
+                                         {OffsetLine::SheerBreadth, sayable("sheer half-breadths")}})
             if (firstOf(kind, unused) == nullptr)
                 m_errors.push_back({m_file,
                                     0,
-                                    "the table",
-                                    "no " + where + " of " + std::string(what),
-                                    "a heading such as \"" + std::string(what) + "\", or --take \"" + where +
-                                        " 3 = " + std::string(what) + "\""});
+                                    sayable("the table"),
+                                    inEnglish(none, what),
+                                    inEnglish(sayable("a heading such as {}, or --take \"{}\""),
+                                              quoted(what),
+                                              std::string(where) + " 3 = " + what)});
     }
 
     const CellGrid& m_cells;

@@ -2,6 +2,7 @@
 
 #include "core/project/diagonal.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 namespace sheerlay::core {
 
@@ -132,8 +133,10 @@ std::optional<LengthError> place(TableLine& line, const LabelWords& own, const N
             line.printedAt.assign(1, '0'); // heights are reckoned from this very line
             return std::nullopt;
         }
-        return LengthError{quoted(line.label) + " without its " + (waterline ? "height" : "half-breadth"),
-                           sample};
+        return LengthError{
+            inEnglish(waterline ? sayable("{} without its height") : sayable("{} without its half-breadth"),
+                      quoted(line.label)),
+            sample};
     }
     const auto at = readSaid(own.lengths.back(), notation);
     if (!at)
@@ -149,8 +152,9 @@ std::optional<LengthError> place(TableLine& line, const LabelWords& own, const N
 
 std::optional<LengthError> slope(TableLine& line, const LabelWords& own, const Notation& notation) {
     const std::size_t wanted = own.degrees ? 1 : 2;
-    const LengthError tooLittle{quoted(line.label) + " without its height on the centreline and its slope",
-                                "diagonal 14 in at 40 degrees"};
+    const LengthError tooLittle{
+        inEnglish(sayable("{} without its height on the centreline and its slope"), quoted(line.label)),
+        "diagonal 14 in at 40 degrees"};
     if (own.lengths.size() < wanted)
         return tooLittle;
     // A number in front of what is needed is the diagonal's own name: "Diagonal 2, 14 in at 40 degrees".
@@ -174,8 +178,9 @@ std::optional<LengthError> slope(TableLine& line, const LabelWords& own, const N
         line.diagonal.throughHeight = lengths.size() > 2 ? lengths[2].millimetres : 0.0;
     }
     if (!slopeOf(line.diagonal))
-        return LengthError{quoted(line.label) + " does not run down and out from the centreline",
-                           tooLittle.would};
+        return LengthError{
+            inEnglish(sayable("{} does not run down and out from the centreline"), quoted(line.label)),
+            tooLittle.would};
     return std::nullopt;
 }
 
@@ -225,7 +230,8 @@ Result readLabel(std::string_view label, std::string_view group, const Notation&
     line.unit = own.unit;
     if (m.named == Named::Sheer && m.height == m.breadth)
         return unexpected(
-            LengthError{quoted(label) + " without heights or half-breadths being said", "sheer heights"});
+            LengthError{inEnglish(sayable("{} without heights or half-breadths being said"), quoted(label)),
+                        "sheer heights"});
     std::optional<LengthError> problem;
     if (line.kind == OffsetLine::Waterline || line.kind == OffsetLine::Buttock)
         problem = place(line, own, notation);

@@ -2,6 +2,7 @@
 #include "core/project/project_file.hpp"
 #include "core/project/project_writer.hpp"
 #include "core/units/length.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cstdlib>
@@ -57,10 +58,11 @@ std::optional<FileMessage> impossibleSize(const Project& project, const std::str
     return FileMessage{
         file,
         0,
-        "the boat's size",
-        "half-breadths up to " + formatLength(breadth, project.units) + " and heights over " +
-            formatLength(high - low, project.units),
-        "lengths of a boat; the unit may be mistaken, --take \"units = mm\" or another says it"};
+        sayable("the boat's size"),
+        inEnglish(sayable("half-breadths up to {} and heights over {}"),
+                  formatLength(breadth, project.units),
+                  formatLength(high - low, project.units)),
+        sayable("lengths of a boat; the unit may be mistaken, --take \"units = mm\" or another says it")};
 }
 
 } // namespace

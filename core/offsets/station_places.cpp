@@ -1,6 +1,7 @@
 #include "core/offsets/station_places.hpp"
 
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -44,10 +45,12 @@ public:
                 m_positions = line;
         }
         if (!m_names && !m_positions)
-            return unexpected(one("no names and no positions of the stations",
-                                  "a heading \"station\" or \"position\", or --take \"" +
-                                      std::string(m_reading.stationsInColumns ? "row" : "column") +
-                                      " 1 = station names\""));
+            return unexpected(one(
+                sayable("no names and no positions of the stations"),
+                m_reading.stationsInColumns
+                    ? sayable("a heading \"station\" or \"position\", or --take \"row 1 = station names\"")
+                    : sayable(
+                          "a heading \"station\" or \"position\", or --take \"column 1 = station names\"")));
         collect();
         if (m_positions)
             fromPositions();
@@ -64,7 +67,7 @@ public:
 
 private:
     [[nodiscard]] std::vector<FileMessage> one(std::string found, std::string would) const {
-        return {{m_file, 0, "the table", std::move(found), std::move(would)}};
+        return {{m_file, 0, sayable("the table"), std::move(found), std::move(would)}};
     }
     void error(std::size_t line, std::size_t place, std::string found, std::string would) {
         m_errors.push_back({m_file,
@@ -95,8 +98,8 @@ private:
                 if (!m_reading.pointList)
                     error(*m_positions,
                           station.place,
-                          "no position of station " + quoted(station.name),
-                          "its distance along the boat");
+                          inEnglish(sayable("no position of station {}"), quoted(station.name)),
+                          sayable("its distance along the boat"));
                 continue;
             }
             const auto x = readCell(cell, notationOf(m_reading, *m_positions));
@@ -116,7 +119,7 @@ private:
         const auto spacing = readSaid(*m_corrections.spacing, m_reading.notation);
         if (!spacing || spacing->millimetres <= 0.0) {
             m_errors = one(spacing ? "spacing = " + *m_corrections.spacing : spacing.error().found,
-                           "a length such as spacing = 12 in");
+                           sayable("a length such as spacing = 12 in"));
             return;
         }
         m_spacing = spacing->millimetres;
@@ -136,8 +139,8 @@ private:
             else
                 error(*m_names,
                       stations[i].place,
-                      "station " + quoted(stations[i].name) + ", which has no number",
-                      "a number, or a line of positions");
+                      inEnglish(sayable("station {}, which has no number"), quoted(stations[i].name)),
+                      sayable("a number, or a line of positions"));
         }
     }
 
@@ -166,8 +169,8 @@ private:
             askForSpacing();
     }
     void askForSpacing() {
-        m_errors = one("stations whose distance along the boat is nowhere said",
-                       "a line of positions, or --take \"spacing = 12 in\" where they stand evenly");
+        m_errors = one(sayable("stations whose distance along the boat is nowhere said"),
+                       sayable("a line of positions, or --take \"spacing = 12 in\" where they stand evenly"));
     }
 
     void fold() {
@@ -183,7 +186,8 @@ private:
             if (x)
                 m_found.fold = x->millimetres;
             else
-                m_errors = one("mirror = " + about, "the name of the middle station, or its position");
+                m_errors =
+                    one("mirror = " + about, sayable("the name of the middle station, or its position"));
             return;
         }
         if (m_corrections.mirror)
@@ -203,8 +207,9 @@ private:
         if (pairs + 1 == m_found.stations.size() && middle) {
             m_found.fold = middle;
         } else if (!m_found.fold || pairs < m_found.stations.size()) {
-            m_errors = one("stations named in pairs, and no middle to fold the table about",
-                           "--take \"mirror = \" with the middle station's name or position, or mirror = no");
+            m_errors = one(
+                sayable("stations named in pairs, and no middle to fold the table about"),
+                sayable("--take \"mirror = \" with the middle station's name or position, or mirror = no"));
         }
     }
 

@@ -1,6 +1,7 @@
 #include "core/offsets/table_corrections.hpp"
 
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -62,12 +63,13 @@ public:
     void read(const std::string& text) {
         const auto sign = text.find('=');
         if (sign == std::string::npos)
-            return complain(text, "KEY = VALUE, with one of the keys " + std::string(keys));
+            return complain(text,
+                            inEnglish(sayable("KEY = VALUE, with one of the keys {}"), std::string(keys)));
         m_text = text;
         m_key = plainSigns(text.substr(0, sign));
         m_value = trimmed(text.substr(sign + 1));
         if (m_value.empty())
-            return complain(text, "a value behind the = sign");
+            return complain(text, sayable("a value behind the = sign"));
         if (m_key.starts_with("row ") || m_key.starts_with("column "))
             return line();
         if (m_key == "labels")
@@ -108,7 +110,7 @@ public:
                 *field = m_value;
                 return;
             }
-        complain(text, "one of the keys " + std::string(keys));
+        complain(text, inEnglish(sayable("one of the keys {}"), std::string(keys)));
     }
 
     Expected<TableCorrections, std::vector<std::string>> result() && {
@@ -121,7 +123,8 @@ public:
 
 private:
     void complain(const std::string& found, const std::string& would) {
-        m_complaints.push_back(quoted(found) + " can't be read; what would do: " + would + ".");
+        m_complaints.push_back(
+            inEnglish(sayable("{} can't be read; what would do: {}."), quoted(found), would));
     }
     void line() {
         const bool column = m_key.starts_with("column ");
@@ -129,19 +132,21 @@ private:
         if (number)
             m_read.lines.push_back({column, *number, m_value});
         else
-            complain(m_text, column ? "column 3 = … or column C = …" : "row 5 = …");
+            complain(m_text, column ? sayable("column 3 = … or column C = …") : sayable("row 5 = …"));
     }
     void labels() {
         const auto number = smallNumber(m_value);
         if (number && *number > 0)
             m_read.labels = *number;
         else
-            complain(m_text, "labels = 1, the number of cells in front that name a line");
+            complain(m_text, sayable("labels = 1, the number of cells in front that name a line"));
     }
     void axis() {
         const auto read = direction(plainSigns(m_value));
         if (!read)
-            return complain(m_text, m_key + " = x, -x, y, -y, z or -z, a direction of the file's axes");
+            return complain(
+                m_text,
+                inEnglish(sayable("{} = x, -x, y, -y, z or -z, a direction of the file's axes"), m_key));
         (m_key == "bow" ? m_read.bow : m_read.up) = read;
     }
     void faces() {
@@ -150,7 +155,7 @@ private:
             const auto end = rest.find(',');
             const auto number = smallNumber(trimmed(rest.substr(0, end)));
             if (!number || *number == 0)
-                return complain(m_text, "faces = 1, 3, the numbers of the hull's faces in the file");
+                return complain(m_text, sayable("faces = 1, 3, the numbers of the hull's faces in the file"));
             m_read.faces.push_back(*number - 1);
             rest.remove_prefix(end == std::string_view::npos ? rest.size() : end + 1);
         }

@@ -5,6 +5,7 @@
 #include "core/offsets/unfold.hpp"
 #include "core/project/diagonal.hpp"
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -99,7 +100,10 @@ private:
             return std::nullopt;
         }
         if (!mayBeNegative && length->millimetres < 0.0) {
-            error(line, place, quoted(cell) + ", which is negative", "a half-breadth of 0 or more");
+            error(line,
+                  place,
+                  inEnglish(sayable("{}, which is negative"), quoted(cell)),
+                  sayable("a half-breadth of 0 or more"));
             return std::nullopt;
         }
         if (read.unit)
@@ -107,8 +111,10 @@ private:
         if (length->resolution > 0.0)
             m_finest = std::min(m_finest, length->resolution);
         if (length->markedDoubtful)
-            m_made.notes.push_back("The cell in " + m_grid.cellName(line, place) + ", " + quoted(cell) +
-                                   ", is marked as doubtful; it is taken as printed.");
+            m_made.notes.push_back(
+                inEnglish(sayable("The cell in {}, {}, is marked as doubtful; it is taken as printed."),
+                          m_grid.cellName(line, place),
+                          quoted(cell)));
         return std::move(length).value();
     }
 
@@ -174,8 +180,9 @@ private:
         station.printedX = place.printedX;
         if (m_errors.empty() && (!cells.sheerHeight || !cells.sheerBreadth))
             error(place,
-                  std::string("no ") + (cells.sheerHeight ? "half-breadth" : "height") + " of the sheer",
-                  "both for every station; or no name for a station that is not one");
+                  cells.sheerHeight ? sayable("no half-breadth of the sheer")
+                                    : sayable("no height of the sheer"),
+                  sayable("both for every station; or no name for a station that is not one"));
         if (cells.sheerHeight && cells.sheerBreadth)
             station.sheer = point(PointKind::Sheer, *cells.sheerBreadth, *cells.sheerHeight);
         if (cells.keelHeight)
@@ -208,7 +215,10 @@ private:
                 const auto breadth = value(breadths, place, false);
                 auto height = value(heights, place, true);
                 if (!breadth != !height && m_errors.empty())
-                    error(breadth ? heights : breadths, place, "one number of a point", "both, or neither");
+                    error(breadth ? heights : breadths,
+                          place,
+                          sayable("one number of a point"),
+                          sayable("both, or neither"));
                 if (breadth && height)
                     lists.back().second.push_back(point(
                         PointKind::Point, *breadth, signedHeight(*height, m_reading.lines[heights].below)));
@@ -217,7 +227,9 @@ private:
         for (auto& [place, points] : lists) {
             if (points.size() < 2) {
                 if (m_errors.empty())
-                    error(place, "fewer than two points", "the half section from sheer to keel");
+                    error(place,
+                          sayable("fewer than two points"),
+                          sayable("the half section from sheer to keel"));
                 continue;
             }
             if (points.front().height < points.back().height)
@@ -243,7 +255,7 @@ private:
                                 0,
                                 "half-siding",
                                 read ? quoted(*m_corrections.halfSiding) : read.error().found,
-                                "a length of 0 or more, such as half-siding = 3/8 in"});
+                                sayable("a length of 0 or more, such as half-siding = 3/8 in")});
     }
 
     void profile(const std::string& said, const std::optional<double>& fold) {
@@ -265,27 +277,28 @@ private:
         if (std::ranges::is_sorted(stations, falls)) {
             std::ranges::reverse(stations);
             m_made.notes.push_back(
-                "The stations' positions fall along the table, so its last station is the bow's; "
-                "if it is the stern's, give the positions with a minus sign.");
+                sayable("The stations' positions fall along the table, so its last station is the bow's; "
+                        "if it is the stern's, give the positions with a minus sign."));
             return;
         }
         for (std::size_t i = 1; i < stations.size(); ++i)
             if (stations[i].x <= stations[i - 1].x)
-                m_errors.push_back({m_file,
-                                    0,
-                                    "the positions of the stations",
-                                    "station number " + std::to_string(i + 1) +
-                                        " of the table stands no further along the boat than the one before",
-                                    "positions in order from one end to the other"});
+                m_errors.push_back(
+                    {m_file,
+                     0,
+                     sayable("the positions of the stations"),
+                     inEnglish(sayable("station number {} of the table stands no further along "
+                                       "the boat than the one before"),
+                               i + 1),
+                     sayable("positions in order from one end to the other")});
     }
 
     void unfold(double fold) {
         auto& stations = m_made.project.hull.stations;
         const std::size_t listed = stations.size();
         stations = unfolded(std::move(stations), fold);
-        m_made.notes.push_back(std::to_string(listed) +
-                               " stations are listed for both ends; unfolded they are " +
-                               std::to_string(stations.size()) + ".");
+        m_made.notes.push_back(inEnglish(
+            sayable("{} stations are listed for both ends; unfolded they are {}."), listed, stations.size()));
     }
 
     /// A blank keel between two that are 0 is on the base line, as printed tables leave it out there; one on
@@ -307,10 +320,10 @@ private:
             m_errors.push_back(
                 {m_file,
                  0,
-                 "the table",
-                 "no keel or rabbet heights at all",
-                 "the keel's height at every station that is not on a stem; without them nobody "
-                 "can say how deep she is"});
+                 sayable("the table"),
+                 sayable("no keel or rabbet heights at all"),
+                 sayable("the keel's height at every station that is not on a stem; without them nobody can "
+                         "say how deep she is")});
             return;
         }
         std::vector<std::pair<std::size_t, TablePoint>> found;
@@ -330,9 +343,13 @@ private:
         for (auto& [i, keel] : found)
             stations[i].keel = keel;
         if (!found.empty())
-            m_made.notes.push_back("The keel is not given at " + std::to_string(found.size()) +
-                                   (found.size() == 1 ? " station" : " stations") +
-                                   " between others where it is on the base line; it is taken as 0 there.");
+            m_made.notes.push_back(
+                inEnglish(found.size() == 1
+                              ? sayable("The keel is not given at {} station between others where it is on "
+                                        "the base line; it is taken as 0 there.")
+                              : sayable("The keel is not given at {} stations between others where it is on "
+                                        "the base line; it is taken as 0 there."),
+                          found.size()));
     }
 
     TurnedGrid m_grid;

@@ -1,6 +1,7 @@
 #include "core/project/check_hull.hpp"
 
 #include "core/units/length_text.hpp"
+#include "core/words/say.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -18,6 +19,11 @@ bool same(double a, double b) {
     return std::abs(a - b) < sameLength;
 }
 
+/// A station as a sentence names it.
+std::string nameOf(const ReadStation& read) {
+    return quoted(read.station.printedX);
+}
+
 const ReadStation* previousWithX(const std::vector<ReadStation>& stations, std::size_t index) {
     while (index-- > 0)
         if (stations[index].hasX)
@@ -33,13 +39,9 @@ void checkOrder(const std::vector<ReadStation>& stations, Messages& messages) {
             continue;
         messages.error(read.xLine,
                        read.path + ".x",
-                       quoted(read.station.printedX) + " after " + quoted(before->station.printedX),
-                       "stations in order, each x larger than the one before");
+                       inEnglish(sayable("{} after {}"), nameOf(read), nameOf(*before)),
+                       sayable("stations in order, each x larger than the one before"));
     }
-}
-
-std::string at(const ReadStation& read) {
-    return " at station " + quoted(read.station.printedX);
 }
 
 /// Whether a point agrees with an earlier one of its own list. Two lists may meet: a waterline crosses a
@@ -50,17 +52,21 @@ void checkAgainst(const ReadStation& read, std::size_t i, std::size_t j, Message
     if (point.kind != earlier.kind || !same(point.height, earlier.height))
         return;
     if (same(point.halfBreadth, earlier.halfBreadth))
-        messages.warning(point.line,
-                         read.pointKeys[i],
-                         "the same point as " + read.pointKeys[j] + at(read),
-                         "each point once; the second one tells nothing new");
+        messages.warning(
+            point.line,
+            read.pointKeys[i],
+            inEnglish(sayable("the same point as {} at station {}"), read.pointKeys[j], nameOf(read)),
+            sayable("each point once; the second one tells nothing new"));
     else if (point.kind == PointKind::Waterline)
         messages.error(point.line,
                        read.pointKeys[i],
-                       "half-breadth " + quoted(point.printedHalfBreadth) + " on the waterline at " +
-                           quoted(point.printedHeight) + ", which has " + quoted(earlier.printedHalfBreadth) +
-                           " already" + at(read),
-                       "one half-breadth for each waterline");
+                       inEnglish(sayable("half-breadth {} on the waterline at {}, which has {} already at "
+                                         "station {}"),
+                                 quoted(point.printedHalfBreadth),
+                                 quoted(point.printedHeight),
+                                 quoted(earlier.printedHalfBreadth),
+                                 nameOf(read)),
+                       sayable("one half-breadth for each waterline"));
 }
 
 void checkPairs(const ReadStation& read, Messages& messages) {
@@ -77,11 +83,14 @@ void checkHeights(const ReadStation& read, Messages& messages) {
             continue;
         if (same(point.height, station.sheer.height) && same(point.halfBreadth, station.sheer.halfBreadth))
             continue; // the sheer itself, written twice: common where a waterline meets it
-        messages.warning(point.line,
-                         read.pointKeys[i],
-                         "height " + quoted(point.printedHeight) + " is at or above the sheer at " +
-                             quoted(station.sheer.printedHeight) + at(read),
-                         "heights below the sheer, or a higher sheer; one of the two may be a misprint");
+        messages.warning(
+            point.line,
+            read.pointKeys[i],
+            inEnglish(sayable("height {} is at or above the sheer at {} at station {}"),
+                      quoted(point.printedHeight),
+                      quoted(station.sheer.printedHeight),
+                      nameOf(read)),
+            sayable("heights below the sheer, or a higher sheer; one of the two may be a misprint"));
     }
     if (!station.keel)
         return;
@@ -94,11 +103,14 @@ void checkHeights(const ReadStation& read, Messages& messages) {
         }
     }
     if (station.keel->height > lowest + sameLength)
-        messages.warning(station.keel->line,
-                         read.path + ".keel.height",
-                         quoted(station.keel->printedHeight) + " is above the lowest point, " +
-                             quoted(printed) + at(read),
-                         "a keel below every point of the section; one of the two may be a misprint");
+        messages.warning(
+            station.keel->line,
+            read.path + ".keel.height",
+            inEnglish(sayable("{} is above the lowest point, {}, at station {}"),
+                      quoted(station.keel->printedHeight),
+                      quoted(printed),
+                      nameOf(read)),
+            sayable("a keel below every point of the section; one of the two may be a misprint"));
 }
 
 /// Height of the profile's low side over x, straight between its nearest points; none outside it.
@@ -133,12 +145,12 @@ void checkKeels(const std::vector<ReadStation>& stations, const HullTable& hull,
         // A profile that has only the stem heads passes above the hull between them and gives no keel.
         if (onStem || (height && *height < read.station.sheer.height))
             continue;
-        messages.error(read.station.line,
-                       read.path + ".keel",
-                       "no keel height" + at(read),
-                       "keel = { height = … }, which is 0 where the keel is on the base line, or profile "
-                       "points that pass under "
-                       "this station");
+        messages.error(
+            read.station.line,
+            read.path + ".keel",
+            inEnglish(sayable("no keel height at station {}"), nameOf(read)),
+            sayable("keel = { height = … }, which is 0 where the keel is on the base line, or profile "
+                    "points that pass under this station"));
     }
 }
 
@@ -171,33 +183,41 @@ void checkKnuckles(const std::vector<ReadStation>& stations, Messages& messages)
         const Station& s = read.station;
         if (!s.knuckle) {
             if (read.keelWritten && !read.knuckleWritten && !pastKnuckle(stations, read))
-                messages.error(s.line,
-                               read.path + ".knuckle",
-                               "no knuckle" + at(read) + ", though there is one" + at(*named),
-                               "a knuckle at every station but those on the stem above it: one that fades "
-                               "into a round bilge can't be "
-                               "lofted; leave it out of the whole table then, and the turn is lofted round");
+                messages.error(
+                    s.line,
+                    read.path + ".knuckle",
+                    inEnglish(sayable("no knuckle at station {}, though there is one at station {}"),
+                              nameOf(read),
+                              nameOf(*named)),
+                    sayable("a knuckle at every station but those on the stem above it: one that "
+                            "fades into a round bilge can't be lofted; leave it out of the whole "
+                            "table then, and the turn is lofted round"));
             continue;
         }
         const TablePoint& k = *s.knuckle;
         if (read.hasSheer && k.height >= s.sheer.height - sameLength)
             messages.error(k.line,
                            read.path + ".knuckle.height",
-                           quoted(k.printedHeight) + " is at or above the sheer at " +
-                               quoted(s.sheer.printedHeight) + at(read),
-                           "a knuckle below the sheer, with planking above it");
+                           inEnglish(sayable("{} is at or above the sheer at {} at station {}"),
+                                     quoted(k.printedHeight),
+                                     quoted(s.sheer.printedHeight),
+                                     nameOf(read)),
+                           sayable("a knuckle below the sheer, with planking above it"));
         else if (s.keel && k.halfBreadth <= s.keel->halfBreadth + sameLength && k.halfBreadth > 0.0)
             messages.error(k.line,
                            read.path + ".knuckle.half-breadth",
-                           quoted(k.printedHalfBreadth) + " is no further out than the keel" + at(read),
-                           "a knuckle outside the keel, with planking below it");
+                           inEnglish(sayable("{} is no further out than the keel at station {}"),
+                                     quoted(k.printedHalfBreadth),
+                                     nameOf(read)),
+                           sayable("a knuckle outside the keel, with planking below it"));
     }
     const auto full = std::count_if(stations.begin(), stations.end(), given);
     if (full < 3)
         messages.error(named->station.knuckle->line,
                        named->path + ".knuckle",
-                       "a knuckle at " + std::to_string(full) + (full == 1 ? " station" : " stations"),
-                       "a knuckle at three stations or more, so that its line can be faired");
+                       full == 1 ? std::string(sayable("a knuckle at 1 station"))
+                                 : inEnglish(sayable("a knuckle at {} stations"), full),
+                       sayable("a knuckle at three stations or more, so that its line can be faired"));
 }
 
 void checkLength(const std::vector<ReadStation>& stations, Messages& messages) {
@@ -207,11 +227,11 @@ void checkLength(const std::vector<ReadStation>& stations, Messages& messages) {
         return;
     const double length = stations.back().station.x - stations.front().station.x;
     if (length > 0.0 && (length < shortest || length > longest))
-        messages.warning(stations.back().xLine,
-                         stations.back().path + ".x",
-                         "a table " + std::to_string(std::llround(length)) +
-                             " mm long from first to last station",
-                         "a look at units: inches and millimetres may have been mixed up");
+        messages.warning(
+            stations.back().xLine,
+            stations.back().path + ".x",
+            inEnglish(sayable("a table {} mm long from first to last station"), std::llround(length)),
+            sayable("a look at units: inches and millimetres may have been mixed up"));
 }
 
 } // namespace

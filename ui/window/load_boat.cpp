@@ -100,10 +100,10 @@ QString messageLine(const core::FileMessage& message) {
     if (message.line > 0)
         line += Wording::tr("line %1 · ").arg(message.line);
     if (!message.key.empty())
-        line += toQString(message.key) + QStringLiteral(": ");
-    line += toQString(message.found);
+        line += heardText(message.key) + QStringLiteral(": ");
+    line += heardText(message.found);
     if (!message.would.empty())
-        line += QStringLiteral("; ") + toQString(message.would);
+        line += QStringLiteral("; ") + heardText(message.would);
     return line;
 }
 

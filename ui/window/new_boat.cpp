@@ -3,6 +3,7 @@
 #include "ui/begin/file_output.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/window/dropped_file.hpp"
+#include "ui/window/load_boat.hpp"
 
 #include <QDragEnterEvent>
 #include <QFileDialog>
@@ -26,9 +27,13 @@ namespace {
 constexpr auto suffix = ".sheerlay";
 
 /// The command line's way to say a correction is a line of its own here.
-QString here(const std::string& sentence) {
+QString asLine(QString sentence) {
     static const QRegularExpression option(QStringLiteral("--take \"([^\"]*)\""));
-    return toQString(sentence).replace(option, QStringLiteral("“\\1”"));
+    return sentence.replace(option, QStringLiteral("“\\1”"));
+}
+
+QString here(const std::string& sentence) {
+    return asLine(heardText(sentence));
 }
 
 } // namespace
@@ -203,7 +208,7 @@ void NewBoat::take(const BegunProject& made, SourceKind kind) {
     QStringList lines;
     if (!made) {
         for (const core::FileMessage& message : made.error())
-            lines << here(toText(message));
+            lines << asLine(messageLine(message));
         return say(lines);
     }
     for (const std::string& sentence : made->reading)
@@ -211,7 +216,7 @@ void NewBoat::take(const BegunProject& made, SourceKind kind) {
     for (const std::string& note : made->notes)
         lines << here(note);
     for (const core::FileMessage& message : made->warnings)
-        lines << here(toText(message));
+        lines << asLine(messageLine(message));
     lines << QString()
           << tr("Look it over; what is wrong is put right by a line above, such as “%1”.")
                  .arg(QLatin1String(correctionExample(kind, made->reading)));

@@ -2,6 +2,7 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
 #include "ui/view3d/boat_view.hpp"
+#include "ui/window/language.hpp"
 #include "ui/window/new_boat.hpp"
 
 #include <QDragEnterEvent>
@@ -10,6 +11,7 @@
 #include <QMimeData>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QTest>
 #include <QUrl>
 
@@ -158,4 +160,63 @@ TEST_CASE_METHOD(App, "a file dropped on the form is taken up there; a name type
     drop(bench.begin.name(), bench.source);
     CHECK(bench.begin.source()->text() == bench.source);
     CHECK(bench.begin.name()->text() == QStringLiteral("Grey Teal"));
+}
+
+TEST_CASE_METHOD(App, "in a German window a table's reading and its faults are told in German") {
+    const struct English {
+        ~English() {
+            chooseLanguage(QStringLiteral("en"));
+            speak();
+        }
+    } back;
+    chooseLanguage(QStringLiteral("de"));
+    REQUIRE(speak().toStdString() == "de");
+    // words of English sentences; the keys of corrections are typed in English
+    const QRegularExpression english(QStringLiteral(
+        "\\b(the|of|and|that|which|with|without|stand|stands|cells|length|can't|read|such|points|"
+        "lengths|numbers|no|not|is|are|by)\\b"));
+    Bench bench;
+    bench.begin.takeFile(bench.source);
+    CHECK(bench.begin.said().toStdString().find("nummeriert") != std::string::npos);
+    INFO(bench.begin.said().toStdString());
+    CHECK_FALSE(bench.begin.said().contains(english));
+
+    bench.begin.corrections()->setPlainText(QStringLiteral("waterline-spacing = 100 mm"));
+    bench.begin.read();
+    const QString read = bench.begin.said();
+    INFO(read.toStdString());
+    CHECK(read.contains(QStringLiteral("halbe Breiten auf der Wasserlinie")));
+    CHECK(read.contains(QStringLiteral("Spanten stehen in Spalten")));
+    CHECK_FALSE(read.contains(english));
+
+    for (const char* faulty : {"",
+                               "hello",
+                               "PK\x03\x04",
+                               "Half-breadths,0,600,1200\n",
+                               "mm,0,600,1200\nSheer height,400,350,330\nKeel height,60,10,0\n",
+                               "mm,0,600,1200\nSheer height,400,350,330\nSheer half-breadth,60,-300,380\n"
+                               "Keel height,60,10,0\nWL 100 mm,30,230,340\n",
+                               "mm,0,600,1200\nSheer height,400,,330\nSheer half-breadth,60,300,380\n"
+                               "Keel height,60,10,0\nWL 100 mm,30,230,340\n",
+                               "mm,0,600,1200\nSheer height,400,350,330\nSheer half-breadth,60,300,380\n"
+                               "Keel height,60,390,0\nWL 100 mm,30,230,340\n",
+                               "mm,0,600,600\nSheer height,400,350,330\nSheer half-breadth,60,300,380\n"
+                               "Keel height,60,10,0\nWL 100 mm,30,230,340\n",
+                               "mm,0,600,1200\nSheer height,400,350,330\nSheer half-breadth,60,300,380\n"
+                               "WL 100 mm,30,230,340\n"}) {
+        write(bench.source, faulty);
+        bench.begin.takeFile(bench.source);
+        INFO(faulty << "\n-> " << bench.begin.said().toStdString());
+        CHECK_FALSE(bench.begin.said().isEmpty());
+        CHECK_FALSE(bench.begin.said().contains(english));
+    }
+    write(bench.source, table);
+    for (const char* line :
+         {"waterlines", "bow = 3", "labels = none", "row 99 = unused", "column 2 = unused"}) {
+        bench.begin.corrections()->setPlainText(QString::fromUtf8(line));
+        bench.begin.read();
+        INFO(line << " -> " << bench.begin.said().toStdString());
+        CHECK_FALSE(bench.begin.said().isEmpty());
+        CHECK_FALSE(bench.begin.said().contains(english));
+    }
 }
