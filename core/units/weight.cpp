@@ -18,6 +18,19 @@ struct Figure {
     std::string unit;
 };
 
+/// A comma between digits is a decimal mark, unless it may part thousands.
+std::string withPoints(std::string text) {
+    const auto digit = [&text](std::size_t at) {
+        return at < text.size() && text[at] >= '0' && text[at] <= '9';
+    };
+    for (std::size_t comma = text.find(','); comma != std::string::npos; comma = text.find(',', comma + 1)) {
+        const bool thousands = digit(comma + 1) && digit(comma + 2) && digit(comma + 3) && !digit(comma + 4);
+        if (comma > 0 && digit(comma - 1) && digit(comma + 1) && !thousands)
+            text[comma] = '.';
+    }
+    return text;
+}
+
 /// The next number and the word behind it; nothing where the text does not go so.
 std::optional<Figure> nextFigure(std::string_view& text) {
     const auto skip = [&text] {
@@ -58,7 +71,7 @@ std::optional<double> kilogramsIn(const std::string& unit, Units plain) {
 Expected<double, LengthError> parseWeight(std::string_view text, Units plain) {
     const LengthError wrong{inEnglish(sayable("the text {}"), quoted(text)),
                             sayable("a weight such as \"170 lb\", \"77 kg\" or \"12 oz\"")};
-    const std::string signs = plainSigns(text);
+    const std::string signs = withPoints(plainSigns(text));
     std::string_view rest = signs;
     const auto first = nextFigure(rest);
     const auto unit = first ? kilogramsIn(first->unit, plain) : std::nullopt;
@@ -77,7 +90,7 @@ Expected<double, LengthError> parseWeight(std::string_view text, Units plain) {
 }
 
 Expected<double, LengthError> parseClothWeight(std::string_view text) {
-    const std::string signs = plainSigns(text);
+    const std::string signs = withPoints(plainSigns(text));
     std::string_view rest = signs;
     const auto figure = nextFigure(rest);
     if (figure && rest.empty() && figure->value > 0.0) {

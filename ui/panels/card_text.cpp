@@ -14,7 +14,7 @@ namespace sheerlay::ui {
 namespace {
 
 QString degrees(double radians) {
-    return QStringLiteral("%1°").arg(radians * 180.0 / std::numbers::pi, 0, 'f', 0);
+    return QStringLiteral("%1°").arg(numberText(radians * 180.0 / std::numbers::pi, 0));
 }
 
 CardLine lengthLine(const core::Strip& strip, core::Units units) {
@@ -75,8 +75,9 @@ CardLine edgeBendLine(const core::Strip& strip, core::Difficulty difficulty, cor
     constexpr double straight = 1e-6; // 1/mm: a sag of half a millimetre over 2 m
     if (strip.edgeBend.maxAbs < straight)
         line.detail = Wording::tr("%1: straight").arg(heardText(core::toText(difficulty)));
-    const auto pounds = QStringLiteral("%1 lb").arg(strip.edgeBend.force / core::newtonsPerPound, 0, 'f', 0);
-    const auto newtons = QStringLiteral("%1 N").arg(strip.edgeBend.force, 0, 'f', 0);
+    const auto pounds =
+        QStringLiteral("%1 lb").arg(numberText(strip.edgeBend.force / core::newtonsPerPound, 0));
+    const auto newtons = QStringLiteral("%1 N").arg(numberText(strip.edgeBend.force, 0));
     const QString force = units == core::Units::Inches ? pounds + QStringLiteral(" (") + newtons + u')'
                                                        : newtons + QStringLiteral(" (") + pounds + u')';
     line.meaning =
@@ -110,7 +111,7 @@ CardLine bendLine(const core::Strip& strip, core::Units units) {
 CardLine strainLine(const core::Strip& strip, core::Units units) {
     return {
         Wording::tr("Strain in the wood"),
-        QStringLiteral("%1 %").arg(100.0 * strip.strainMax, 0, 'f', 0),
+        QStringLiteral("%1 %").arg(numberText(100.0 * strip.strainMax, 0)),
         Wording::tr("of what it should be asked to take, most %1").arg(placeText(strip.strainAtX, units)),
         Wording::tr("Edge bend, bend and twist together, against the allowed strain of the wood table. Clear "
                     "wood differs by a quarter either way; a knot has no place in this strip if it is over "
@@ -147,7 +148,7 @@ void tellRounding(const std::optional<core::PlanUncertainty>& uncertainty,
         return;
     const auto tell = [](CardLine& line, const QString& seen, const std::string& plusMinus) {
         line.detail = QStringLiteral("%1; %2").arg(line.detail, seen);
-        line.meaning += Wording::tr(" Rounding of the table moves it by %1.").arg(toQString(plusMinus));
+        line.meaning += Wording::tr(" Rounding of the table moves it by %1.").arg(markedText(plusMinus));
     };
     const std::string length = core::lengthPlusMinus(own->length, units);
     tell(lines[0], plusMinusText(length), length);

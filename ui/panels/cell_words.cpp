@@ -26,7 +26,7 @@ doubtText(const core::DoubtfulCell& doubt, const std::function<QString(double)>&
                        .arg(printed(doubt.fair), departureText(doubt.spread, units, false));
     if (doubt.likely)
         text += QLatin1Char(' ') +
-                Wording::tr("Likeliest: %1, %2 meant.").arg(toQString(doubt.slip), printed(*doubt.likely));
+                Wording::tr("Likeliest: %1, %2 meant.").arg(markedText(doubt.slip), printed(*doubt.likely));
     if (doubt.setAside)
         text += QLatin1Char(' ') + Wording::tr("The loft is made without this number until you settle it.");
     return text;
@@ -44,7 +44,7 @@ QString cellWords(const core::Project& project,
     const QString name = heardText(core::cellName(project, lines, cell));
     const std::string text = core::cellText(station, line, project.units);
     const auto printed = [&](double mm) {
-        return toQString(core::textLike(mm, text, project.hull, project.units));
+        return markedText(core::textLike(mm, text, project.hull, project.units));
     };
     QStringList sentences;
     if (said.refused) {
@@ -54,12 +54,12 @@ QString cellWords(const core::Project& project,
                               heardText(said.refused->found),
                               heardText(said.refused->would));
         sentences << (text.empty() ? Wording::tr("Until then nothing is given.")
-                                   : Wording::tr("Until then %1 stands.").arg(toQString(text)));
+                                   : Wording::tr("Until then %1 stands.").arg(markedText(text)));
         return sentences.join(QLatin1Char(' '));
     }
     if (text.empty())
         return Wording::tr("%1: nothing is given.").arg(name);
-    QString head = Wording::tr("%1: the table has %2").arg(name, toQString(text));
+    QString head = Wording::tr("%1: the table has %2").arg(name, markedText(text));
     if (said.loft)
         head += Wording::tr(", the loft %1: the table is %2.")
                     .arg(printed(said.loft->lofted), offText(*said.loft, line, units));
@@ -67,14 +67,15 @@ QString cellWords(const core::Project& project,
         head += QLatin1Char('.');
     sentences << head;
     if (const std::string replaced = core::replacedText(station, line); !replaced.empty())
-        sentences << Wording::tr("Printed was %1; this number stands in its place.").arg(toQString(replaced));
+        sentences
+            << Wording::tr("Printed was %1; this number stands in its place.").arg(markedText(replaced));
     if (said.doubt)
         sentences << doubtText(*said.doubt, printed, units);
     return sentences.join(QLatin1Char(' '));
 }
 
 QString lineLabel(const core::GridLine& line) {
-    const QString level = toQString(line.printed);
+    const QString level = markedText(line.printed);
     const QString which = line.number > 0 ? QStringLiteral(" (%1)").arg(line.number + 1) : QString();
     switch (line.kind) {
     case Kind::Place:

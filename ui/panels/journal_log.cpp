@@ -97,9 +97,9 @@ JournalLog::Told JournalLog::told(const core::RowReading& round) const {
     for (const core::GirthLeft& left : round.girthLeft) {
         const QString leftOut = m_leftOut ? m_leftOut(round, left) : QString();
         read << (leftOut.isEmpty() ? tr("%1: %2") : tr("%1: %2 (left out)"))
-                    .arg(left.printedX.empty() ? lengthText(left.x, m_units) : toQString(left.printedX),
+                    .arg(left.printedX.empty() ? lengthText(left.x, m_units) : markedText(left.printedX),
                          left.printedGirth.empty() ? lengthText(left.girth, m_units)
-                                                   : toQString(left.printedGirth));
+                                                   : markedText(left.printedGirth));
         if (!leftOut.isEmpty())
             why << leftOut;
     }

@@ -50,8 +50,8 @@ QLayout* LoftPanel::makeFairing() {
     m_fairing->setToolTip(
         tr("How far the loft may miss the table on average, in parts of what rounding alone accounts for: %1 "
            "follows the numbers, %2 is as fair as their rounding allows")
-            .arg(core::leastFairing)
-            .arg(core::mostFairing));
+            .arg(markedText(QString::number(core::leastFairing).toStdString()),
+                 markedText(QString::number(core::mostFairing).toStdString())));
     m_fairing->setFixedWidth(64);
     connect(m_fairing, &TypedField::decided, this, [this](std::optional<double> value) {
         Q_EMIT fairingAsked(value.value_or(core::usualFairing));

@@ -156,14 +156,14 @@ std::optional<core::DoubtfulCell> OffsetsModel::doubt(const QModelIndex& index) 
 }
 
 QString OffsetsModel::printedAs(double millimetres, const QModelIndex& index) const {
-    return toQString(core::textLike(millimetres,
-                                    core::cellText(station(index), line(index), m_project.units),
-                                    m_project.hull,
-                                    m_project.units));
+    return markedText(core::textLike(millimetres,
+                                     core::cellText(station(index), line(index), m_project.units),
+                                     m_project.hull,
+                                     m_project.units));
 }
 
 QString OffsetsModel::replacedAt(const QModelIndex& index) const {
-    return toQString(core::replacedText(station(index), line(index)));
+    return markedText(core::replacedText(station(index), line(index)));
 }
 
 QVariant OffsetsModel::background(const QModelIndex& index) const {
@@ -187,7 +187,9 @@ QVariant OffsetsModel::data(const QModelIndex& index, int role) const {
     const Refused* refused = refusedAt(index);
     switch (role) {
     case Qt::DisplayRole:
-    case Qt::EditRole:
+        return refused != nullptr ? toQString(refused->what.entry.text)
+                                  : markedText(core::cellText(station(index), line(index), m_project.units));
+    case Qt::EditRole: // as the file has it: a comma before three digits could mean thousands
         return refused != nullptr ? toQString(refused->what.entry.text)
                                   : toQString(core::cellText(station(index), line(index), m_project.units));
     case Qt::TextAlignmentRole:
@@ -215,11 +217,11 @@ QVariant OffsetsModel::headerData(int section, Qt::Orientation orientation, int 
         return QVariant((orientation == Qt::Horizontal ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     if (role == Qt::ToolTipRole && orientation == Qt::Horizontal)
         return tr("Station %1")
-            .arg(toQString(core::cellText(m_project.hull.stations[at], {}, m_project.units)));
+            .arg(markedText(core::cellText(m_project.hull.stations[at], {}, m_project.units)));
     if (role != Qt::DisplayRole)
         return {};
     return orientation == Qt::Horizontal
-               ? toQString(core::cellText(m_project.hull.stations[at], {}, m_project.units))
+               ? markedText(core::cellText(m_project.hull.stations[at], {}, m_project.units))
                : lineLabel(m_lines[at]);
 }
 

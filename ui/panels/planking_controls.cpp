@@ -3,6 +3,7 @@
 #include "core/planking/uncertainty_text.hpp"
 #include "core/summary/plan_summary.hpp"
 #include "ui/panels/accent_fields.hpp"
+#include "ui/panels/number_box.hpp"
 #include "ui/panels/quiet_wheel.hpp"
 #include "ui/panels/refusal_line.hpp"
 #include "ui/panels/typed_field.hpp"
@@ -95,8 +96,8 @@ PlankingControls::PlankingControls(QWidget* parent)
       m_bowEnds(new QComboBox), m_sternEnds(new QComboBox), m_closing(new QComboBox),
       m_girth(new TypedField(TypedField::Kind::Length)), m_radius(new TypedField(TypedField::Kind::Length)),
       m_narrowest(new TypedField(TypedField::Kind::Length)), m_bends(new QWidget), m_shutter(new QCheckBox),
-      m_least(new QDoubleSpinBox), m_most(new QDoubleSpinBox), m_accents(new AccentFields),
-      m_startHint(new QLabel), m_figures(new QLabel), m_problem(new RefusalLine) {
+      m_least(new NumberBox), m_most(new NumberBox), m_accents(new AccentFields), m_startHint(new QLabel),
+      m_figures(new QLabel), m_problem(new RefusalLine) {
     auto* form = new QWidget;
     auto* outer = new QVBoxLayout(form);
     outer->setContentsMargins(16, 10, 12, 12);
@@ -179,7 +180,7 @@ void PlankingControls::makeStart() {
     bends->setHorizontalSpacing(4);
     const std::array names{Wording::tr("amidships"), Wording::tr("square"), Wording::tr("fourth")};
     for (int i = 0; i < 3; ++i) {
-        auto* box = m_bend[i] = new QDoubleSpinBox;
+        auto* box = m_bend[i] = new NumberBox;
         box->setRange(-1.0, 1.0);
         box->setDecimals(3);
         box->setSingleStep(0.01);

@@ -27,7 +27,7 @@ QString refusalText(const core::LengthError& why) {
 }
 
 QString stationName(const core::Project& project, std::size_t station) {
-    return toQString(core::cellText(project.hull.stations.at(station), {}, project.units));
+    return markedText(core::cellText(project.hull.stations.at(station), {}, project.units));
 }
 
 } // namespace
@@ -233,7 +233,7 @@ void TableTools::refillScale() {
     const std::pair<QLineEdit*, double> fields[] = {
         {m_length, now.length}, {m_spacing, now.spacing}, {m_beam, now.beam}, {m_depth, now.depth}};
     for (const auto& [field, value] : fields)
-        field->setText(toQString(core::formatLength(value, m_units)));
+        field->setText(typedLengthText(value, m_units));
     tryScale();
 }
 
@@ -252,9 +252,9 @@ void TableTools::typed(QLineEdit* field, double now, const std::function<void(do
     // two ways to make her longer: the one that is not in hand shows what it comes to
     const core::TableMeasures measures = core::measuresOf(m_scaled->hull);
     if (field == m_length)
-        m_spacing->setText(toQString(core::formatLength(measures.spacing, m_units)));
+        m_spacing->setText(typedLengthText(measures.spacing, m_units));
     if (field == m_spacing)
-        m_length->setText(toQString(core::formatLength(measures.length, m_units)));
+        m_length->setText(typedLengthText(measures.length, m_units));
 }
 
 void TableTools::tryScale() {

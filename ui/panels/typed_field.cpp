@@ -19,7 +19,8 @@ constexpr double mostCount = 1000000; // far beyond anything counted here; above
 
 Expected<double, core::LengthError> parseNumber(const QString& text, bool whole) {
     bool number = false;
-    const double value = text.toDouble(&number);
+    QString point = text;
+    const double value = point.replace(u',', u'.').toDouble(&number); // a comma is as good
     if (number && std::isfinite(value) &&
         (!whole || (value >= 0.0 && value <= mostCount && value == std::floor(value))))
         return value;
@@ -29,7 +30,7 @@ Expected<double, core::LengthError> parseNumber(const QString& text, bool whole)
 }
 
 QString shortest(double value) {
-    return QString::number(value, 'g', 6);
+    return markedText(QString::number(value, 'g', 6).toStdString());
 }
 
 } // namespace
@@ -62,7 +63,7 @@ QString TypedField::textOf(double value) const {
     case Kind::Length:
         if (!inches && std::abs(value) < smallLength)
             return shortest(std::round(100.0 * value) / 100.0) + QStringLiteral(" mm");
-        return toQString(core::formatLength(value, m_units, std::abs(value) < smallInches ? 64 : 32, 1));
+        return typedLengthText(value, m_units, {std::abs(value) < smallInches ? 64 : 32, 1});
     case Kind::Weight:
         return inches ? shortest(std::round(10.0 * value / core::kgPerPound) / 10.0) + QStringLiteral(" lb")
                       : shortest(std::round(10.0 * value) / 10.0) + QStringLiteral(" kg");

@@ -3,7 +3,9 @@
 #include "core/hull/station_names.hpp"
 #include "core/planking/plan_findings.hpp"
 #include "core/stock/row_woods.hpp"
+#include "core/words/language.hpp"
 #include "ui/scene/mould_mesh.hpp"
+#include "ui/scene/words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -82,6 +84,11 @@ const core::Strip* Boat::strip(std::string_view id) const {
     return found == plan.strips.end() ? nullptr : &*found;
 }
 
+std::vector<std::string> Boat::stationNames() const {
+    const core::Speaking speaking(windowLanguage());
+    return core::stationNames(project, hull);
+}
+
 std::vector<core::Finding> Boat::findings() const {
     return core::allFindings(hull, planned->ready() ? shop().plan : plan);
 }
@@ -148,7 +155,7 @@ makeBoat(core::Project project, core::LoftedHull hull, core::Plan plan, const Hu
     }
     std::ranges::stable_sort(scene.mapStart, {}, [](const Eigen::Vector2d& p) { return p.x(); });
     scene.map = map;
-    const std::vector<std::string> names = core::stationNames(boat->project, boat->hull);
+    const std::vector<std::string> names = boat->stationNames();
     for (std::size_t i = 0; i < names.size(); ++i) {
         const double x = boat->hull.stationX[i];
         if (x >= first && x <= last)

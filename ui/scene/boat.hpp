@@ -64,6 +64,8 @@ struct Boat {
     [[nodiscard]] const core::Strip* strip(std::string_view id) const;
     /// Boards, fit-out and all that follows. Takes seconds when it is first asked for, so ask on a worker.
     [[nodiscard]] const core::ShopPlan& shop() const { return planned->of(project, hull, plan); }
+    /// As the table names them, with the decimal mark of the window's language.
+    [[nodiscard]] std::vector<std::string> stationNames() const;
     /// All findings known so far, heaviest first: those of boards and fit-out once shop() is planned.
     [[nodiscard]] std::vector<core::Finding> findings() const;
     /// Nothing will join findings() any more.

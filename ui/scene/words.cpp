@@ -4,8 +4,10 @@
 #include "core/planking/uncertainty_text.hpp"
 #include "core/units/both_units.hpp"
 #include "core/units/length.hpp"
+#include "core/units/number_text.hpp"
 #include "core/words/heard.hpp"
 #include "core/words/language.hpp"
+#include "core/words/say.hpp"
 #include "ui/scene/wording.hpp"
 
 #include <QRegularExpression>
@@ -18,8 +20,23 @@ QString toQString(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
+QString numberText(double value, int decimals) {
+    const core::Speaking speaking(windowLanguage());
+    return toQString(core::numberText(value, decimals));
+}
+
+QString markedText(std::string_view printed) {
+    const core::Speaking speaking(windowLanguage());
+    return toQString(core::withDecimalMark(std::string(printed)));
+}
+
+QString typedLengthText(double millimetres, core::Units units, Fineness fineness) {
+    const core::Speaking speaking(windowLanguage());
+    return toQString(core::formatLength(millimetres, units, fineness.denominator, fineness.decimals));
+}
+
 QString lengthText(double millimetres, core::Units units, Fineness fineness) {
-    QString text = toQString(core::formatLength(millimetres, units, fineness.denominator, fineness.decimals));
+    QString text = typedLengthText(millimetres, units, fineness);
     static const QRegularExpression fraction(QStringLiteral("(\\d)/(\\d)"));
     text.replace(fraction, QStringLiteral("\\1\u2044\\2"));
     return text.replace(QLatin1Char(' '), QChar(0x00A0));
@@ -28,7 +45,7 @@ QString lengthText(double millimetres, core::Units units, Fineness fineness) {
 QString departureText(double millimetres, core::Units units, bool sign) {
     const bool inches = units == core::Units::Inches;
     const double value = inches ? millimetres / core::mmPerInch : millimetres;
-    const QString number = QString::number(std::abs(value), 'f', inches ? 3 : 1);
+    const QString number = numberText(std::abs(value), inches ? 3 : 1);
     const QString mark = !sign ? QString() : value < 0 ? QStringLiteral("−") : QStringLiteral("+");
     return mark + number + (inches ? QStringLiteral(" in") : QStringLiteral(" mm"));
 }
@@ -37,7 +54,7 @@ QString radiusText(double millimetres, core::Units units) {
     const double value = units == core::Units::Inches ? millimetres / core::mmPerFoot : millimetres / 1000.0;
     const QString unit = units == core::Units::Inches ? QStringLiteral(" ft") : QStringLiteral(" m");
     const double shown = std::abs(value);
-    return QString::number(value, 'f', shown < 20.0 ? 1 : 0) + unit;
+    return numberText(value, shown < 20.0 ? 1 : 0) + unit;
 }
 
 QString placeText(double x, core::Units units) {
@@ -52,7 +69,7 @@ QString sagText(double kappa, core::Units units) {
 }
 
 QString plusMinusText(std::string_view printed) {
-    QString text = toQString(printed);
+    QString text = markedText(printed);
     text.replace(QStringLiteral("+/- "), QStringLiteral("± "));
     return text.replace(u' ', QChar::Nbsp);
 }
@@ -72,9 +89,9 @@ QString twistText(double radPerMm, core::Units units) {
     const double degreesPerMm = radPerMm * 180.0 / std::numbers::pi;
     if (units == core::Units::Inches) { // to the half degree, as on the sheets: the table tells no finer
         const double halves = std::round(2 * degreesPerMm * core::mmPerFoot) / 2;
-        return Wording::tr("%1° per foot").arg(halves, 0, 'f', halves == std::round(halves) ? 0 : 1);
+        return Wording::tr("%1° per foot").arg(numberText(halves, halves == std::round(halves) ? 0 : 1));
     }
-    return Wording::tr("%1° per metre").arg(degreesPerMm * 1000.0, 0, 'f', 0);
+    return Wording::tr("%1° per metre").arg(numberText(degreesPerMm * 1000.0, 0));
 }
 
 QString rowText(const core::Strip& strip) {

@@ -17,6 +17,16 @@ struct Fineness {
     int decimals = 0;     ///< of millimetres
 };
 
+/// A number with a fixed count of decimals and the decimal mark of the window's language.
+[[nodiscard]] QString numberText(double value, int decimals);
+
+/// What core printed in English, a number, a measure or a place as the table has it, with the decimal mark
+/// of the window's language.
+[[nodiscard]] QString markedText(std::string_view printed);
+
+/// Length as it stands in a field to be typed in; read again by core::parseLength.
+[[nodiscard]] QString typedLengthText(double millimetres, core::Units units, Fineness fineness = {});
+
 /// Length for the screen: fractions with U+2044, so that the font sets them as fractions, and unbroken by
 /// line ends.
 [[nodiscard]] QString lengthText(double millimetres, core::Units units, Fineness fineness = {});

@@ -1,6 +1,5 @@
 #include "ui/shop/girth_panel.hpp"
 
-#include "core/hull/station_names.hpp"
 #include "core/journal/planned_girth.hpp"
 #include "core/journal/typed_round.hpp"
 #include "core/journal/what_was_laid.hpp"
@@ -117,7 +116,7 @@ void GirthPanel::makeKeypad() {
 
 bool GirthPanel::ask(const std::shared_ptr<const Boat>& boat, const core::Strip& strip) {
     std::vector<Place> places;
-    const std::vector<std::string> names = core::stationNames(boat->project, boat->hull);
+    const std::vector<std::string> names = boat->stationNames();
     for (std::size_t i = 0; strip.row > 0 && i < boat->project.hull.stations.size(); ++i) {
         const core::Station& station = boat->project.hull.stations[i];
         const auto planned =

@@ -1,6 +1,5 @@
 #include "ui/shop/shop_text.hpp"
 
-#include "core/hull/station_names.hpp"
 #include "core/planking/plan_findings.hpp"
 #include "core/sheets/pieces.hpp"
 #include "core/sheets/strip_drawing.hpp"
@@ -30,7 +29,7 @@ core::Colour atNight(const core::Colour& colour) {
 }
 
 std::vector<core::NamedMark> marksOf(const Boat& boat, const core::Strip& strip) {
-    const std::vector<std::string> names = core::stationNames(boat.project, boat.hull);
+    const std::vector<std::string> names = boat.stationNames();
     std::vector<core::NamedMark> marks;
     for (const core::StationMark& mark : core::stationMarks(strip, boat.hull.stationX))
         marks.push_back({mark, names[mark.station]});

@@ -243,7 +243,7 @@ void JournalBench::refillStations() {
     std::vector<StationRow> wanted;
     std::vector<std::string> names;
     if (m_boat) {
-        names = core::stationNames(m_boat->project, m_boat->hull);
+        names = m_boat->stationNames();
         for (const core::Station& station : m_boat->project.hull.stations)
             wanted.push_back({station.x, station.printedX, station.x + m_boat->hull.xShift});
     }

@@ -52,10 +52,12 @@ QString speak(const QString& qtFolder) {
     const QString chosen = chosenLanguage();
     const QString wanted = chosen.isEmpty() ? QLocale::system().name().section(u'_', 0, 0) : chosen;
     const QString english = QStringLiteral("en");
+    QLocale::setDefault(QLocale(english)); // numbers and dates go with the words
     if (wanted == english ||
         !both.window.load(QStringLiteral(":/sheerlay/translations/sheerlay_%1.qm").arg(wanted)))
         return english;
     QCoreApplication::installTranslator(&both.window);
+    QLocale::setDefault(QLocale(wanted));
     if (both.qt.load(QStringLiteral("qtbase_%1").arg(wanted), qtFolder))
         QCoreApplication::installTranslator(&both.qt);
     return wanted;

@@ -21,8 +21,18 @@ TEST_CASE("weights are read in the builder's units") {
 }
 
 TEST_CASE("what is no weight is refused with what would do") {
-    for (const char* text :
-         {"", "heavy", "-3 kg", "3 stone", "1 kg 4 oz", "1 lb 17 oz", "1 lb 4", "3,5 kg", "3 kg kg", "nan"}) {
+    for (const char* text : {"",
+                             "heavy",
+                             "-3 kg",
+                             "3 stone",
+                             "1 kg 4 oz",
+                             "1 lb 17 oz",
+                             "1 lb 4",
+                             "3,500 kg",
+                             "3,5,5 kg",
+                             ",5 kg",
+                             "3 kg kg",
+                             "nan"}) {
         INFO(text);
         const auto read = parseWeight(text, Units::Millimetres);
         REQUIRE_FALSE(read.has_value());

@@ -1,19 +1,25 @@
 #include "core/table_edit/scale_table.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/window_workshop.hpp"
+#include "ui/panels/card_text.hpp"
 #include "ui/panels/landmarks.hpp"
 #include "ui/panels/offsets_grid.hpp"
 #include "ui/panels/offsets_model.hpp"
 #include "ui/panels/planking_controls.hpp"
+#include "ui/panels/typed_field.hpp"
+#include "ui/scene/strip_colour.hpp"
 #include "ui/scene/words.hpp"
 #include "ui/shop/shop_text.hpp"
 #include "ui/window/keys_card.hpp"
 #include "ui/window/language.hpp"
 #include "ui/window/lines_bench.hpp"
 #include "ui/window/project_desk.hpp"
+#include "ui/window/sheets_bench.hpp"
 
 #include <QAbstractButton>
+#include <QAbstractItemView>
 #include <QAction>
+#include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFile>
 #include <QFileDialog>
@@ -23,13 +29,17 @@
 #include <QMenu>
 #include <QRegularExpression>
 #include <QSignalSpy>
+#include <QTest>
 #include <QToolButton>
 #include <QUndoStack>
 #include <QXmlStreamReader>
 
 #include <algorithm>
 #include <memory>
+#include <optional>
 #include <string>
+#include <tuple>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -62,6 +72,53 @@ struct English {
         speak();
     }
 };
+
+/// All that a builder can read on the widgets of a window, shown or not: their words, tips, what stands in
+/// fields, lists and tables, and names for screen readers.
+QStringList readable(const QWidget& window) {
+    QStringList said;
+    for (const QWidget* widget : window.findChildren<QWidget*>()) {
+        said << widget->toolTip() << widget->accessibleName();
+        if (const auto* label = qobject_cast<const QLabel*>(widget))
+            said << label->text();
+        if (const auto* button = qobject_cast<const QAbstractButton*>(widget))
+            said << button->text();
+        if (const auto* line = qobject_cast<const QLineEdit*>(widget))
+            said << line->text() << line->placeholderText();
+        if (const auto* box = qobject_cast<const QComboBox*>(widget))
+            for (int i = 0; i < box->count(); ++i)
+                said << box->itemText(i);
+        const auto* view = qobject_cast<const QAbstractItemView*>(widget);
+        const QAbstractItemModel* model = view != nullptr ? view->model() : nullptr;
+        for (int row = 0; model != nullptr && row < model->rowCount(); ++row) {
+            said << model->headerData(row, Qt::Vertical).toString();
+            for (int column = 0; column < model->columnCount(); ++column)
+                for (const int role : {Qt::DisplayRole, Qt::ToolTipRole})
+                    said << model->index(row, column).data(role).toString()
+                         << model->headerData(column, Qt::Horizontal, role).toString();
+        }
+    }
+    for (const QAction* action : window.findChildren<QAction*>())
+        said << action->text() << action->toolTip();
+    said.removeDuplicates();
+    return said;
+}
+
+/// Words with a decimal point. Not one are names of strips ("S-03.2"), the file's keys as a text editor wants
+/// them (behind a line "["), and a comma that may mean two things, which only a point can settle.
+QStringList withPoints(const QStringList& said) {
+    static const QRegularExpression number(QStringLiteral("\\d\\.\\d"));
+    static const QRegularExpression name(QStringLiteral("^\\W*[SPC]-?\\d+\\.\\d"));
+    QStringList found;
+    for (const QString& text : said) {
+        if (text.contains(QStringLiteral("\n[")))
+            continue;
+        for (const QString& word : text.split(QRegularExpression(QStringLiteral("\\s+"))))
+            if (word.contains(number) && !word.contains(name))
+                found << word + QStringLiteral(" in: ") + text.left(120);
+    }
+    return found;
+}
 
 /// What stands in words on a sheet.
 std::vector<std::string> texts(const core::Sheet& sheet) {
@@ -198,6 +255,70 @@ TEST_CASE_METHOD(App, "keys, buttons and dialogs of Qt's own speak German too") 
         labels << button->text().remove(u'&');
     CHECK(labels.contains(QStringLiteral("Abbrechen")));
     CHECK_FALSE(labels.contains(QStringLiteral("Cancel")));
+}
+
+TEST_CASE_METHOD(App, "what is read in a German window has a decimal comma") {
+    const English back;
+    chooseLanguage(QStringLiteral("de"));
+    REQUIRE(speak().toStdString() == "de");
+    for (const char* name : {"brindlewick", "marsh-hen", "sedgewren", "tanglepike"}) {
+        INFO(name);
+        QTemporaryDir folder;
+        const QString path = folder.filePath(QStringLiteral("boat.sheerlay"));
+        REQUIRE(QFile::copy(QStringLiteral(SHEERLAY_EXAMPLES "/%1/%1.sheerlay").arg(QString::fromUtf8(name)),
+                            path));
+        MainWindow window(TaskRunner::Mode::SameThread);
+        window.open(path);
+        REQUIRE(window.boat() != nullptr);
+        const Boat& boat = *window.boat();
+        REQUIRE_FALSE(boat.shop().plan.strips.empty());
+        window.planking()->setBoat(window.boat()); // with all that is found
+        for (const core::Units units : {core::Units::Millimetres, core::Units::Inches}) {
+            window.planking()->setUnits(units);
+            window.lines()->setUnits(units);
+            for (SheetsBench* pages : {window.moulds(), window.stock(), window.fittingOut()})
+                pages->setUnits(units);
+            QStringList said = readable(window);
+            for (const core::Strip& strip : boat.plan.strips) {
+                const CardText card = cardText(boat, strip, units);
+                for (const CardLine& line : card.lines)
+                    said << line.figure << line.detail << line.meaning;
+                said << card.subtitle << card.advice << shopText(boat, strip, units).watch;
+            }
+            for (int colours = 0; colours <= static_cast<int>(StripColours::Laid); ++colours)
+                for (const ColourLine& line : colourLines(&boat, static_cast<StripColours>(colours), units))
+                    said << line.word << line.limit;
+            CHECK(said.size() > 500);
+            for (const QString& word : withPoints(said))
+                FAIL_CHECK(word.toStdString());
+        }
+    }
+}
+
+TEST_CASE_METHOD(App, "numbers are typed with a comma or a point, and read the same") {
+    const English back;
+    chooseLanguage(QStringLiteral("de"));
+    REQUIRE(speak().toStdString() == "de");
+    using Kind = TypedField::Kind;
+    const auto typed = [](Kind kind, const char* text) {
+        TypedField field(kind);
+        std::optional<double> value;
+        QObject::connect(
+            &field, &TypedField::decided, &field, [&](const std::optional<double>& v) { value = v; });
+        QTest::keyClicks(&field, QString::fromUtf8(text));
+        QTest::keyClick(&field, Qt::Key_Return);
+        REQUIRE(value);
+        field.setValue(value);
+        return std::pair(*value, field.text().toStdString());
+    };
+    for (const auto& [kind, comma, point, shown] : {std::tuple{Kind::Length, "12,5 mm", "12.5 mm", "12,5 mm"},
+                                                    std::tuple{Kind::Weight, "7,5 kg", "7.5 kg", "7,5 kg"},
+                                                    std::tuple{Kind::Cloth, "163,5 g", "163.5 g", "163,5 g"},
+                                                    std::tuple{Kind::Number, "0,25", "0.25", "0,25"}}) {
+        INFO(comma);
+        CHECK(typed(kind, comma) == typed(kind, point));
+        CHECK(typed(kind, point).second == shown);
+    }
 }
 
 TEST_CASE_METHOD(App, "edits have their names in the window's language") {
