@@ -2320,8 +2320,8 @@ Die Karte darunter zeigt dieselben Leisten, und alles andere geht wie gewohnt.</
         <translation>Das Projekt wurde nicht gespeichert. %1.</translation>
     </message>
     <message>
-        <source>Free the folder or the disk and save again; until then your changes stay here.</source>
-        <translation>Den Ordner oder Datenträger freigeben und noch einmal speichern; bis dahin bleiben die Änderungen hier.</translation>
+        <source>Free the folder or the disk and save again, or save as another file; until then your changes stay here.</source>
+        <translation>Den Ordner oder Datenträger freigeben und noch einmal speichern, oder unter anderem Namen speichern; bis dahin bleiben die Änderungen hier.</translation>
     </message>
     <message>
         <source>The changed file can&apos;t be used as it stands, so the boat here is yours alone. Saving replaces it, and keeps it as %1.</source>

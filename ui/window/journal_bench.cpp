@@ -161,6 +161,13 @@ void JournalBench::setPath(const QString& path) {
     m_opened = false;
 }
 
+void JournalBench::moveTo(const QString& path) {
+    if (m_opened)
+        rememberOpenRound(m_path, {});
+    m_path = path;
+    keep();
+}
+
 void JournalBench::setProject(const core::Project& project) {
     m_project = project;
     forgetTrial();

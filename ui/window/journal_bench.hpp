@@ -34,6 +34,8 @@ public:
 
     /// The project whose round is kept; told before its boat.
     void setPath(const QString& path);
+    /// The same project goes on in another file, and the round that waits with it.
+    void moveTo(const QString& path);
     void setBoat(std::shared_ptr<const Boat> boat);
     /// The journal so far, and what a reading is added to.
     void setProject(const core::Project& project);

@@ -5,6 +5,7 @@
 #include "ui/view3d/boat_view.hpp"
 #include "ui/window/dropped_file.hpp"
 #include "ui/window/file_watch.hpp"
+#include "ui/window/journal_bench.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/new_boat.hpp"
 #include "ui/window/notice.hpp"
@@ -72,8 +73,10 @@ bool MainWindow::saveAs(const QString& path) {
     // what this machine remembers of the project goes along
     rememberShopPlace(to, shopPlaceOf(m_path));
     rememberPrintRecord(to, printRecordOf(m_path));
+    m_journal->moveTo(to);
     const QString before = QFileInfo(m_path).fileName();
     m_path = to;
+    showPaper(); // with its folder
     m_watch->watch(m_path);
     remember(m_path);
     if (m_desk->project().name.empty())

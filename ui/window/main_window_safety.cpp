@@ -180,10 +180,10 @@ bool MainWindow::save() {
     case ProjectDesk::Saved::CannotWrite:
         break;
     }
-    m_notice->say(
-        {Wording::tr("The project was not saved. %1.").arg(m_desk->problem()),
-         Wording::tr("Free the folder or the disk and save again; until then your changes stay here.")},
-        Notice::Weight::Remark);
+    m_notice->say({Wording::tr("The project was not saved. %1.").arg(m_desk->problem()),
+                   Wording::tr("Free the folder or the disk and save again, or save as another file; until "
+                               "then your changes stay here.")},
+                  Notice::Weight::Remark);
     return false;
 }
 

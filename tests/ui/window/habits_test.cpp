@@ -2,6 +2,7 @@
 #include "tests/support/window_workshop.hpp"
 #include "ui/choices/choices_panel.hpp"
 #include "ui/shop/shop_mode.hpp"
+#include "ui/window/journal_bench.hpp"
 #include "ui/window/keys_card.hpp"
 #include "ui/window/main_window.hpp"
 #include "ui/window/new_boat.hpp"
@@ -307,6 +308,9 @@ TEST_CASE_METHOD(App, "Ctrl+Shift+S writes the project under another name and go
     CHECK(QFileInfo::exists(shop.path + QStringLiteral(".unsaved")));
     rememberShopPlace(shop.path, QStringLiteral("S-07"));
     rememberPrintRecord(shop.path, "printed");
+    shop.window.showBench(MainWindow::Bench::Journal);
+    QTest::keyClicks(shop.window.journal()->fields().at(2), QStringLiteral("300")); // waits to be accepted
+    REQUIRE(openRoundOf(shop.path));
     const QString other = shop.folder.filePath(QStringLiteral("other.sheerlay"));
     const auto pressSaveAs = [&] { press(shop.window, Qt::Key_S, Qt::ControlModifier | Qt::ShiftModifier); };
     const char* replacing = "Leave it";
@@ -328,6 +332,9 @@ TEST_CASE_METHOD(App, "Ctrl+Shift+S writes the project under another name and go
     CHECK_FALSE(QFileInfo::exists(shop.path + QStringLiteral(".unsaved")));
     CHECK(shopPlaceOf(other) == QStringLiteral("S-07"));
     CHECK(printRecordOf(other) == "printed");
+    REQUIRE(openRoundOf(other));
+    CHECK(openRoundOf(other)->girthLeft.front().printedGirth.starts_with("300"));
+    CHECK_FALSE(openRoundOf(shop.path));
     CHECK(QSettings().value(QStringLiteral("recent")).toStringList().value(0) == other);
     CHECK(shop.window.notice()->text().contains(QStringLiteral("other.sheerlay")));
 
