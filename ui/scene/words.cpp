@@ -160,7 +160,9 @@ QString levelCountText(core::Level level, std::ptrdiff_t count) {
 }
 
 core::Language windowLanguage() {
-    const std::string window = Wording::tr("en", "the code of this language").toStdString();
+    // the context written out: lupdate loses it for a text that is said with a remark
+    const std::string window =
+        QCoreApplication::translate("Window", "en", "the code of this language").toStdString();
     for (const core::LanguageName& name : core::allLanguages())
         if (name.code == window)
             return name.language;
