@@ -117,8 +117,11 @@ Project readBack(const std::string& text) {
             UNSCOPED_INFO(toText(message));
     REQUIRE(read.has_value());
     for (const FileMessage& message : read->warnings) {
-        INFO(toText(message)); // some of what is drawn at random no knuckled hull is planked with
-        CHECK(message.found.find("on a hull with a knuckle") != std::string::npos);
+        INFO(toText(message)); // some of what is drawn at random no knuckled hull is planked with, and a
+                               // round may be empty
+        const bool knuckled = message.found.find("on a hull with a knuckle") != std::string::npos;
+        const bool empty = message.found.find("no girth stands here yet") != std::string::npos;
+        CHECK((knuckled || empty));
     }
     return read->project;
 }
