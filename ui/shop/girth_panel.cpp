@@ -207,6 +207,7 @@ bool GirthPanel::keep() {
     }
     if (farOff(*read) && place.doubted != typed) {
         place.doubted = typed;
+        m_field->selectAll(); // what is read anew takes its place
         say(tr("Station %1: %2 was read where the plan leaves %3, and strips and moulds are not so far off. "
                "Read it once more; Enter again keeps it.")
                 .arg(place.name, lengthText(read->girth, m_units), lengthText(place.planned, m_units)));
