@@ -62,4 +62,21 @@ core::Project bareFitout() {
     return project;
 }
 
+core::Project fittedPipe() {
+    core::Project p = bareFitout();
+    p.name = "Pipe";
+    p.fitout->gunwales = core::GunwaleChoices{};
+    p.fitout->gunwales->inner = {20, 18};
+    p.fitout->bulkheads.resize(1);
+    p.fitout->decks.resize(1);
+    p.fitout->seats.resize(1);
+    p.fitout->seats[0].name = "seat";
+    p.fitout->seats[0].x = 1500;
+    p.fitout->seats[0].belowSheer = 90;
+    p.fitout->thwarts.resize(1);
+    p.fitout->thwarts[0].name = "thwart";
+    p.fitout->thwarts[0].x = 900;
+    return p;
+}
+
 } // namespace sheerlay::test

@@ -19,4 +19,7 @@ namespace sheerlay::test {
 /// A project that asks for a fit-out with bare faces: neither cloth nor resin on the planking.
 [[nodiscard]] core::Project bareFitout();
 
+/// For a pipe such as quarterPipe(400, 3000): gunwales, a bulkhead, a deck, a seat and a thwart.
+[[nodiscard]] core::Project fittedPipe();
+
 } // namespace sheerlay::test

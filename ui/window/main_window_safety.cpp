@@ -170,8 +170,11 @@ void MainWindow::replan() {
 }
 
 bool MainWindow::save() {
+    const bool wasMissing = m_desk->missing();
     switch (m_desk->save()) {
     case ProjectDesk::Saved::Yes:
+        if (wasMissing)
+            m_notice->clear();  // it said so
         m_watch->watch(m_path); // what was written here is no news
         return true;
     case ProjectDesk::Saved::ChangedOnDisk:

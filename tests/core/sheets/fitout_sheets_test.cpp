@@ -6,30 +6,8 @@
 using namespace sheerlay;
 using namespace sheerlay::core;
 
-namespace {
-
-/// A pipe of 400 mm with gunwales, a bulkhead, a deck, a seat and a thwart.
-Project wanted() {
-    Project p = test::bareFitout();
-    p.name = "Pipe";
-    p.fitout->gunwales = GunwaleChoices{};
-    p.fitout->gunwales->inner = {20, 18};
-    p.fitout->bulkheads.resize(1);
-    p.fitout->decks.resize(1);
-    p.fitout->seats.resize(1);
-    p.fitout->seats[0].name = "seat";
-    p.fitout->seats[0].x = 1500;
-    p.fitout->seats[0].belowSheer = 90;
-    p.fitout->thwarts.resize(1);
-    p.fitout->thwarts[0].name = "thwart";
-    p.fitout->thwarts[0].x = 900;
-    return p;
-}
-
-} // namespace
-
 TEST_CASE("a page for each part, inside the margins, no words over each other") {
-    const Project project = wanted();
+    const Project project = test::fittedPipe();
     const auto fitout =
         planFitout(project, test::quarterPipe(400, 3000), Plan{}, [](const Fitout&) { return 1500.0; });
     REQUIRE(fitout);
@@ -48,7 +26,7 @@ TEST_CASE("a page for each part, inside the margins, no words over each other") 
 
 TEST_CASE(
     "lengths on a bulkhead's page are told as far as a table holds, its buoyancy in the builder's units") {
-    const Project project = wanted();
+    const Project project = test::fittedPipe();
     const auto fitout =
         planFitout(project, test::quarterPipe(400, 3000), Plan{}, [](const Fitout&) { return 1500.0; });
     REQUIRE(fitout);
@@ -63,7 +41,7 @@ TEST_CASE(
 }
 
 TEST_CASE("a seat's tilt is told by the edge that is lower") {
-    Project project = wanted();
+    Project project = test::fittedPipe();
     const auto page = [&](double tilt) {
         project.fitout->seats[0].tilt = tilt;
         const auto fitout =
@@ -78,7 +56,7 @@ TEST_CASE("a seat's tilt is told by the edge that is lower") {
 }
 
 TEST_CASE("the figures on the pages are the circle's") {
-    const Project project = wanted();
+    const Project project = test::fittedPipe();
     const auto fitout =
         planFitout(project, test::quarterPipe(400, 3000), Plan{}, [](const Fitout&) { return 1500.0; });
     REQUIRE(fitout);

@@ -15,24 +15,14 @@ Finding found(const char* code, std::optional<double> x, std::string text) {
     return {Level::Note, code, std::nullopt, x, std::move(text)};
 }
 
-/// A pipe of 400 mm with all that a fit-out can have.
+/// With a second bulkhead and a second seat, so that each is told from its like.
 Project fitted() {
-    Project p = test::bareFitout();
-    p.name = "Pipe";
-    p.fitout->gunwales = GunwaleChoices{};
-    p.fitout->gunwales->inner = {20, 18};
+    Project p = test::fittedPipe();
     p.fitout->bulkheads.resize(2);
     p.fitout->bulkheads[1].end = End::Stern;
-    p.fitout->decks.resize(1);
-    p.fitout->seats.resize(2);
-    p.fitout->seats[0].name = "seat";
-    p.fitout->seats[0].x = 1500;
-    p.fitout->seats[0].belowSheer = 90;
-    p.fitout->seats[1] = p.fitout->seats[0];
+    p.fitout->seats.push_back(p.fitout->seats[0]);
     p.fitout->seats[1].name = "bow seat";
     p.fitout->seats[1].x = 800;
-    p.fitout->thwarts.resize(1);
-    p.fitout->thwarts[0].name = "thwart";
     p.fitout->thwarts[0].x = 1200;
     return p;
 }

@@ -14,6 +14,8 @@
 #include <QTest>
 #include <QToolButton>
 
+#include <memory>
+
 using namespace sheerlay;
 using namespace sheerlay::ui;
 
@@ -26,6 +28,16 @@ QToolButton* buttonNamed(const QWidget& bar, const char* start) {
             return button;
     }
     return nullptr;
+}
+
+std::unique_ptr<LayingBar> shownBar() {
+    test::qtApp();
+    auto bar = std::make_unique<LayingBar>();
+    bar->resize(1300, 64);
+    bar->setBoat(test::fakeBoat());
+    bar->show();
+    REQUIRE(QTest::qWaitForWindowExposed(bar.get()));
+    return bar;
 }
 
 } // namespace
@@ -77,12 +89,8 @@ TEST_CASE("slider, buttons and landmarks all move the one count") {
 }
 
 TEST_CASE("landmarks stand side by side in their order, inside the bar") {
-    test::qtApp();
-    LayingBar bar;
-    bar.resize(1300, 64);
-    bar.setBoat(test::fakeBoat());
-    bar.show();
-    REQUIRE(QTest::qWaitForWindowExposed(&bar));
+    const auto shown = shownBar();
+    LayingBar& bar = *shown;
     int right = 0;
     for (const char* name : {"weave ends", "closing begins", "shutter"}) {
         const QToolButton* button = buttonNamed(bar, name);
@@ -101,12 +109,8 @@ TEST_CASE("landmarks stand side by side in their order, inside the bar") {
 }
 
 TEST_CASE("a hand on the slider stops playing") {
-    test::qtApp();
-    LayingBar bar;
-    bar.resize(1300, 64);
-    bar.setBoat(test::fakeBoat());
-    bar.show();
-    REQUIRE(QTest::qWaitForWindowExposed(&bar));
+    const auto shown = shownBar();
+    LayingBar& bar = *shown;
     bar.play();
     REQUIRE(bar.playing());
     auto* slider = bar.findChild<QSlider*>();
