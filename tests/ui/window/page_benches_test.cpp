@@ -91,6 +91,7 @@ TEST_CASE_METHOD(App, "the page is drawn anew to the room that is left, as when 
     window.open(project(folder, {}));
     window.resize(1280, 860);
     window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&window, patience));
     window.showBench(MainWindow::Bench::Moulds);
     const QScrollArea* scroll = nullptr;
     const QLabel* picture = nullptr;

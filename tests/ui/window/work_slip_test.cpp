@@ -20,6 +20,7 @@ TEST_CASE_METHOD(App, "the slip hangs from the strip above, in the middle, and g
     WorkSlip slip(&window, strip);
     window.resize(900, 600);
     window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&window, patience)); // a window manager has its say first
     CHECK_FALSE(slip.isVisible());
     slip.setText(QStringLiteral("Searching the easiest start… 40 %"));
     slip.hang(true);
@@ -30,8 +31,7 @@ TEST_CASE_METHOD(App, "the slip hangs from the strip above, in the middle, and g
     slip.setText(QStringLiteral("Searching the easiest start… 100 %"));
     CHECK(slip.geometry() == before); // what grows must not jump
     window.resize(1200, 600);
-    QCoreApplication::processEvents();
-    CHECK(std::abs(slip.geometry().center().x() - 600) <= 1);
+    CHECK(QTest::qWaitFor([&] { return std::abs(slip.geometry().center().x() - 600) <= 1; }, patience));
 
     auto* stop = slip.findChild<QToolButton*>(QStringLiteral("stopPlanning"));
     REQUIRE(stop != nullptr);
@@ -47,6 +47,7 @@ TEST_CASE_METHOD(App, "neither a change that is not saved nor long work moves wh
     MainWindow& window = workshop.window;
     window.resize(window.minimumSizeHint());
     window.show();
+    REQUIRE(QTest::qWaitForWindowExposed(&window, patience));
     QCoreApplication::processEvents();
     const QSize size = window.size();
     const QRect boat = workshop.bench().geometry();
